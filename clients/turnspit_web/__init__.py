@@ -1,0 +1,1 @@
+"""The phone page and the kitchen display."""

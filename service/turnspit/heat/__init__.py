@@ -1,0 +1,29 @@
+"""Heat transport in roasts: thaw, roast, rest and chill from one enthalpy solver, run as an ensemble.
+
+Numbers in, numbers out: SI with temperatures in C, no clock, no files but the reference tables, no randomness but the
+seed in the case. What it predicts is planning and never satisfies a safety rule.
+"""
+
+from turnspit.heat.cases import (
+    MEMBERS,
+    SEED,
+    ChillCase,
+    ChillForecast,
+    OvenStep,
+    RoastCase,
+    RoastForecast,
+    ThawCase,
+    ThawForecast,
+)
+
+__all__ = [
+    "MEMBERS",
+    "SEED",
+    "ChillCase",
+    "ChillForecast",
+    "OvenStep",
+    "RoastCase",
+    "RoastForecast",
+    "ThawCase",
+    "ThawForecast",
+]

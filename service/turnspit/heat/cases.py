@@ -1,0 +1,162 @@
+"""What is asked of the heat room and what it answers: plain numbers in SI, percentiles for whatever is uncertain."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from turnspit.message import Caution, Message
+from turnspit.spread import Spread
+
+State = Literal["thawed", "part_frozen", "frozen"]
+Calibration = Literal["measured", "chart", "shape only"]
+ThawMethod = Literal["refrigerator", "cold_water"]
+Shape = Literal["slab", "cylinder", "brick", "bird", "pot"]
+Medium = Literal["air", "water", "ice_bath"]
+Packaging = Literal["bag", "mould", "wrap"]
+Floats = NDArray[np.float64]
+
+MEMBERS = 256
+SEED = 1
+
+
+@dataclass(frozen=True, slots=True)
+class OvenStep:
+    """The oven from one minute on: set temperature in C, fan or not. Below 40 C it counts as turned off."""
+
+    from_min: float = 0.0
+    temperature_c: float = 163.0
+    convection: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class RoastCase:
+    """One roast and its oven. `mass_kg` is one piece; `count` pieces share the oven with air between them.
+
+    `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`.
+    """
+
+    kind: str
+    mass_kg: float
+    count: int = 1
+    state: State = "thawed"
+    stuffed: bool = False
+    bone_in: bool | None = None
+    start_c: float = 4.4
+    oven: tuple[OvenStep, ...] = (OvenStep(),)
+    target_c: float | None = None
+    pull_c: float | None = None
+    rest_min: float = 30.0
+    altitude_m: float = 0.0
+    members: int = MEMBERS
+    seed: int = SEED
+
+
+@dataclass(frozen=True, slots=True)
+class RoastForecast:
+    """What the ensemble expects of a roast; planning, never proof of safety.
+
+    `ready_members_min` holds each member's minutes to `pull_c` at the deciding (slowest) station. `curve_c` gives per
+    station the 10th, 50th and 90th percentile, shaped (3, len(curve_min)), of oven and rest together.
+    `history_c` gives per station each member's temperature in the oven, shaped (len(history_min), members), carried
+    on well past the target so that a reading can be placed on it.
+    """
+
+    case: RoastCase
+    target_c: float
+    pull_c: float
+    ready_min: Spread
+    ready_members_min: Floats = field(repr=False)
+    deciding_station: str = ""
+    advised_pull_c: float = 0.0
+    peak_c: Mapping[str, Spread] = field(default_factory=dict)
+    loss_fraction: Spread = field(default_factory=lambda: Spread(0.0, 0.0, 0.0))
+    curve_min: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    curve_c: Mapping[str, Floats] = field(default_factory=dict, repr=False)
+    history_min: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    history_c: Mapping[str, Floats] = field(default_factory=dict, repr=False)
+    calibration: Calibration = "shape only"
+    assumptions: tuple[Message, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+
+    def ready_quantile_min(self, probability: float) -> float:
+        """Minutes by which a share `probability` (0 to 1) of the members is ready."""
+        return float(np.quantile(self.ready_members_min, probability))
+
+
+@dataclass(frozen=True, slots=True)
+class ThawCase:
+    """A frozen piece thawing in a refrigerator or in cold water that is changed each half hour."""
+
+    kind: str
+    mass_kg: float
+    method: ThawMethod = "refrigerator"
+    medium_c: float | None = None
+    start_c: float = -18.0
+    members: int = MEMBERS
+    seed: int = SEED
+
+
+@dataclass(frozen=True, slots=True)
+class ThawForecast:
+    """Hours to thaw.
+
+    `model_h` is computed, `rule_h` the federal window (None without one), `plan_h` the safer of both: the greater of
+    the rule's upper end and the model's P90. `surface_above_5c_h`: how long the surface is above 5 C by `plan_h`.
+    """
+
+    case: ThawCase
+    model_h: Spread
+    rule_h: tuple[float, float] | None
+    plan_h: float
+    surface_above_5c_h: Spread
+    curve_h: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    core_c: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    surface_c: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    assumptions: tuple[Message, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ChillCase:
+    """Something hot cooling: `dims_mm` are full thicknesses (slab: depth; cylinder and pot: diameter, height;
+    brick: three edges; bird: none, from `mass_kg`)."""
+
+    food: str
+    shape: Shape
+    dims_mm: tuple[float, ...] = ()
+    mass_kg: float | None = None
+    medium: Medium = "air"
+    medium_c: float = 3.0
+    air_m_s: float = 0.0
+    packaging: Packaging | None = None
+    stirred: bool = False
+    from_c: float = 57.0
+    to_c: float = 5.0
+    members: int = 64
+    seed: int = SEED
+
+
+@dataclass(frozen=True, slots=True)
+class ChillForecast:
+    """Hours from `from_c` to `to_c` at the slowest point, and that point's curve (3 percentiles by time)."""
+
+    case: ChillCase
+    hours: Spread
+    curve_h: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    slowest_c: Floats = field(default_factory=lambda: np.empty((3, 0)), repr=False)
+    assumptions: tuple[Message, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+
+    def hours_between(self, from_c: float, to_c: float) -> Spread:
+        """Hours the slowest point takes between two temperatures on its way down; infinite where it never arrives."""
+        bounds = []
+        for row in self.slowest_c:
+            falling = np.minimum.accumulate(row)[::-1]
+            start, end = np.interp((from_c, to_c), falling, self.curve_h[::-1], right=0.0)
+            bounds.append(float("inf") if to_c < falling[0] else float(end - start))
+        return Spread(*bounds)

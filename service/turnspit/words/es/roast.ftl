@@ -1,0 +1,15 @@
+roast-turkey = pavo
+roast-turkey_breast = pechuga de pavo
+roast-chicken = pollo
+roast-capon = capón
+roast-duck = pato
+roast-goose = ganso
+roast-game_hen = gallina de Cornualles
+roast-beef_rib = costillar de res
+roast-beef_tenderloin = solomillo de res
+roast-beef_round = redondo de res
+roast-pork_loin = lomo de cerdo
+roast-pork_shoulder = paleta de cerdo
+roast-fresh_ham = pierna de cerdo fresca
+roast-lamb_leg = pierna de cordero
+roast-veal_loin = lomo de ternera
