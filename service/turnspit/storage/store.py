@@ -1,0 +1,152 @@
+"""The store: keep, find, delete and expire. All calls block; the API makes them off its event loop."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from importlib.resources import as_file, files
+from typing import Any
+
+from alembic import command
+from alembic.config import Config
+from sqlalchemy import Engine, create_engine, delete, event, func, select
+from sqlalchemy.engine import make_url
+from sqlalchemy.orm import Session
+from sqlalchemy.pool import StaticPool
+
+from turnspit.storage.place import default_url
+from turnspit.storage.tables import ConversationRow, PlanRow
+
+Document = Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class KeptPlan:
+    """A plan as it was given out, and when."""
+
+    id: str
+    document: Document
+    kept_at: datetime
+    serve_at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class KeptConversation:
+    """A conversation's document, and when a line was last said in it."""
+
+    id: str
+    document: Document
+    touched_at: datetime
+
+
+class Store:
+    """Plans and conversations in one database. Times are aware; `now` is always passed in."""
+
+    def __init__(self, engine: Engine) -> None:
+        self._engine = engine
+
+    def keep_plan(self, plan_id: str, document: Document, serve_at: datetime, now: datetime) -> None:
+        """Keep a plan; one of the same id is replaced."""
+        with Session(self._engine) as session, session.begin():
+            row = session.get(PlanRow, plan_id) or PlanRow(id=plan_id)
+            row.document, row.kept_at, row.serve_at = dict(document), now, serve_at
+            session.add(row)
+
+    def plan(self, plan_id: str) -> KeptPlan | None:
+        """The plan of that id, or None."""
+        with Session(self._engine) as session:
+            return _plan(session.get(PlanRow, plan_id))
+
+    def show_plan(self, plan_id: str, now: datetime) -> bool:
+        """Put a plan on the kitchen display. False where there is no such plan."""
+        with Session(self._engine) as session, session.begin():
+            row = session.get(PlanRow, plan_id)
+            if row is not None:
+                row.shown_at = now
+            return row is not None
+
+    def shown_plan(self) -> KeptPlan | None:
+        """What the kitchen display shows: the plan last put on it, else the one last kept."""
+        latest = func.coalesce(PlanRow.shown_at, PlanRow.kept_at)
+        order = (PlanRow.shown_at.is_(None), latest.desc())
+        with Session(self._engine) as session:
+            return _plan(session.scalars(select(PlanRow).order_by(*order).limit(1)).first())
+
+    def delete_plan(self, plan_id: str) -> bool:
+        """Delete a plan. False where there was none."""
+        with Session(self._engine) as session, session.begin():
+            return _count(session, delete(PlanRow).where(PlanRow.id == plan_id)) > 0
+
+    def keep_conversation(self, conversation_id: str, document: Document, now: datetime) -> None:
+        """Keep a conversation as it stands now."""
+        with Session(self._engine) as session, session.begin():
+            session.merge(ConversationRow(id=conversation_id, document=dict(document), touched_at=now))
+
+    def conversation(self, conversation_id: str, touched_since: datetime) -> KeptConversation | None:
+        """The conversation of that id, or None without one or where its last line is older than `touched_since`."""
+        with Session(self._engine) as session:
+            row = session.get(ConversationRow, conversation_id)
+            if row is None or row.touched_at < touched_since:
+                return None
+            return KeptConversation(row.id, row.document, row.touched_at)
+
+    def delete_conversation(self, conversation_id: str) -> bool:
+        """Delete a conversation. False where there was none."""
+        with Session(self._engine) as session, session.begin():
+            return _count(session, delete(ConversationRow).where(ConversationRow.id == conversation_id)) > 0
+
+    def expire(self, touched_before: datetime, served_before: datetime) -> int:
+        """Delete the conversations last touched, and the plans served, before the given times; how many went."""
+        with Session(self._engine) as session, session.begin():
+            return _count(
+                session, delete(ConversationRow).where(ConversationRow.touched_at < touched_before)
+            ) + _count(session, delete(PlanRow).where(PlanRow.serve_at < served_before))
+
+    def answers(self) -> bool:
+        """True where the database answers; raises what the database raises where it does not."""
+        with self._engine.connect() as connection:
+            return connection.scalar(select(1)) == 1
+
+    def close(self) -> None:
+        """Let go of the database."""
+        self._engine.dispose()
+
+
+def open_store(url: str | None = None) -> Store:
+    """The store at `url` (an SQLAlchemy URL; by default SQLite in the user's data folder), brought up to date."""
+    engine = _engine(url or default_url())
+    with as_file(files("turnspit.storage") / "migrations") as folder:
+        config = Config()
+        config.set_main_option("script_location", str(folder).replace("%", "%%"))
+        config.set_main_option("path_separator", "os")
+        with engine.begin() as connection:
+            config.attributes["connection"] = connection
+            command.upgrade(config, "head")
+    return Store(engine)
+
+
+def _engine(url: str) -> Engine:
+    parsed = make_url(url)
+    if parsed.get_backend_name() != "sqlite":
+        return create_engine(parsed, pool_pre_ping=True)
+    if parsed.database in (None, "", ":memory:"):
+        # One connection for all threads, or each would see a database of its own.
+        return create_engine(parsed, poolclass=StaticPool, connect_args={"check_same_thread": False})
+    engine = create_engine(parsed)
+    event.listen(engine, "connect", _settle_sqlite)
+    return engine
+
+
+def _settle_sqlite(connection: Any, _record: object) -> None:
+    # Readers do not wait for a writer, and a power cut costs at most the last answer, never the file.
+    for pragma in ("journal_mode=WAL", "synchronous=NORMAL", "busy_timeout=5000"):
+        connection.execute(f"PRAGMA {pragma}")
+
+
+def _plan(row: PlanRow | None) -> KeptPlan | None:
+    return None if row is None else KeptPlan(row.id, row.document, row.kept_at, row.serve_at)
+
+
+def _count(session: Session, statement: Any) -> int:
+    return int(getattr(session.execute(statement), "rowcount", 0))
