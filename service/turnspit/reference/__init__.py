@@ -1,5 +1,23 @@
-"""Published tables as data files, each row with its source, and the one loader that reads them."""
+"""Published tables and safety rules as data files, each row with its source, and the loader that reads them."""
 
+from turnspit.reference.rules import ACTIONS, KITCHENS, Action, Kitchen, Rule, caution, rule, rule_ids, rules
 from turnspit.reference.tables import STANDINGS, BadTable, Row, Table, names, parse, table
 
-__all__ = ["STANDINGS", "BadTable", "Row", "Table", "names", "parse", "table"]
+__all__ = [
+    "ACTIONS",
+    "KITCHENS",
+    "STANDINGS",
+    "Action",
+    "BadTable",
+    "Kitchen",
+    "Row",
+    "Rule",
+    "Table",
+    "caution",
+    "names",
+    "parse",
+    "rule",
+    "rule_ids",
+    "rules",
+    "table",
+]
