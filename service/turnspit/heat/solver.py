@@ -1,0 +1,224 @@
+"""Heat conduction into many bodies at once: enthalpy in cells from core to surface, marched implicitly in time.
+
+A body is a column of cells along x from its cold spot (0) to its surface (radius), with a cross-section that grows as
+x^n: n = 0 a slab, 1 a cylinder, 2 a sphere, any real number between for what lies between. Per m2 of surface,
+
+    x^n dH/dt = d/dx ( x^n k(T) dT/dx ),   zero flux at the core,   k dT/dx = q(Ts) at the surface.
+
+Scheme: finite volumes with exact cell volumes; BDF2 (its first step implicit Euler) with conductivity and surface
+temperature extrapolated, the surface flux linearised there and the surface temperature eliminated into the last row;
+one linear solve a step. Ice: one secant capacity a cell, after which the enthalpy is corrected, so energy closes to
+rounding. Order 2 in time and space.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import NamedTuple, Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from turnspit.heat import tridiagonal
+from turnspit.heat.material import Floats, Material, Number
+
+
+class Exchange(NamedTuple):
+    """What passes the surface per m2, and how it changes with the surface temperature; one value a column.
+
+    `heat_w_m2` into the body with its slope in W/(m2 K) (never positive), `water_kg_m2_s` out of it with its slope.
+    """
+
+    heat_w_m2: Floats
+    heat_slope: Floats
+    water_kg_m2_s: Floats
+    water_slope: Floats
+
+
+class Surface(Protocol):
+    """A law of exchange between a surface and what surrounds it (see surface.py for those of the kitchen)."""
+
+    def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, /) -> Exchange:
+        """The exchange of each column, linearised at `surface_c`, after a loss of `water_lost_kg_m2`."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """The columns: radius in m (> 0) and shape exponent n (0 to 2) of each, material of each or of each cell."""
+
+    radius_m: Floats
+    exponent: Floats
+    material: Material
+    cells: int = 16
+
+    @property
+    def columns(self) -> int:
+        """How many bodies are computed side by side."""
+        return len(self.radius_m)
+
+    def faces(self) -> Floats:
+        """Cell faces as shares of the radius, 0 to 1."""
+        return np.linspace(0.0, 1.0, self.cells + 1)
+
+    def volumes_m(self) -> Floats:
+        """Volume of each cell per m2 of surface, (cells, columns)."""
+        power = self.exponent + 1.0
+        return np.asarray(np.diff(self.faces()[:, None] ** power, axis=0) * self.radius_m / power)
+
+    def state(self, temperature_c: Number) -> State:
+        """At rest at `temperature_c`: a number, or an array that broadcasts to (cells, columns)."""
+        full = np.broadcast_to(np.asarray(temperature_c, dtype=float), (self.cells, self.columns)).copy()
+        dry = np.zeros(self.columns)
+        return State(self.material.enthalpy(full), full[-1].copy(), dry, dry.copy())
+
+    def temperature_c(self, state: State) -> Floats:
+        """Cell temperatures, (cells, columns)."""
+        return self.material.temperature_c(state.enthalpy)
+
+    def mean(self, cell_values: Floats) -> Floats:
+        """Volume mean over the cells of each column."""
+        volumes = self.volumes_m()
+        return np.asarray((cell_values * volumes).sum(axis=0) / volumes.sum(axis=0))
+
+
+class State(NamedTuple):
+    """A moment: enthalpy (cells, columns) in J/m3; surface temperature, water lost in kg/m2 and heat taken up in
+    J/m2 since the start, per column."""
+
+    enthalpy: Floats
+    surface_c: Floats
+    water_kg_m2: Floats
+    heat_j_m2: Floats
+
+    def columns(self, chosen: NDArray[np.intp] | slice) -> State:
+        """The same moment for some of the columns."""
+        return State(
+            self.enthalpy[:, chosen], self.surface_c[chosen], self.water_kg_m2[chosen], self.heat_j_m2[chosen]
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """A march through time: per step (rows) and column, from the start state on; `end` is the last state.
+
+    `states` holds every state where they were asked for, else nothing.
+    """
+
+    times_s: Floats
+    core_c: Floats
+    surface_c: Floats
+    water_kg_m2: Floats
+    heat_j_m2: Floats
+    end: State
+    states: tuple[State, ...] = ()
+
+
+def graded_times(duration_s: float, first_s: float, longest_s: float, growth: float = 1.3) -> Floats:
+    """Times from 0 to `duration_s`: a first step, then steps that grow by `growth` (at most 2) up to the longest."""
+    steps = [min(first_s, duration_s)]
+    while sum(steps) < duration_s * (1 - 1e-12):
+        steps.append(min(steps[-1] * growth, longest_s))
+    times = np.concatenate([[0.0], np.cumsum(steps)])
+    return np.asarray(times * (duration_s / times[-1]))
+
+
+def core_c(temperature_c: Floats) -> Floats:
+    """Temperature at x = 0 from a parabola of zero slope there, through the two innermost cells."""
+    return np.asarray((9.0 * temperature_c[0] - temperature_c[1]) / 8.0)
+
+
+def march(
+    body: Body,
+    start: State,
+    surface: Surface,
+    times_s: Floats,
+    *,
+    keep_states: bool = False,
+    stop: Callable[[float, Floats], bool] | None = None,
+) -> History:
+    """March `body` from `start` through `times_s` (ascending, the first is the time of `start`).
+
+    Where the surroundings jump, end one march and begin the next from its `end`, with a short first step.
+    `stop(time_s, core_c)` ends the march early, after a step for which it is true.
+    """
+    progress = _Progress(body, start, surface)
+    cores, states = [core_c(progress.temperature)], [start]
+    for earlier, time_s in pairwise(times_s.tolist()):
+        progress.advance(time_s - earlier)
+        cores.append(core_c(progress.temperature))
+        states.append(progress.now if keep_states else progress.now._replace(enthalpy=_NOTHING))
+        if stop is not None and stop(time_s, cores[-1]):
+            break
+    return History(
+        times_s=times_s[: len(cores)],
+        core_c=np.array(cores),
+        surface_c=np.array([state.surface_c for state in states]),
+        water_kg_m2=np.array([state.water_kg_m2 for state in states]),
+        heat_j_m2=np.array([state.heat_j_m2 for state in states]),
+        end=progress.now,
+        states=tuple(states) if keep_states else (),
+    )
+
+
+_NOTHING: Floats = np.empty((0, 0))
+
+
+class _Progress:
+    """A march under way: the constant geometry, the last two states and what they let us expect of the next."""
+
+    def __init__(self, body: Body, start: State, surface: Surface) -> None:
+        spacing_m = body.radius_m / body.cells
+        self.material = body.material
+        self.surface = surface
+        self.volumes = body.volumes_m()
+        self.half_areas_per_m = 0.5 * body.faces()[1:-1, None] ** body.exponent / spacing_m
+        self.skin_per_m = 2.0 / spacing_m
+        self.before = self.now = start
+        self.temperature = self.temperature_before = body.temperature_c(start)
+        self.last_step_s = float("inf")
+
+    def advance(self, step_s: float) -> None:
+        """One implicit step: BDF2, or Euler when it is the first."""
+        now, before, temperature = self.now, self.before, self.temperature
+        ratio = step_s / self.last_step_s
+        newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
+        conductivity = self.material.conductivity_at(temperature + ratio * (temperature - self.temperature_before))
+        icy = self.material.has_ice(now.enthalpy)
+        capacity = self.material.secant_capacity(temperature, now.enthalpy) if icy else self.material.capacity
+
+        storage = self.volumes * (newest / step_s * capacity)
+        right = storage * temperature
+        right += self.volumes * (oldest / step_s) * (now.enthalpy - before.enthalpy)
+
+        surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
+        water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
+        outside = self.surface.exchange(surface_c, water)
+        skin = conductivity[-1] * self.skin_per_m
+        share = skin / (skin - outside.heat_slope)
+        right[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
+
+        coupling = (conductivity[1:] + conductivity[:-1]) * self.half_areas_per_m
+        diagonal = storage
+        diagonal[:-1] += coupling
+        diagonal[1:] += coupling
+        diagonal[-1] -= share * outside.heat_slope
+        solved = tridiagonal.solve(diagonal, -coupling, right)
+
+        heat = share * (outside.heat_w_m2 + outside.heat_slope * (solved[-1] - surface_c))
+        new_surface_c = solved[-1] + heat / skin
+        evaporation = outside.water_kg_m2_s + outside.water_slope * (new_surface_c - surface_c)
+
+        def gained(rate: Floats, so_far: Floats, earlier: Floats) -> Floats:
+            return so_far + (step_s * rate + oldest * (so_far - earlier)) / newest
+
+        self.before, self.temperature_before, self.last_step_s = now, temperature, step_s
+        self.now = State(
+            enthalpy=now.enthalpy + capacity * (solved - temperature),
+            surface_c=new_surface_c,
+            water_kg_m2=gained(evaporation, now.water_kg_m2, before.water_kg_m2),
+            heat_j_m2=gained(heat, now.heat_j_m2, before.heat_j_m2),
+        )
+        self.temperature = self.material.temperature_c(self.now.enthalpy) if icy else solved
