@@ -1,1 +1,62 @@
-"""Not built yet."""
+"""Units, household measures and foods by measure; reading amounts from text and writing them as a cook would.
+
+Sizes, spellings, masses and oven marks are tables of `reference`. SI floats come out (`kilograms`, `litres`,
+`celsius`); `convert` answers with a range and its source wherever measures or foods vary.
+"""
+
+from turnspit.quantities.conversion import Conversion, convert
+from turnspit.quantities.foods import Density, PieceMass, density, density_or_none, food_named, food_names, piece_mass
+from turnspit.quantities.oven import (
+    celsius,
+    fahrenheit,
+    fan_oven_c,
+    gas_mark,
+    nearest_gas_mark,
+    oven_word_c,
+    still_oven_c,
+)
+from turnspit.quantities.registry import registry
+from turnspit.quantities.units import (
+    REGIONS,
+    Region,
+    Unit,
+    in_unit,
+    kilograms,
+    litres,
+    metres,
+    unit,
+    unit_named,
+    varies_by_region,
+    written_unit,
+)
+
+__all__ = [
+    "REGIONS",
+    "Conversion",
+    "Density",
+    "PieceMass",
+    "Region",
+    "Unit",
+    "celsius",
+    "convert",
+    "density",
+    "density_or_none",
+    "fahrenheit",
+    "fan_oven_c",
+    "food_named",
+    "food_names",
+    "gas_mark",
+    "in_unit",
+    "kilograms",
+    "litres",
+    "metres",
+    "nearest_gas_mark",
+    "oven_word_c",
+    "piece_mass",
+    "registry",
+    "still_oven_c",
+    "unit",
+    "unit_named",
+    "varies_by_region",
+    "written_unit",
+]
