@@ -75,8 +75,10 @@ def test_an_unknown_rule_is_named():
         rule("do-what-you-like")
 
 
-def test_a_caution_takes_its_severity_from_the_row():
-    assert caution("thaw-counter") == Caution("thaw-counter", "stop", Message("rule-thaw-counter"))
+def test_a_caution_is_a_reminder_unless_its_severity_is_given():
+    assert caution("thaw-counter") == Caution("thaw-counter", "warn", Message("rule-thaw-counter"))
+    assert caution("thaw-counter", "stop").severity == "stop"
+    assert caution("from-frozen").severity == "info"
     assert caution("oven-325", "info", oven_c=150.0).severity == "info"
 
 

@@ -119,12 +119,13 @@ def rule_ids() -> tuple[str, ...]:
 
 
 def caution(rule_id: str, severity: Severity | None = None, **values: Value) -> Caution:
-    """A caution that rests on the rule: its text with `values`, its severity unless another is given.
+    """A caution that rests on the rule: its text with `values`, the row's severity unless another is given.
 
+    Without one it is a reminder, and a reminder is at most a warning: only who saw the rule broken says "stop".
     Raises Unknown for a rule that is not in the files.
     """
-    cited = rule(rule_id)
-    return Caution(rule_id, severity or cited.severity, Message(f"rule-{rule_id}", **values))
+    reminder: Severity = "info" if rule(rule_id).severity == "info" else "warn"
+    return Caution(rule_id, severity or reminder, Message(f"rule-{rule_id}", **values))
 
 
 def _as_strict(one: Rule, other: Rule) -> bool:
