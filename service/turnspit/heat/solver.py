@@ -40,8 +40,8 @@ class Exchange(NamedTuple):
 class Surface(Protocol):
     """A law of exchange between a surface and what surrounds it (see surface.py for those of the kitchen)."""
 
-    def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, /) -> Exchange:
-        """The exchange of each column, linearised at `surface_c`, after a loss of `water_lost_kg_m2`."""
+    def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, time_s: float, /) -> Exchange:
+        """The exchange of each column at `time_s`, linearised at `surface_c`, after a loss of `water_lost_kg_m2`."""
         ...
 
 
@@ -147,7 +147,7 @@ def march(
     progress = _Progress(body, start, surface)
     cores, states = [core_c(progress.temperature)], [start]
     for earlier, time_s in pairwise(times_s.tolist()):
-        progress.advance(time_s - earlier)
+        progress.advance(time_s - earlier, time_s)
         cores.append(core_c(progress.temperature))
         states.append(progress.now if keep_states else progress.now._replace(enthalpy=_NOTHING))
         if stop is not None and stop(time_s, cores[-1]):
@@ -180,8 +180,8 @@ class _Progress:
         self.temperature = self.temperature_before = body.temperature_c(start)
         self.last_step_s = float("inf")
 
-    def advance(self, step_s: float) -> None:
-        """One implicit step: BDF2, or Euler when it is the first."""
+    def advance(self, step_s: float, time_s: float) -> None:
+        """One implicit step to `time_s`: BDF2, or Euler when it is the first."""
         now, before, temperature = self.now, self.before, self.temperature
         ratio = step_s / self.last_step_s
         newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
@@ -195,7 +195,7 @@ class _Progress:
 
         surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
         water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
-        outside = self.surface.exchange(surface_c, water)
+        outside = self.surface.exchange(surface_c, water, time_s)
         skin = conductivity[-1] * self.skin_per_m
         share = skin / (skin - outside.heat_slope)
         right[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)

@@ -25,7 +25,7 @@ class Film:
     medium_c: Number
     coefficient: Number
 
-    def exchange(self, surface_c: Floats, _water_lost: Floats, /) -> Exchange:
+    def exchange(self, surface_c: Floats, _water_lost: Floats, _time_s: float, /) -> Exchange:
         """Newton's law: no water leaves."""
         coefficient = np.broadcast_to(np.asarray(self.coefficient, dtype=float), surface_c.shape)
         nothing = np.zeros_like(surface_c)
@@ -34,13 +34,13 @@ class Film:
 
 @dataclass(frozen=True, slots=True)
 class HotAir:
-    """An oven, or a room: still or moving air and walls around a wet surface that dries to a crust.
+    """Air and walls around a wet surface that dries to a crust: an oven at one setting, or a room.
 
     heat  q = hc (Ta - Ts) + f sigma (Tw^4 - Ts^4) - L m''
     water m'' = beta hc / cp * 0.622 / P * 1.11 * (psat(Ts) - pa), never negative, psat not above P
-    crust beta = 1 / (1 + M / mc), M the water lost so far in kg/m2, mc the loss that halves the evaporation
+    crust beta = wetness / (1 + M / mc), M the water lost so far in kg/m2, mc the loss that halves the evaporation
 
-    `air_c` and `wall_c` in C, `convection` hc in W/(m2 K), `radiation` f from 0 to 1, `crust_kg_m2` mc,
+    `air_c` Ta and `wall_c` Tw in C, `convection` hc in W/(m2 K), `radiation` f from 0 to 1, `crust_kg_m2` mc,
     `vapour_pa` pa, `pressure_pa` P, `wetness` from 0 (sealed: no evaporation) to 1.
     """
 
@@ -53,21 +53,21 @@ class HotAir:
     pressure_pa: float = STANDARD_PA
     wetness: Number = 1.0
 
-    def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, /) -> Exchange:
+    def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, _time_s: float, /) -> Exchange:
         """The exchange at `surface_c` after `water_lost_kg_m2`."""
         hc, factor = self.convection, self.radiation * STEFAN_BOLTZMANN
-        kelvin = surface_c + 273.15
-        cube = kelvin * kelvin * kelvin
-        wall = (self.wall_c + 273.15) ** 4
+        kelvin, wall = surface_c + 273.15, self.wall_c + 273.15
+        square, wall_square = kelvin * kelvin, wall * wall
         pressure, slope = saturation(surface_c, self.pressure_pa)
         transfer = hc * self.wetness * (LEWIS * 0.622 / (AIR_CP * self.pressure_pa))
         transfer = transfer / (1.0 + water_lost_kg_m2 / self.crust_kg_m2)
-        excess = pressure - self.vapour_pa
-        wet = excess > 0.0
-        water = np.where(wet, transfer * excess, 0.0)
-        water_slope = np.where(wet, transfer * slope, 0.0)
-        heat = hc * (self.air_c - surface_c) + factor * (wall - cube * kelvin) - LATENT_J_KG * water
-        return Exchange(heat, -hc - 4.0 * factor * cube - LATENT_J_KG * water_slope, water, water_slope)
+        excess: Floats = pressure - self.vapour_pa
+        transfer = transfer * (excess > 0.0)
+        water: Floats = transfer * excess
+        water_slope: Floats = transfer * slope
+        heat = hc * (self.air_c - surface_c) + factor * (wall_square * wall_square - square * square)
+        heat_slope = -hc - (4.0 * factor) * (square * kelvin)
+        return Exchange(heat - LATENT_J_KG * water, heat_slope - LATENT_J_KG * water_slope, water, water_slope)
 
 
 def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple[Floats, Floats]:
@@ -75,11 +75,11 @@ def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple
 
     Magnus form p = a exp(b T / (T + c)), its constants fitted to IAPWS-IF97 from 1 to 100 C (within 0.2 percent).
     """
-    shifted = np.maximum(temperature_c, -40.0) + _MAGNUS_SHIFT
-    pressure = _MAGNUS_PA * np.exp(_MAGNUS_RATE * (1.0 - _MAGNUS_SHIFT / shifted))
-    slope = pressure * (_MAGNUS_RATE * _MAGNUS_SHIFT) / (shifted * shifted)
-    boiling = pressure >= pressure_pa
-    return np.where(boiling, pressure_pa, pressure), np.where(boiling, 0.0, slope)
+    inverse = 1.0 / (np.maximum(temperature_c, -40.0) + _MAGNUS_SHIFT)
+    pressure: Floats = _MAGNUS_PA * np.exp(_MAGNUS_RATE - (_MAGNUS_RATE * _MAGNUS_SHIFT) * inverse)
+    slope: Floats = pressure * ((_MAGNUS_RATE * _MAGNUS_SHIFT) * (inverse * inverse))
+    below = pressure < pressure_pa
+    return np.minimum(pressure, pressure_pa), slope * below
 
 
 _MAGNUS_PA, _MAGNUS_RATE, _MAGNUS_SHIFT = 609.81, 17.0856, 234.0
