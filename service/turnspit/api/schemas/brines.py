@@ -1,0 +1,82 @@
+"""`POST /v1/brines`: a brine that can be made."""
+
+from __future__ import annotations
+
+from typing import Any, Self
+
+from pydantic import ConfigDict, Field
+
+from turnspit.api.schemas.common import CautionGiven, Given, Number, Q, ReaderFields, Whole
+from turnspit.brine import BrineCase, BrinePlan
+from turnspit.brine.cases import SaltKind, SoldAs
+from turnspit.words import Reader, say
+
+BRINE_EXAMPLE: dict[str, Any] = {"kind": "turkey", "mass_kg": 8.165, "vessel_l": 18.93, "salt_kind": "table"}
+
+
+class BrineBody(ReaderFields):
+    """A bird or joint, a vessel, a wish. What is left out is worked out, or assumed and said."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [BRINE_EXAMPLE]})
+
+    kind: str = Field(default="turkey", max_length=40)
+    mass_kg: Number
+    count: Whole = 1
+    sold_as: SoldAs | None = None
+    vessel_l: Number | None = None
+    water_l: Number | None = None
+    strength_percent: Number | None = Field(default=None, description="Salt in 100 g of brine.")
+    hours: Number | None = None
+    salt_kind: SaltKind = "table"
+    sugar_percent: Number = 0
+
+    def case(self) -> BrineCase:
+        """As the brine room takes it."""
+        return BrineCase(**self.model_dump(exclude={"language", "units", "clock"}))
+
+
+class BrineGiven(Given):
+    """Amounts, fit, cold, hours, and what the meat takes up."""
+
+    allowed: bool = Field(description="False for a bird sold injected or kosher; the cautions say why.")
+    strength_percent: float
+    hours_low: float
+    hours_high: float
+    water_l: float
+    salt_g: float
+    sugar_g: float
+    salt_cups: tuple[float, float] = Field(description="What that salt may measure; weighing is exact.")
+    salometer_deg: float
+    freezing_c: float
+    density_kg_l: float
+    cover_l: float
+    displaced_l: float
+    vessel_needed_l: float
+    fits: bool | None
+    concentrate_water_l: float
+    ice_kg: float
+    full_weight_kg: float
+    finished_salt_percent: Q
+    sodium_mg_per_serving: Q
+    steps: list[str]
+    assumptions: list[str]
+    cautions: list[CautionGiven]
+    sources: list[str]
+
+    @classmethod
+    def of(cls, plan: BrinePlan, reader: Reader) -> Self:
+        """From the brine room's answer, in the reader's words."""
+        said: dict[str, Any] = {
+            "finished_salt_percent": Q.of(plan.finished_salt_percent),
+            "sodium_mg_per_serving": Q.of(plan.sodium_mg_per_serving, 0),
+            "steps": [say(message, reader) for message in plan.steps],
+            "assumptions": [say(message, reader) for message in plan.assumptions],
+            "cautions": [CautionGiven.of(caution, reader) for caution in plan.cautions],
+            "sources": list(plan.sources),
+        }
+        plain: dict[str, Any] = {name: _rounded(getattr(plan, name)) for name in cls.model_fields if name not in said}
+        return cls(**plain, **said)
+
+
+def _rounded(value: object) -> Any:
+    return round(value, 3) if isinstance(value, float) else value

@@ -1,0 +1,70 @@
+"""`POST /v1/chills`: how long something hot takes to be cold."""
+
+from __future__ import annotations
+
+from typing import Any, Self
+
+from pydantic import ConfigDict, Field
+
+from turnspit.api.schemas.common import CautionGiven, Given, Number, Q, ReaderFields, Yes
+from turnspit.api.schemas.roasts import Members, Seed, curve
+from turnspit.heat import SEED, ChillCase, ChillForecast
+from turnspit.heat.cases import Medium, Packaging, Shape
+from turnspit.words import Reader, say
+
+CHILL_EXAMPLE: dict[str, Any] = {
+    "food": "cooked beef",
+    "shape": "slab",
+    "dims_mm": [50],
+    "mass_kg": 0.94,
+    "medium": "air",
+    "medium_c": 0,
+    "air_m_s": 1.2,
+    "packaging": None,
+    "from_c": 70,
+    "to_c": 10,
+}
+
+
+class ChillBody(ReaderFields):
+    """What cools, in what. `dims_mm`: slab its depth; cylinder and pot diameter and height; brick three edges."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHILL_EXAMPLE]})
+
+    food: str = Field(max_length=60)
+    shape: Shape
+    dims_mm: list[Number] = Field(default_factory=list, max_length=3)
+    mass_kg: Number | None = None
+    medium: Medium = "air"
+    medium_c: Number = 3
+    air_m_s: Number = 0
+    packaging: Packaging | None = None
+    stirred: Yes = False
+    from_c: Number = 57
+    to_c: Number = 5
+    members: Members = 64
+    seed: Seed = SEED
+
+    def case(self) -> ChillCase:
+        """As the heat room takes it."""
+        given = self.model_dump(exclude={"language", "units", "clock", "dims_mm"})
+        return ChillCase(**given, dims_mm=tuple(self.dims_mm))
+
+
+class ChillGiven(Given):
+    """Hours until the slowest point is cold."""
+
+    hours: Q
+    curve: list[dict[str, Any]] = Field(description="`hour`, and `slowest_c` at the slowest point.")
+    assumptions: list[str]
+    cautions: list[CautionGiven]
+
+    @classmethod
+    def of(cls, forecast: ChillForecast, reader: Reader) -> Self:
+        """From the heat room's answer, in the reader's words."""
+        return cls(
+            hours=Q.of(forecast.hours),
+            curve=curve("hour", forecast.curve_h, {"slowest_c": forecast.slowest_c}),
+            assumptions=[say(message, reader) for message in forecast.assumptions],
+            cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],
+        )

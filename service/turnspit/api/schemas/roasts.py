@@ -1,0 +1,110 @@
+"""`POST /v1/roasts/forecast`: the heat model without the words."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Self
+
+from pydantic import ConfigDict, Field
+
+from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
+from turnspit.heat import MEMBERS, SEED, OvenStep, RoastCase, RoastForecast
+from turnspit.heat.cases import Calibration, Floats, State
+from turnspit.words import Reader, say
+
+Members = Annotated[Whole, Field(ge=8, le=1024, description="Members of the ensemble.")]
+Seed = Annotated[Whole, Field(ge=0, lt=2**32)]
+
+FORECAST_EXAMPLE: dict[str, Any] = {
+    "roast": {"kind": "turkey", "mass_kg": 7.257},
+    "oven": [{"from_min": 0, "temperature_c": 163, "convection": False}],
+}
+
+
+class RoastBody(Body):
+    """The roast; `mass_kg` is one piece."""
+
+    kind: str = Field(max_length=40, examples=["turkey"])
+    mass_kg: Number
+    count: Whole = 1
+    state: State = "thawed"
+    stuffed: Yes = False
+    bone_in: Yes | None = None
+
+
+class OvenStepBody(Body):
+    """The oven from one minute on."""
+
+    from_min: Number = 0
+    temperature_c: Number = 163
+    convection: Yes = False
+
+
+class ForecastBody(ReaderFields):
+    """A roast, its oven, and the temperature it is wanted at."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [FORECAST_EXAMPLE]})
+
+    roast: RoastBody
+    start_c: Number = 4.4
+    oven: list[OvenStepBody] = Field(default_factory=lambda: [OvenStepBody()], min_length=1, max_length=50)
+    target_c: Number | None = Field(default=None, description="By default the roast's own; for a bird 74.")
+    pull_c: Number | None = Field(default=None, description="When it leaves the oven; by default `target_c`.")
+    rest_min: Number = Field(default=30, ge=0, le=240)
+    altitude_m: Number = 0
+    members: Members = MEMBERS
+    seed: Seed = SEED
+
+    def case(self) -> RoastCase:
+        """As the heat room takes it."""
+        return RoastCase(
+            **self.roast.model_dump(),
+            start_c=self.start_c,
+            oven=tuple(OvenStep(**step.model_dump()) for step in self.oven),
+            target_c=self.target_c,
+            pull_c=self.pull_c,
+            rest_min=self.rest_min,
+            altitude_m=self.altitude_m,
+            members=self.members,
+            seed=self.seed,
+        )
+
+
+class ForecastGiven(Given):
+    """What the ensemble expects; planning, never proof that the roast is safe."""
+
+    ready_min: Q = Field(description="Minutes until the deciding station reads `pull_c`.")
+    deciding_station: str
+    advised_pull_c: float = Field(description="The pull whose median peak is `target_c`.")
+    peak_c: dict[str, Q] = Field(description="The highest of each station in the rest.")
+    loss_fraction: Q = Field(description="Share of the mass that evaporates and drips.")
+    curve: list[dict[str, Any]] = Field(description="`minute`, and per station `<station>_c`.")
+    calibration: Calibration
+    assumptions: list[str]
+    cautions: list[CautionGiven]
+
+    @classmethod
+    def of(cls, forecast: RoastForecast, reader: Reader) -> Self:
+        """From the heat room's answer, in the reader's words."""
+        return cls(
+            ready_min=Q.of(forecast.ready_min, 1),
+            deciding_station=forecast.deciding_station,
+            advised_pull_c=round(forecast.advised_pull_c, 1),
+            peak_c={station: Q.of(peak, 1) for station, peak in forecast.peak_c.items()},
+            loss_fraction=Q.of(forecast.loss_fraction, 4),
+            curve=curve("minute", forecast.curve_min, {f"{k}_c": v for k, v in forecast.curve_c.items()}),
+            calibration=forecast.calibration,
+            assumptions=[say(message, reader) for message in forecast.assumptions],
+            cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],
+        )
+
+
+def curve(axis: str, at: Floats, values: dict[str, Floats]) -> list[dict[str, Any]]:
+    """Rows of a curve: the axis, and per column three percentiles from an array shaped (3, len(at))."""
+    columns = {name: rows.round(2).T.tolist() for name, rows in values.items()}
+    return [
+        {
+            axis: place,
+            **{name: dict(zip(("p10", "p50", "p90"), rows[i], strict=True)) for name, rows in columns.items()},
+        }
+        for i, place in enumerate(at.round(2).tolist())
+    ]

@@ -1,0 +1,33 @@
+"""What an operator may set, all from `TURNSPIT_*` variables."""
+
+from __future__ import annotations
+
+import os
+from typing import Literal
+
+from pydantic import Field
+from pydantic_settings import BaseSettings, SettingsConfigDict
+
+
+class Settings(BaseSettings):
+    """The service's settings; each field is read from TURNSPIT_ and its name in capitals."""
+
+    model_config = SettingsConfigDict(env_prefix="TURNSPIT_", frozen=True)
+
+    database_url: str | None = Field(
+        default=None, description="SQLAlchemy URL; by default SQLite in the user's data folder."
+    )
+    timezone: str | None = Field(
+        default=None, description="IANA zone for requests that name none; by default the machine's own."
+    )
+    kitchen: Literal["home", "licensed"] | None = Field(
+        default=None, description="Whose rules lead for requests that do not say; by default the stricter of both."
+    )
+    conversation_days: float = Field(
+        default=30, gt=0, description="Days after its last line that a conversation is kept."
+    )
+    plan_days: float = Field(default=90, gt=0, description="Days after its serving time that a plan is kept.")
+    workers: int = Field(
+        default_factory=lambda: os.cpu_count() or 1, ge=1, description="Computations that may run at once."
+    )
+    body_limit_bytes: int = Field(default=1_000_000, ge=1024, description="Largest request body that is read.")
