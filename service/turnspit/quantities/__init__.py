@@ -4,6 +4,7 @@ Sizes, spellings, masses and oven marks are tables of `reference`. SI floats com
 `celsius`); `convert` answers with a range and its source wherever measures or foods vary.
 """
 
+from turnspit.quantities.amount import Amount
 from turnspit.quantities.conversion import Conversion, convert
 from turnspit.quantities.foods import Density, PieceMass, density, density_or_none, food_named, food_names, piece_mass
 from turnspit.quantities.oven import (
@@ -32,6 +33,7 @@ from turnspit.quantities.units import (
 
 __all__ = [
     "REGIONS",
+    "Amount",
     "Conversion",
     "Density",
     "PieceMass",
