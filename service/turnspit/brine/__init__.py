@@ -1,5 +1,22 @@
 """Salt in water and in meat: strength, amounts for a bird and a vessel, cold, hours, uptake."""
 
-from turnspit.brine.cases import BrineCase, BrinePlan, SaltKind, SoldAs
+from turnspit.brine.cases import BrineCase, BrinePlan, Method, SaltKind, SaltProfile, SoldAs
+from turnspit.brine.cooling import ColdBrine, cold_brine, ice_to_chill_kg
+from turnspit.brine.plan import equilibrium_salt_g, plan_brine
+from turnspit.brine.vessel import Fit, fit
 
-__all__ = ["BrineCase", "BrinePlan", "SaltKind", "SoldAs"]
+__all__ = [
+    "BrineCase",
+    "BrinePlan",
+    "ColdBrine",
+    "Fit",
+    "Method",
+    "SaltKind",
+    "SaltProfile",
+    "SoldAs",
+    "cold_brine",
+    "equilibrium_salt_g",
+    "fit",
+    "ice_to_chill_kg",
+    "plan_brine",
+]

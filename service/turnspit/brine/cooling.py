@@ -1,0 +1,77 @@
+"""Getting the brine cold before the bird goes in: how much ice, by enthalpy balance."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from turnspit.brine.solution import WATER_KG_L, specific_heat_j_kg_k
+from turnspit.errors import OutOfRange
+
+FUSION_J_KG = 333_550.0
+"""Heat of fusion of ice at 0 C (IAPWS, 1 atm)."""
+ICE_J_KG_K = 2050.0
+WATER_J_KG_K = 4186.0
+"""Mean of water between 0 and 100 C."""
+BOILING_C = 100.0
+CONCENTRATE_PERCENT = 20.0
+"""The hot part is kept at or below this strength, so that the salt dissolves with ease."""
+LEAST_SHARE = 1 / 6
+
+
+@dataclass(frozen=True, slots=True)
+class ColdBrine:
+    """The water of a brine in three parts: heated with the salt to `hot_c`, cold from the tap, and ice (kg)."""
+
+    concentrate_water_l: float
+    hot_c: float
+    cold_water_l: float
+    ice_kg: float
+    final_c: float
+
+
+def ice_to_chill_kg(
+    brine_kg: float, strength_percent: float, from_c: float, to_c: float = 4.0, ice_c: float = 0.0
+) -> float:
+    """Ice that brings `brine_kg` of brine from `from_c` to `to_c`, vessel and losses left out.
+
+    m_ice = m c (T0 - T) / (L + c_w T - c_ice T_ice), in C. The ice's water counts into the brine: make it stronger
+    to begin with. Raises OutOfRange for a final temperature outside 0 to 40 C.
+    """
+    OutOfRange.check("to_c", to_c, 0.0, 40.0, "a brine is chilled to 4 C or below, above freezing")
+    heat = brine_kg * specific_heat_j_kg_k(strength_percent) * (from_c - to_c)
+    return max(heat, 0.0) / _taken_by_ice_j_kg(to_c, ice_c)
+
+
+def cold_brine(
+    water_l: float,
+    strength_percent: float,
+    sugar_percent: float = 0.0,
+    *,
+    tap_c: float = 15.0,
+    to_c: float = 3.0,
+    ice_c: float = 0.0,
+) -> ColdBrine:
+    """How to split the water of a brine so that it is at `to_c` as soon as it is mixed.
+
+    Salt and sugar boil in the least water that takes them easily (at most 20 percent strong, at least a sixth of the
+    water); the rest is tap water at `tap_c` and ice. Where ice for all the rest is too little (a strong brine), there
+    is no tap water and the concentrate is only heated to what the ice can take.
+    """
+    water_kg = water_l * WATER_KG_L
+    salt_kg = water_kg * strength_percent / (100.0 - strength_percent)
+    sugar_kg = water_kg * sugar_percent / (100.0 - sugar_percent)
+    by_salt = salt_kg * (100.0 - CONCENTRATE_PERCENT) / CONCENTRATE_PERCENT
+    heated_kg = min(max(by_salt, sugar_kg, LEAST_SHARE * water_kg), water_kg)
+    rest_kg = water_kg - heated_kg
+    hot_percent = 100.0 * salt_kg / (salt_kg + heated_kg)
+    hot_j_k = (heated_kg + salt_kg + sugar_kg) * specific_heat_j_kg_k(hot_percent)
+    ice_j_kg, tap_j_kg = _taken_by_ice_j_kg(to_c, ice_c), WATER_J_KG_K * (tap_c - to_c)
+    ice_kg = (hot_j_k * (BOILING_C - to_c) + rest_kg * tap_j_kg) / (ice_j_kg + tap_j_kg)
+    hot_c = BOILING_C
+    if ice_kg > rest_kg:
+        ice_kg, hot_c = rest_kg, to_c + rest_kg * ice_j_kg / hot_j_k
+    return ColdBrine(heated_kg / WATER_KG_L, hot_c, (rest_kg - ice_kg) / WATER_KG_L, ice_kg, to_c)
+
+
+def _taken_by_ice_j_kg(to_c: float, ice_c: float) -> float:
+    return FUSION_J_KG + WATER_J_KG_K * to_c - ICE_J_KG_K * min(ice_c, 0.0)

@@ -1,0 +1,74 @@
+"""Does the bird fit, and how much brine covers it.
+
+A bird displaces its solid volume; its cavity fills with brine. Its outline (cavity closed) is taken as an ellipsoid,
+which fills 2/3 of the snug cylinder round it; a wider vessel of the same build needs more brine to the same height.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from turnspit.brine.geometry import geometry
+from turnspit.errors import Impossible
+from turnspit.reference import table
+
+SOLID_KG_L = 1.055
+"""Meat and bone without the cavity, 1.04 to 1.07 kg/L (memory)."""
+SNUG = 1.5
+"""A cylinder over the ellipsoid inside it."""
+HEADSPACE = 1.1
+"""Room above the brine for a hand and a lid (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """Litres. `needed_l` is the smallest vessel that takes the bird covered, `covers_l` the brine it then wants.
+
+    `short_l` is what the vessel lacks, 0 where it fits; `would_fit` names the smallest common vessel that does, and
+    `largest_kg` the heaviest single piece this vessel takes.
+    """
+
+    displaced_l: float
+    needed_l: float
+    covers_l: float
+    fits: bool | None
+    short_l: float
+    would_fit: str | None
+    would_fit_l: float | None
+    largest_kg: float | None
+
+
+def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
+    """How `count` pieces of `mass_kg` sit in `vessel_l` litres, or in the smallest vessel where that is None.
+
+    Raises Impossible for a vessel smaller than the meat itself.
+    """
+    displaced = count * mass_kg / SOLID_KG_L
+    snug = SNUG * count * mass_kg / envelope_kg_l(kind)
+    needed = snug * HEADSPACE
+    if vessel_l is not None and vessel_l <= displaced:
+        raise Impossible(
+            "vessel_l",
+            vessel_l,
+            f"is smaller than the meat alone, {displaced:.1f} L",
+            f"take a vessel of {needed:.1f} L or more, joint the bird, or salt it dry",
+        )
+    chosen = needed if vessel_l is None or vessel_l < needed else vessel_l
+    filled = chosen ** (2 / 3) * snug ** (1 / 3)  # same build: the filled share falls with the vessel's height
+    common = [row for row in table("brine_vessels") if row["litres"] >= needed]
+    best = min(common, key=lambda row: float(row["litres"]), default=None)
+    return Fit(
+        displaced_l=displaced,
+        needed_l=needed,
+        covers_l=filled - displaced,
+        fits=None if vessel_l is None else vessel_l >= needed,
+        short_l=0.0 if vessel_l is None else max(needed - vessel_l, 0.0),
+        would_fit=None if best is None else str(best["key"]),
+        would_fit_l=None if best is None else float(best["litres"]),
+        largest_kg=None if vessel_l is None else vessel_l / HEADSPACE / SNUG * envelope_kg_l(kind) / count,
+    )
+
+
+def envelope_kg_l(kind: str) -> float:
+    """Mass over the volume of the outline, cavity closed, kg/L."""
+    return geometry(kind)[0].envelope_kg_m3 / 1000.0

@@ -1,0 +1,77 @@
+brine-salt-table = sal de mesa
+brine-salt-flake_kosher = sal kosher en escamas ligeras
+brine-salt-coarse_kosher = sal kosher gruesa (densa)
+brine-salt-finishing_flake = sal en escamas para terminar
+brine-sold-plain = sin tratar
+brine-sold-injected = inyectado
+brine-sold-kosher = kosher
+brine-vessel-pot-8qt = una olla de 7,6 L (8 cuartos)
+brine-vessel-pot-12qt = una olla de 11,4 L (12 cuartos)
+brine-vessel-pot-16qt = una olla de 15,1 L (16 cuartos)
+brine-vessel-bucket-5gal = un cubo de uso alimentario de 18,9 L (5 galones)
+brine-vessel-tub-22qt = una cuba de uso alimentario de 20,8 L (22 cuartos)
+brine-vessel-pot-24qt = una olla de 22,7 L (24 cuartos)
+brine-vessel-pot-32qt = una olla de 30,3 L (32 cuartos)
+brine-vessel-cooler-48qt = una nevera portátil de 45,4 L (48 cuartos)
+brine-vessel-cooler-60qt = una nevera portátil de 56,8 L (60 cuartos)
+brine-vessel-bin-20gal = un bidón de uso alimentario de 75,7 L (20 galones)
+brine-vessel-bin-32gal = un bidón de uso alimentario de 121 L (32 galones)
+brine-vessel-none = varios recipientes, con una o dos aves en cada uno
+
+brine-headline = Salmuera para { $roast } ({ MASS($mass_kg) }): { VOLUME($water_l) } de agua en total y { MASS($salt_kg) } de sal, unas { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-misfit = { $roast } ({ MASS($mass_kg) }): no cabe cubierto en ese recipiente; necesita { VOLUME($needed_l) } o más. Ahí: { VOLUME($water_l) } de agua en total, { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-dry = Salar en seco { $roast } ({ MASS($mass_kg) }): { MASS($salt_kg) } de sal, unas { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
+brine-not-brined = Ni salmuera ni sal añadida: { $roast } se vende como { $sold_as } y ya está salado.
+
+brine-step-label = Lea la etiqueta: un ave con solución añadida («inyectada», «mejorada», «autobasteada») o kosher no se vuelve a salar. Saque menudos, cuello y plásticos.
+brine-step-dissolve = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { MASS($salt_kg) } de sal (unas { $cups } de { $salt }; mejor pesada).
+brine-step-dissolve-sugar = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { MASS($salt_kg) } de sal (unas { $cups } de { $salt }; mejor pesada) y { MASS($sugar_kg) } de azúcar.
+brine-step-ice = Viértala sobre { MASS($ice_kg) } de hielo y { VOLUME($water_l) } de agua fría del grifo y remueva hasta que se funda el hielo: queda a unos { TEMPERATURE($brine_c) }.
+brine-step-ice-only = Viértala sobre { MASS($ice_kg) } de hielo y remueva hasta que se funda: queda a unos { TEMPERATURE($brine_c) }.
+brine-step-check-cold = La carne entra solo cuando un termómetro en la salmuera marca { TEMPERATURE(4.44) } o menos; si no, añada hielo en una bolsa cerrada.
+brine-step-bird-in = Meta el ave con la pechuga hacia abajo, deje que se llene la cavidad, ponga un plato encima para que quede sumergida y tape.
+brine-step-joint-in = Meta la carne, ponga un plato encima para que quede sumergida y tape.
+brine-step-place = Lleno pesa { MASS($weight_kg) } sin contar el recipiente. En el estante más bajo del refrigerador, sobre una bandeja, debajo de todo lo que se come tal cual.
+brine-step-out = Sáquela después de { $hours }. No la enjuague: escúrrala, séquela con papel, tire la salmuera por el desagüe y lave y desinfecte fregadero, recipiente y manos.
+brine-step-dry-skin = Seque la piel sobre una rejilla con bandeja, sin tapar, en el estante más bajo: unas horas o toda la noche.
+brine-step-season = No la sale más, o solo un poco; sazone con pimienta y hierbas.
+brine-step-rub = Mezcle { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { PERCENT($percent) } del peso crudo, con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
+brine-step-dry-rest = Sobre una rejilla con bandeja, sin tapar, en el estante más bajo del refrigerador, debajo de todo lo que se come tal cual.
+brine-step-dry-after = No la enjuague ni añada más sal; seque lo que esté húmedo.
+
+brine-note-fits = Cabe: la carne ocupa { VOLUME($displaced_l) } y cubierta necesita un recipiente de { VOLUME($needed_l) } o más.
+brine-note-misfit = Cubierta necesita { VOLUME($needed_l) }: a ese recipiente le faltan { VOLUME($short_l) }. Serviría { $vessel }; o despiece el ave, o sálela en seco.
+brine-note-largest = En el recipiente que tiene cabe un ave de hasta { MASS($mass_kg) }.
+brine-note-uncovered = { VOLUME($water_l) } no la cubren, { VOLUME($covers_l) } sí: use un recipiente más estrecho o una bolsa y dele vuelta cada pocas horas, o haga más.
+brine-note-overflows = Con el ave dentro solo caben { VOLUME($spare_l) } de salmuera.
+brine-note-percent = { PERCENT($percent) } de sal sobre el peso de la salmuera; contada solo sobre el agua es { PERCENT($of_water) }.
+brine-note-freezing = { $degrees } grados del salómetro; empieza a helarse a { TEMPERATURE($freezing_c) }.
+brine-note-strong = Es una salmuera muy salada: no más de { $hours }, salsa con caldo sin sal y nada de sal después. La fuerza corriente es 5,5% en peso.
+brine-note-equilibrium = Nunca quedará más salada que salmuera y carne juntas; puede estar lo que la carne cruda aguanta, dos días como mucho.
+brine-note-too-long = { $hours } es más de lo que admite esta fuerza ({ $most }): hágala más floja.
+brine-note-too-short = { $hours } es poco para esta fuerza ({ $least } o más): solo se sazonará el exterior.
+brine-note-too-salty = Después de ese tiempo la carne pasará probablemente de { PERCENT($limit) } de sal, demasiado para la mayoría: menos horas o una salmuera más floja.
+brine-note-finished = Después de { $hours } la carne trinchada tiene un { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% de sal: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg de sodio en { MASS($serving_kg) }. Es un modelo de cómo se mueve la sal, no una medida.
+brine-note-weigh-salt = Pese la sal: { $cups } pueden tener de { MASS($low_kg) } a { MASS($high_kg) }, según los cristales.
+brine-note-heavy = { MASS($weight_kg) } es carga para dos personas: llene el recipiente donde vaya a quedar.
+brine-note-gravy = El jugo del asado saldrá salado: haga la salsa con caldo de cuello sin sal, añada jugo al gusto y sale al final.
+brine-note-no-added-salt = Ásela como viene, sin sal por fuera ni por dentro, y pruebe antes de salar nada que lleve sus jugos.
+brine-note-allergens = Lo que llevan la salmuera, la mantequilla o el relleno (leche, trigo, frutos secos, soja) está en el ave: dígaselo a quien deba saberlo.
+
+brine-assumed-plain = Se supone { $roast } sin tratar, sin solución añadida y no kosher: mire la etiqueta.
+brine-assumed-strength = La fuerza federal, { PERCENT($percent) } en peso (3/4 de taza de sal de mesa por galón de agua).
+brine-assumed-strong = Una salmuera más fuerte, { PERCENT($percent) } en peso, porque las horas son pocas.
+brine-assumed-hours = No hay horas publicadas para { $roast } en salmuera: las del pavo, a la misma fuerza.
+brine-assumed-vessel = Un recipiente justo, de { VOLUME($needed_l) }.
+brine-assumed-time = En la salmuera { $hours }.
+
+brine-hours = { NUMBER($low) }–{ NUMBER($high) } h
+brine-hour = { NUMBER($high) } h
+brine-cups = { NUMBER($amount, maximumFractionDigits: 2) } { $amount ->
+    [one] taza (EE. UU.)
+   *[other] tazas (EE. UU.)
+}
+brine-tablespoons = { NUMBER($amount, maximumFractionDigits: 1) } { $amount ->
+    [one] cucharada
+   *[other] cucharadas
+}

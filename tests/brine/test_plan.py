@@ -1,0 +1,153 @@
+from dataclasses import fields, replace
+
+import pytest
+
+from turnspit.brine import BrineCase, plan_brine
+from turnspit.errors import Impossible, OutOfRange, Unknown
+
+POUND_KG, GALLON_L = 0.45359237, 3.785411784
+BUCKET = BrineCase(mass_kg=18 * POUND_KG, vessel_l=5 * GALLON_L)
+
+
+def test_an_18_lb_bird_in_a_5_gallon_bucket():
+    plan = plan_brine(BUCKET)
+    assert plan.allowed
+    assert plan.fits
+    assert plan.strength_percent == pytest.approx(5.48)
+    assert (plan.hours_low, plan.hours_high) == (8, 48)
+    assert plan.water_l + plan.displaced_l < 5 * GALLON_L
+    assert plan.salt_g / (plan.salt_g + plan.water_l * 998.2) == pytest.approx(0.0548, rel=1e-6)
+
+
+def test_the_federal_brine_is_three_quarters_of_a_cup_of_table_salt_to_a_gallon():
+    plan = plan_brine(replace(BUCKET, water_l=GALLON_L, vessel_l=None))
+    low, high = plan.salt_cups
+    assert low < 0.75 < high
+
+
+def test_the_water_of_a_brine_is_all_accounted_for():
+    for strength in (1.0, 5.48, 13.0, 20.0):
+        plan = plan_brine(replace(BUCKET, strength_percent=strength))
+        parts = plan.concentrate_water_l + plan.cold_water_l + plan.ice_kg / 0.9982
+        assert parts == pytest.approx(plan.water_l)
+        assert plan.full_weight_kg == pytest.approx(plan.water_l * 0.9982 + plan.salt_g / 1000 + BUCKET.mass_kg)
+
+
+@pytest.mark.parametrize("sold_as", ["injected", "kosher"])
+@pytest.mark.parametrize("method", ["wet", "dry", "equilibrium"])
+def test_a_bird_that_is_salted_already_gets_no_salt(sold_as, method):
+    plan = plan_brine(replace(BUCKET, sold_as=sold_as, method=method))
+    assert not plan.allowed
+    assert (plan.salt_g, plan.water_l, plan.hours_high) == (0, 0, 0)
+    assert [caution.rule for caution in plan.cautions] == ["injected-no-brine"]
+    assert "brine-note-no-added-salt" in [note.key for note in plan.notes]
+
+
+def test_how_the_bird_is_sold_is_assumed_and_said():
+    plan = plan_brine(BUCKET)
+    assert "brine-assumed-plain" in [taken.key for taken in plan.assumptions]
+    assert "injected-no-brine" in [caution.rule for caution in plan.cautions]
+    stated = plan_brine(replace(BUCKET, sold_as="plain"))
+    assert "brine-assumed-plain" not in [taken.key for taken in stated.assumptions]
+    assert stated.salt_g == plan.salt_g
+
+
+def test_a_strong_overnight_brine_is_flagged_and_has_fewer_hours():
+    plan = plan_brine(replace(BUCKET, strength_percent=13.0, hours=16.0))
+    assert plan.hours_high == pytest.approx(16)  # common practice, no source
+    keys = [note.key for note in plan.notes]
+    assert "brine-note-strong" in keys
+    assert "brine-note-too-salty" in keys
+    assert plan.finished_salt_percent.p50 > 2.0 > plan_brine(BUCKET).finished_salt_percent.p90
+
+
+def test_few_hours_ask_for_a_stronger_brine():
+    plan = plan_brine(replace(BUCKET, hours=4.0))
+    assert 5.48 < plan.strength_percent <= 13
+    assert plan.hours_low == pytest.approx(4.0)
+
+
+def test_a_milder_brine_takes_the_published_twelve_hours():
+    # NC State extension FAQ: 1 cup in 2 gallons (3.72 percent), 12 hours
+    plan = plan_brine(replace(BUCKET, strength_percent=3.72))
+    assert plan.hours_low == pytest.approx(12, abs=2)
+    assert plan.hours_high == 48
+
+
+def test_a_bird_too_large_for_the_vessel_is_told_by_how_much_and_what_would_do():
+    plan = plan_brine(replace(BUCKET, mass_kg=24 * POUND_KG))
+    assert plan.fits is False
+    assert plan.short_l == pytest.approx(plan.vessel_needed_l - 5 * GALLON_L)
+    assert plan.would_fit == "pot-24qt"
+    assert plan_brine(replace(BUCKET, mass_kg=plan.largest_kg - 0.01)).fits
+    assert plan_brine(replace(BUCKET, mass_kg=plan.largest_kg + 0.01)).fits is False
+
+
+def test_too_little_water_is_said():
+    keys = [note.key for note in plan_brine(replace(BUCKET, vessel_l=None, water_l=3.0)).notes]
+    assert "brine-note-uncovered" in keys
+    keys = [note.key for note in plan_brine(replace(BUCKET, water_l=15.0)).notes]
+    assert "brine-note-overflows" in keys
+
+
+def test_dry_salting_is_by_percent_of_the_weight():
+    plan = plan_brine(BrineCase(mass_kg=5.0, method="dry", target_percent=0.5))
+    assert plan.salt_g == pytest.approx(25)
+    assert (plan.water_l, plan.vessel_needed_l) == (0, 0)
+    assert plan_brine(BrineCase(mass_kg=5.0, method="dry")).salt_g == pytest.approx(5000 * 0.0069)
+
+
+def test_an_equilibrium_brine_can_not_over_salt():
+    case = BrineCase(kind="pork_loin", mass_kg=1.0, method="equilibrium", target_percent=1.0)
+    plan = plan_brine(case)
+    assert plan.salt_g == pytest.approx(1000 * 0.01 * (0.9 + plan.water_l * 0.9982) / 0.99)
+    assert plan.hours_to_too_salty is None
+    assert plan_brine(replace(case, kind="turkey", mass_kg=7.0)).finished_salt_percent.p90 < 2.0
+
+
+def test_sodium_is_the_finished_salt_of_a_serving():
+    plan = plan_brine(replace(BUCKET, serving_g=100.0))
+    assert plan.sodium_mg_per_serving.p50 == pytest.approx(plan.finished_salt_percent.p50 * 1000 * 0.3934, rel=1e-3)
+
+
+def test_the_same_seed_gives_the_same_plan():
+    one, other = plan_brine(BUCKET), plan_brine(BUCKET)
+    for field in fields(one):
+        if field.name != "profiles":
+            assert getattr(one, field.name) == getattr(other, field.name)
+    assert plan_brine(replace(BUCKET, seed=2)).finished_salt_percent != one.finished_salt_percent
+
+
+@pytest.mark.parametrize(
+    ("change", "error", "said"),
+    [
+        ({"strength_percent": 40.0}, Impossible, r"strength_percent 40 is above 26\.395.*about 5\.5"),
+        ({"strength_percent": 22.0}, OutOfRange, "is a cure"),
+        ({"strength_percent": 0.0}, Impossible, "is not above 0"),
+        (
+            {"vessel_l": 3.0},
+            Impossible,
+            r"vessel_l 3 is smaller than the meat alone, 7\.7 L: take a vessel of 15\.8 L",
+        ),
+        ({"vessel_l": -1.0}, Impossible, "vessel_l"),
+        ({"water_l": 0.0}, Impossible, "water_l"),
+        ({"mass_kg": 410.0}, OutOfRange, "is that pounds"),
+        ({"mass_kg": float("nan")}, OutOfRange, "mass_kg"),
+        ({"count": 0}, Impossible, "count 0 is below 1"),
+        ({"hours": 0.0}, Impossible, "hours"),
+        ({"hours": 500.0}, OutOfRange, "8 to 48 hours"),
+        ({"brine_c": 12.0}, OutOfRange, "at or below 4 C"),
+        ({"kind": "unicorn"}, Unknown, "use one of turkey"),
+        ({"salt_kind": "pink"}, Unknown, "use one of table"),
+        ({"target_percent": 9.0}, OutOfRange, "about 1 percent"),
+    ],
+)
+def test_what_cannot_be_is_refused_with_the_way_out(change, error, said):
+    with pytest.raises(error, match=said):
+        plan_brine(replace(BUCKET, **change))
+
+
+def test_longer_than_two_days_is_stopped():
+    plan = plan_brine(replace(BUCKET, hours=72.0))
+    assert [caution.severity for caution in plan.cautions if caution.rule == "brine-cold"] == ["stop"]
+    assert "brine-note-too-long" in [note.key for note in plan.notes]

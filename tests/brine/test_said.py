@@ -1,0 +1,62 @@
+from datetime import UTC, datetime
+
+import pytest
+
+from turnspit.brine import BrineCase, plan_brine
+from turnspit.brine.geometry import geometry
+from turnspit.message import Message
+from turnspit.reference import table
+from turnspit.words import LANGUAGES, Reader, say
+
+NOW = datetime(2026, 11, 25, 9, tzinfo=UTC)
+CASES = [
+    BrineCase(),
+    BrineCase(mass_kg=8.16, vessel_l=18.9, sugar_percent=2.0),
+    BrineCase(mass_kg=10.9, vessel_l=18.9, salt_kind="flake_kosher"),
+    BrineCase(mass_kg=10.9, strength_percent=13.0, hours=30.0),
+    BrineCase(mass_kg=10.9, hours=3.0, water_l=2.0),
+    BrineCase(mass_kg=6.0, hours=60.0, water_l=18.0, vessel_l=20.0),
+    BrineCase(mass_kg=6.0, strength_percent=5.48, hours=2.0),
+    BrineCase(mass_kg=6.0, sold_as="kosher"),
+    BrineCase(mass_kg=6.0, sold_as="injected", method="dry"),
+    BrineCase(mass_kg=6.0, sold_as="plain", method="dry"),
+    BrineCase(mass_kg=11.0, count=10, vessel_l=100.0),
+    BrineCase(kind="pork_loin", mass_kg=0.5, method="equilibrium"),
+    *(BrineCase(kind=kind, mass_kg=2.0) for kind in {str(row["kind"]) for row in table("salt_geometry")}),
+]
+
+
+@pytest.mark.parametrize("case", CASES, ids=str)
+def test_every_plan_can_be_said_in_every_language_and_unit(case):
+    plan = plan_brine(case)
+    said = [plan.headline, *plan.steps, *plan.notes, *plan.assumptions, *(c.message for c in plan.cautions)]
+    for language in LANGUAGES:
+        for units in ("us", "metric"):
+            reader = Reader(NOW, language=language, units=units)
+            for message in said:
+                text = say(message, reader)
+                assert text
+                assert "brine-" not in text
+
+
+def test_every_salt_and_vessel_has_a_name():
+    for reader in (Reader(NOW), Reader(NOW, language="es")):
+        for row in table("brine_vessels"):
+            assert say(Message(f"brine-vessel-{row['key']}"), reader)
+        for row in table("salt_bulk"):
+            assert say(Message(f"brine-salt-{row['kind']}"), reader)
+
+
+def test_the_first_line_can_be_acted_on():
+    line = say(plan_brine(BrineCase(mass_kg=8.165, vessel_l=18.93)).headline, Reader(NOW))
+    assert line.startswith(
+        "Brine for the turkey (18 lb (8.2 kg)): 2.6 gal (9.8 L) of water in all and 1.2 lb (565 g)"
+    )
+    assert "about 2 US cups of table salt; 8–48 h at 39 °F (4 °C) or below." in line
+
+
+def test_a_joint_is_not_called_a_bird():
+    assert geometry("pork_loin")[0].name == "joint"
+    steps = [step.key for step in plan_brine(BrineCase(kind="pork_loin", mass_kg=2.0)).steps]
+    assert "brine-step-joint-in" in steps
+    assert "brine-step-bird-in" not in steps
