@@ -15,6 +15,7 @@ from turnspit.heat.cases import (
     ThawCase,
     ThawForecast,
 )
+from turnspit.heat.thaw import forecast_thaw
 
 __all__ = [
     "MEMBERS",
@@ -26,4 +27,5 @@ __all__ = [
     "RoastForecast",
     "ThawCase",
     "ThawForecast",
+    "forecast_thaw",
 ]

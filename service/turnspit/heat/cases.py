@@ -90,14 +90,18 @@ class RoastForecast:
 
 @dataclass(frozen=True, slots=True)
 class ThawCase:
-    """A frozen piece thawing in a refrigerator or in cold water that is changed each half hour."""
+    """A frozen piece thawing in a refrigerator or in cold water that is changed each half hour.
+
+    `refrigerator_h`: hours it has in the refrigerator before the cold water, for both in turn (method cold_water).
+    """
 
     kind: str
     mass_kg: float
     method: ThawMethod = "refrigerator"
     medium_c: float | None = None
     start_c: float = -18.0
-    members: int = MEMBERS
+    refrigerator_h: float = 0.0
+    members: int = 64
     seed: int = SEED
 
 
