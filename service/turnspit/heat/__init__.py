@@ -15,9 +15,12 @@ from turnspit.heat.cases import (
     ThawCase,
     ThawForecast,
 )
+from turnspit.heat.roasting import forecast_roast
+from turnspit.heat.roasts import KINDS, RoastRow, Station, roast
 from turnspit.heat.thaw import forecast_thaw
 
 __all__ = [
+    "KINDS",
     "MEMBERS",
     "SEED",
     "ChillCase",
@@ -25,7 +28,11 @@ __all__ = [
     "OvenStep",
     "RoastCase",
     "RoastForecast",
+    "RoastRow",
+    "Station",
     "ThawCase",
     "ThawForecast",
+    "forecast_roast",
     "forecast_thaw",
+    "roast",
 ]

@@ -33,6 +33,14 @@ class Material:
     latent: Number = 0.0
     ice_conductivity: Number = 0.0
 
+    def columns(self, chosen: NDArray[np.intp] | slice) -> Material:
+        """The material of some of the columns."""
+
+        def some(value: Number) -> Number:
+            return value[..., chosen] if isinstance(value, np.ndarray) and value.ndim else value
+
+        return Material(*(some(getattr(self, name)) for name in self.__dataclass_fields__))
+
     def ice_share(self, temperature_c: Floats) -> Floats:
         """Share of the freezable water that is ice, 0 to 1."""
         return np.maximum(0.0, 1.0 - self.freezing_c / np.minimum(temperature_c, self.freezing_c), dtype=float)

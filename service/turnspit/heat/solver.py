@@ -68,6 +68,10 @@ class Body:
         power = self.exponent + 1.0
         return np.asarray(np.diff(self.faces()[:, None] ** power, axis=0) * self.radius_m / power)
 
+    def part(self, chosen: NDArray[np.intp] | slice) -> Body:
+        """Some of the columns."""
+        return Body(self.radius_m[chosen], self.exponent[chosen], self.material.columns(chosen), self.cells)
+
     def state(self, temperature_c: Number) -> State:
         """At rest at `temperature_c`: a number, or an array that broadcasts to (cells, columns)."""
         full = np.broadcast_to(np.asarray(temperature_c, dtype=float), (self.cells, self.columns)).copy()

@@ -1,3 +1,19 @@
 heat-thaw-refrigerator = Thawed in a refrigerator at { TEMPERATURE($medium_c) }, from { TEMPERATURE(-18) }.
 heat-thaw-cold-water = Thawed in a leak-proof bag in water of { TEMPERATURE($medium_c) }, changed every half hour.
 heat-thaw-no-rule = No federal table gives thawing hours for this cut: these are computed, so feel for ice before you count on them.
+
+# What a forecast of a roast took for granted.
+heat-oven-still = Oven without a fan at { TEMPERATURE($oven_c) }, hot when the roast goes in.
+heat-oven-fan = Fan oven at { TEMPERATURE($oven_c) }, hot when the roast goes in.
+heat-thawed = Fully thawed, { TEMPERATURE($start_c) } at the centre when it goes in.
+heat-frozen = Hard frozen when it goes in.
+heat-part-frozen = Still icy in the middle when it goes in, thawed outside.
+heat-count = { $count } pieces of { MASS($mass_kg) } with air between them: the time is that of one, a little longer.
+heat-stuffed = Stuffing goes in cool and loose, just before roasting; its centre decides.
+heat-spans-chart-and-measured = The window spans the federal chart, which is slow for { TEMPERATURE(73.89) }, and 128 measured birds, which were faster.
+heat-places-assumed = How far thigh and wing joint lag behind the breast is assumed; probe all of them.
+heat-shape-only = No published times stand behind this cut, only its shape and what it is made of; so the window is wide.
+heat-mass-extrapolated = Published times exist from { MASS($low_kg) } to { MASS($high_kg) }; this one lies outside them.
+heat-oven-extrapolated = Published times exist for ovens from { TEMPERATURE($low_c) } to { TEMPERATURE($high_c) }; this one lies outside them.
+heat-altitude = At { NUMBER($altitude_m, maximumFractionDigits: 0) } m above the sea water boils sooner and the air carries less heat.
+heat-rest = Rests { SPAN($rest_min) } in a room of about { TEMPERATURE(21) }, loosely covered at most.

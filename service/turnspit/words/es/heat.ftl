@@ -1,3 +1,19 @@
 heat-thaw-refrigerator = Descongelado en un refrigerador a { TEMPERATURE($medium_c) }, desde { TEMPERATURE(-18) }.
 heat-thaw-cold-water = Descongelado en bolsa hermética en agua a { TEMPERATURE($medium_c) }, cambiada cada media hora.
 heat-thaw-no-rule = Ninguna tabla federal da horas de descongelado para este corte: son calculadas; compruebe que no quede hielo antes de contar con ellas.
+
+# Lo que el pronóstico de un asado da por supuesto.
+heat-oven-still = Horno sin ventilador a { TEMPERATURE($oven_c) }, caliente cuando entra el asado.
+heat-oven-fan = Horno con ventilador a { TEMPERATURE($oven_c) }, caliente cuando entra el asado.
+heat-thawed = Del todo descongelado, { TEMPERATURE($start_c) } en el centro al entrar.
+heat-frozen = Congelado duro al entrar.
+heat-part-frozen = Todavía con hielo en el centro al entrar, descongelado por fuera.
+heat-count = { $count } piezas de { MASS($mass_kg) } con aire entre ellas: el tiempo es el de una, un poco más.
+heat-stuffed = El relleno entra fresco y suelto, justo antes de asar; su centro decide.
+heat-spans-chart-and-measured = El margen abarca la tabla federal, lenta para { TEMPERATURE(73.89) }, y 128 aves medidas, que fueron más rápidas.
+heat-places-assumed = Cuánto tardan más el muslo y la articulación del ala que la pechuga es una suposición; mida en todos.
+heat-shape-only = Ningún tiempo publicado respalda este corte, solo su forma y su composición; por eso el margen es amplio.
+heat-mass-extrapolated = Hay tiempos publicados de { MASS($low_kg) } a { MASS($high_kg) }; este queda fuera.
+heat-oven-extrapolated = Hay tiempos publicados para hornos de { TEMPERATURE($low_c) } a { TEMPERATURE($high_c) }; este queda fuera.
+heat-altitude = A { NUMBER($altitude_m, maximumFractionDigits: 0) } m sobre el mar el agua hierve antes y el aire lleva menos calor.
+heat-rest = Reposa { SPAN($rest_min) } en un cuarto a unos { TEMPERATURE(21) }, cubierto flojo a lo sumo.

@@ -1,0 +1,146 @@
+"""How a roast goes in: its columns, what they are made of, how cold they are, and what will surround them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from turnspit.heat.cases import RoastCase
+from turnspit.heat.ensemble import Members
+from turnspit.heat.material import Floats
+from turnspit.heat.oven import FAN_W_M2K, STILL_W_M2K, Oven, Stretch
+from turnspit.heat.properties import composition, material
+from turnspit.heat.roasts import RoastRow, Station
+from turnspit.heat.solver import Body, State
+from turnspit.heat.surface import STANDARD_PA, HotAir, pressure_at_altitude
+
+CELLS = 16
+RADIATION = 0.85
+"""Effective exchange factor between the walls and the roast."""
+CRUST_KG_M2 = 0.80
+OVEN_VAPOUR_PA, ROOM_VAPOUR_PA = 5000.0, 1000.0
+REST_W_M2K = 5.0
+ROOM_C = 21.0
+FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -3.0, 2.0
+ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.02, "frozen": 1.06}
+"""Ice in the cavity and the joints of a bird keeps heat out from inside; the factor on the radius is set by the
+federal rule that a frozen bird takes at least half as long again (docs/heat.md)."""
+STUFFING_C = 10.0
+STUFFING_CAPACITY, STUFFING_W_MK = 2.2e6, 0.40
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """What decides the surface law of each column besides the oven's setting."""
+
+    still_w_m2k: Floats
+    fan_w_m2k: Floats
+    radiation: Floats
+    crust_kg_m2: Floats
+    error_c: Floats
+    room_c: Floats
+    rest_w_m2k: Floats
+    pressure_pa: float
+
+    def oven(self, stretch: Stretch) -> Oven:
+        """The oven during one stretch."""
+        air = HotAir(
+            air_c=0.0,
+            wall_c=0.0,
+            convection=self.fan_w_m2k if stretch.convection else self.still_w_m2k,
+            radiation=self.radiation,
+            crust_kg_m2=self.crust_kg_m2,
+            vapour_pa=OVEN_VAPOUR_PA,
+            pressure_pa=self.pressure_pa,
+        )
+        return Oven(stretch, air, self.error_c)
+
+    def room(self) -> HotAir:
+        """The room in which the roast rests."""
+        return HotAir(
+            air_c=self.room_c,
+            wall_c=self.room_c,
+            convection=self.rest_w_m2k,
+            radiation=self.radiation,
+            crust_kg_m2=self.crust_kg_m2,
+            vapour_pa=ROOM_VAPOUR_PA,
+            pressure_pa=self.pressure_pa,
+        )
+
+    def columns(self, chosen: NDArray[np.intp]) -> Surroundings:
+        """The same for some of the columns."""
+        names = ("still_w_m2k", "fan_w_m2k", "radiation", "crust_kg_m2", "error_c", "room_c", "rest_w_m2k")
+        return replace(self, **{name: getattr(self, name)[chosen] for name in names})
+
+
+def prepare(
+    case: RoastCase, row: RoastRow, places: tuple[Station, ...], members: Members
+) -> tuple[Body, State, Surroundings]:
+    """The columns of every place (one after the other, each with all members), their start and their surroundings."""
+    radii = np.concatenate(
+        [place.radius_at(case.mass_kg) * members["size"] * members["station"][i] for i, place in enumerate(places)]
+    )
+    exponents = np.repeat([place.exponent for place in places], members.count)
+    meat = material(composition(row.composition))
+    meat = replace(meat, conductivity=np.tile(meat.conductivity * members["conductivity"], len(places)))
+    body = Body(radii * _length_factor(case, row), exponents, meat, CELLS)
+    start_c = _start_c(case, body, np.tile(members["start"], len(places)))
+    if any(place.core for place in places):
+        body, start_c = _stuffed(body, start_c, np.repeat([place.core for place in places], members.count))
+    return body, body.state(start_c), _surroundings(case, members, len(places))
+
+
+def _length_factor(case: RoastCase, row: RoastRow) -> float:
+    bone_in = row.bone_in if case.bone_in is None else case.bone_in
+    boned = row.boneless_factor if row.bone_in and not bone_in else 1.0
+    return boned * (ICE_LENGTH[case.state] if row.poultry else 1.0)
+
+
+def _start_c(case: RoastCase, body: Body, spread_k: Floats) -> Floats:
+    """Temperatures before the oven, (cells, columns)."""
+    middles = ((body.faces()[1:] + body.faces()[:-1]) / 2.0)[:, None]
+    if case.state == "frozen":
+        return np.broadcast_to(
+            (case.start_c if case.start_c < -5.0 else FROZEN_C) + spread_k, (body.cells, body.columns)
+        )
+    if case.state == "part_frozen":
+        return np.where(middles < 0.5, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C) + 0.5 * spread_k
+    return np.broadcast_to(np.maximum(case.start_c + spread_k, -1.0), (body.cells, body.columns))
+
+
+def _stuffed(body: Body, start_c: Floats, core: Floats) -> tuple[Body, Floats]:
+    """Stuffing in the inner share `core` of a column's radius: its own capacity, conductivity and start."""
+    faces = body.faces()[:, None]
+    inside = np.clip((core - faces[:-1]) / (faces[1:] - faces[:-1]), 0.0, 1.0)
+    meat = body.material
+    mixed = replace(
+        meat,
+        capacity=meat.capacity + inside * (STUFFING_CAPACITY - meat.capacity),
+        conductivity=meat.conductivity + inside * (STUFFING_W_MK - meat.conductivity),
+        conductivity_slope=meat.conductivity_slope * (1.0 - inside),
+        latent=meat.latent * (1.0 - inside),
+    )
+    return replace(body, material=mixed), start_c + inside * (STUFFING_C - start_c)
+
+
+def _surroundings(case: RoastCase, members: Members, stations: int) -> Surroundings:
+    pressure_pa = pressure_at_altitude(case.altitude_m)
+    exchange = members["exchange"]
+    thin_air = (pressure_pa / STANDARD_PA) ** 0.5
+    shaded = max(0.7, 1.0 - 0.1 * (case.count - 1))
+
+    def wide(values: Floats) -> Floats:
+        return np.tile(values, stations)
+
+    return Surroundings(
+        still_w_m2k=wide(STILL_W_M2K * thin_air * exchange),
+        fan_w_m2k=wide(FAN_W_M2K * thin_air * exchange),
+        radiation=wide(RADIATION * shaded * exchange),
+        crust_kg_m2=wide(CRUST_KG_M2 * members["crust"]),
+        error_c=wide(members["oven"]),
+        room_c=wide(ROOM_C + members["room"]),
+        rest_w_m2k=wide(REST_W_M2K * members["rest_exchange"]),
+        pressure_pa=pressure_pa,
+    )

@@ -1,0 +1,99 @@
+"""Taken out of the oven: each member when its slowest place reads the pull temperature; then the rest."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from turnspit.heat.cook import Cook
+from turnspit.heat.material import Floats
+from turnspit.heat.solver import State
+
+TRIED_MEMBERS = 24
+"""Members on which other pull temperatures are tried; all of them then correct the level."""
+CURVE_POINTS = 61
+
+
+@dataclass(frozen=True, slots=True)
+class Pulled:
+    """The pull at `pull_c` and the rest: (stations, members) per array; `rest_c` is (times, stations, members)."""
+
+    pull_c: float
+    reached_s: Floats
+    ready_s: Floats
+    state: State
+    rest_s: Floats
+    rest_c: Floats
+
+    @property
+    def peak_c(self) -> Floats:
+        """The highest each place reads from the pull to the end of the rest."""
+        return np.asarray(self.rest_c.max(axis=0))
+
+
+def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
+    """Every member pulled when the last of its places reads `pull_c`, then rested. Raises Impossible."""
+    reached_s = cooked.reached_s(pull_c)
+    ready_s = reached_s.max(axis=0)
+    stations = len(cooked.places)
+    every = np.arange(stations * cooked.members)
+    state = cooked.at(np.tile(ready_s, stations), every)
+    history = cooked.rest(state, every, rest_min)
+    rest_c = history.core_c.reshape(-1, stations, cooked.members)
+    return Pulled(pull_c, reached_s, ready_s, state, history.times_s, rest_c)
+
+
+def advised_pull_c(cooked: Cook, pulled: Pulled, station: int, target_c: float) -> float:
+    """The pull temperature whose median peak at `station` in the rest is `target_c`; never above it."""
+    rise_k = float(np.median(pulled.peak_c[station])) - pulled.pull_c
+    if pulled.rest_s[-1] <= 0.0 or rise_k <= 0.0:
+        return target_c
+    tried = min(cooked.members, TRIED_MEMBERS)
+    guesses = target_c - rise_k * np.array([0.5, 1.0, 1.6])
+    peaks = _median_peaks(cooked, np.append(guesses, pulled.pull_c), station, tried, pulled.rest_s[-1] / 60.0)
+    shift = pulled.pull_c + rise_k - peaks[-1]
+    advised = np.interp(target_c, peaks[:-1][::-1] + shift, guesses[::-1])
+    return float(min(advised, target_c))
+
+
+def _median_peaks(cooked: Cook, pulls_c: Floats, station: int, tried: int, rest_min: float) -> Floats:
+    ready_s = np.concatenate([cooked.reached_s(pull)[:, :tried].max(axis=0) for pull in pulls_c.tolist()])
+    columns = np.tile(station * cooked.members + np.arange(tried), len(pulls_c))
+    history = cooked.rest(cooked.at(ready_s, columns), columns, rest_min)
+    return np.asarray(np.median(history.core_c.max(axis=0).reshape(len(pulls_c), tried), axis=1))
+
+
+def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:
+    """Minutes, and by (percentile, minute, station) the 10th, 50th and 90th of oven and rest together."""
+    end_s = float(np.quantile(pulled.ready_s, 0.9) + pulled.rest_s[-1])
+    grid_s = np.linspace(0.0, end_s, CURVE_POINTS)
+    baked = _between(cooked.times_s, cooked.core_c, grid_s)
+    since_s = np.clip(grid_s[:, None] - pulled.ready_s, 0.0, pulled.rest_s[-1])
+    step = np.clip(np.searchsorted(pulled.rest_s, since_s), 1, max(len(pulled.rest_s) - 1, 1))
+    member = np.arange(cooked.members)
+    before, after = pulled.rest_c[step - 1, :, member], pulled.rest_c[step, :, member]
+    share = (since_s - pulled.rest_s[step - 1]) / (pulled.rest_s[step] - pulled.rest_s[step - 1])
+    rested = before + share[..., None] * (after - before)
+    out = (grid_s[:, None] > pulled.ready_s)[:, None, :]
+    everything = np.where(out, rested.transpose(0, 2, 1), baked)
+    return grid_s / 60.0, _percentiles(everything)
+
+
+def _between(times_s: Floats, values: Floats, grid_s: Floats) -> Floats:
+    """`values` (times, ...) interpolated at the grid, held after the last time."""
+    step = np.clip(np.searchsorted(times_s, grid_s), 1, len(times_s) - 1)
+    share = np.clip((grid_s - times_s[step - 1]) / (times_s[step] - times_s[step - 1]), 0.0, 1.0)
+    early, late = values[step - 1], values[step]
+    return np.asarray(early + share.reshape(-1, 1, 1) * (late - early))
+
+
+def _percentiles(values: Floats) -> Floats:
+    """The 10th, 50th and 90th percentile over the last axis, first in the result."""
+    ordered = np.sort(values, axis=-1)
+    places = np.array([0.1, 0.5, 0.9]) * (values.shape[-1] - 1)
+    low = places.astype(int)
+    high = np.minimum(low + 1, values.shape[-1] - 1)
+    return np.asarray(
+        np.moveaxis(ordered[..., low] + (places - low) * (ordered[..., high] - ordered[..., low]), -1, 0)
+    )

@@ -1,0 +1,55 @@
+"""The forecast of a roast: when it is ready, when to pull it, what the rest adds, what it loses."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+import numpy as np
+
+from turnspit.heat.cases import RoastCase, RoastForecast
+from turnspit.heat.cook import cook
+from turnspit.heat.ensemble import draw
+from turnspit.heat.limits import check_roast
+from turnspit.heat.moisture import cooking_loss
+from turnspit.heat.pull import advised_pull_c, curves, pull
+from turnspit.heat.remarks import assumptions, cautions
+from turnspit.heat.roasts import roast
+from turnspit.spread import Spread
+
+
+def forecast_roast(case: RoastCase) -> RoastForecast:
+    """When a roast is ready and what happens in its rest, as an ensemble expects it (docs/heat.md).
+
+    Raises Unknown for a kind without a row, OutOfRange for a mass, oven, target, altitude or rest outside the row's
+    range, Impossible for an oven that never brings it to `pull_c`.
+    """
+    row = roast(case.kind)
+    target_c = row.default_target_c if case.target_c is None else case.target_c
+    pull_c = target_c if case.pull_c is None else case.pull_c
+    check_roast(case, row, target_c, pull_c)
+    members = draw(case.members, case.seed, row.calibration)
+    cooked = cook(case, row, members, max(target_c, pull_c))
+    pulled = pull(cooked, pull_c, case.rest_min)
+    names = [place.name for place in cooked.places]
+    deciding = int(np.median(pulled.reached_s, axis=1).argmax())
+    # stuffing that has not reached its own safe temperature in the oven may not rely on the rest
+    advised_c = target_c if case.stuffed else advised_pull_c(cooked, pulled, deciding, target_c)
+    curve_min, curve_c = curves(cooked, pulled)
+    return RoastForecast(
+        case=case,
+        target_c=target_c,
+        pull_c=pull_c,
+        ready_min=Spread.of(pulled.ready_s / 60.0),
+        ready_members_min=pulled.ready_s / 60.0,
+        deciding_station=names[deciding],
+        advised_pull_c=advised_c,
+        peak_c=MappingProxyType({name: Spread.of(pulled.peak_c[i]) for i, name in enumerate(names)}),
+        loss_fraction=Spread.of(cooking_loss(cooked, pulled.state, row, members)),
+        curve_min=curve_min,
+        curve_c=MappingProxyType({name: curve_c[:, :, i] for i, name in enumerate(names)}),
+        history_min=cooked.times_s / 60.0,
+        history_c=MappingProxyType({name: cooked.core_c[:, i] for i, name in enumerate(names)}),
+        calibration=row.calibration,
+        assumptions=assumptions(case, row),
+        cautions=cautions(case, row, target_c),
+    )

@@ -1,0 +1,115 @@
+"""The roasts the room knows: one row of `reference/data/roasts.toml` each. A new roast is a new row."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from types import MappingProxyType
+from typing import Any, Literal
+
+from turnspit.errors import Unknown
+from turnspit.heat.cases import Calibration
+from turnspit.reference import table
+
+Standing = Literal["fitted", "assumed"]
+Bounds = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Station:
+    """A place where a probe goes, as a column of the solver.
+
+    Its radius is `radius_m` at 1 kg and grows as mass^`mass_power`; `exponent` is n of x^n; the inner share `core` of
+    the radius (0 without) is stuffing. `standing` tells whether times were fitted or its lag is assumed.
+    """
+
+    name: str
+    exponent: float
+    radius_m: float
+    mass_power: float
+    standing: Standing
+    core: float = 0.0
+
+    def radius_at(self, mass_kg: float) -> float:
+        """Effective distance in m from cold spot to surface in a piece of `mass_kg`."""
+        return float(self.radius_m * mass_kg**self.mass_power)
+
+
+@dataclass(frozen=True, slots=True)
+class RoastRow:
+    """One kind of roast: C, kg of one piece, minutes. `doneness` maps the cook's words to end temperatures.
+
+    `checked_kg` and `checked_oven_c` span the published rows; past them, inside the ranges, a forecast extrapolates.
+    """
+
+    kind: str
+    poultry: bool
+    composition: str
+    calibration: Calibration
+    shape: str
+    mass_kg_range: Bounds
+    checked_kg: Bounds
+    oven_c_range: Bounds
+    checked_oven_c: Bounds
+    usual_oven_c: float
+    usual_mass_kg: float
+    safe_c: float
+    default_target_c: float
+    doneness: Mapping[str, float]
+    rest_min_range: Bounds
+    drip: float
+    bone_in: bool
+    boneless_factor: float
+    stations: tuple[Station, ...]
+    stuffing: Station | None
+
+    def places(self, stuffed: bool) -> tuple[Station, ...]:
+        """The stations that decide, the stuffing's among them when there is some."""
+        return (*self.stations, self.stuffing) if stuffed and self.stuffing else self.stations
+
+
+def roast(kind: str) -> RoastRow:
+    """The row of `kind`. Raises Unknown with the kinds there are."""
+    try:
+        return _rows()[kind]
+    except KeyError:
+        raise Unknown("kind", kind, tuple(_rows())) from None
+
+
+@cache
+def _rows() -> Mapping[str, RoastRow]:
+    return MappingProxyType({kind: _row(row) for kind, row in table("roasts").by("kind").items()})
+
+
+def _row(row: Mapping[str, Any]) -> RoastRow:
+    def bounds(name: str) -> Bounds:
+        low, high = row[name]
+        return float(low), float(high)
+
+    return RoastRow(
+        kind=row["kind"],
+        poultry=row["poultry"],
+        composition=row["composition"],
+        calibration=row["calibration"],
+        shape=row["shape"],
+        mass_kg_range=bounds("mass_kg_range"),
+        checked_kg=bounds("checked_kg"),
+        oven_c_range=bounds("oven_c_range"),
+        checked_oven_c=bounds("checked_oven_c"),
+        usual_oven_c=float(row["usual_oven_c"]),
+        usual_mass_kg=float(row["usual_mass_kg"]),
+        safe_c=float(row["safe_c"]),
+        default_target_c=float(row["default_target_c"]),
+        doneness=MappingProxyType(dict(row["doneness"])),
+        rest_min_range=bounds("rest_min_range"),
+        drip=float(row["drip"]),
+        bone_in=row["bone_in"],
+        boneless_factor=float(row["boneless_factor"]),
+        stations=tuple(Station(**station) for station in row["stations"]),
+        stuffing=Station(**row["stuffing"]) if "stuffing" in row else None,
+    )
+
+
+KINDS: tuple[str, ...] = tuple(_rows())
+"""Every kind of roast there is a row for."""
