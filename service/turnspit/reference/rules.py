@@ -23,6 +23,8 @@ Action = Literal[
     "measure",
     "cook_on",
     "cook_at_once",
+    "rest",
+    "carve",
     "heat_up",
     "reheat",
     "chill",
@@ -31,6 +33,7 @@ Action = Literal[
     "stand_back",
     "outdoors",
     "refuse",
+    "serve_or_discard",
     "discard",
 ]
 KITCHENS: tuple[Kitchen, ...] = get_args(Kitchen)

@@ -6,5 +6,22 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
+from turnspit.safety.questions import check_question
+from turnspit.safety.thermometer import boiling_point_c, corrected_c, probe_error_k, probe_is_true
+from turnspit.safety.whole_roasts import hold_min
 
-__all__ = ["GRADES", "TOPICS", "Finding", "Grade", "SafetyQuestion", "Topic", "grade"]
+__all__ = [
+    "GRADES",
+    "TOPICS",
+    "Finding",
+    "Grade",
+    "SafetyQuestion",
+    "Topic",
+    "boiling_point_c",
+    "check_question",
+    "corrected_c",
+    "grade",
+    "hold_min",
+    "probe_error_k",
+    "probe_is_true",
+]

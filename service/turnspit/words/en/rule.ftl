@@ -92,3 +92,10 @@ rule-time-temperature-reason = Killing germs takes time and temperature together
 rule-come-up-six-hours-reason = Staphylococcus grows on the way up and its toxin survives roasting.
 rule-moist-heat-reason = On a dry surface Salmonella survives heat that would kill it in moist meat.
 rule-plant-cooling-reason = Spores survive cooking and grow while meat cools slowly.
+
+rule-thaw-microwave = What thaws in a microwave is cooked at once: parts of it are warm already (The Big Thaw; Food Code 3-501.13).
+rule-thaw-microwave-reason = A microwave warms the edges while the middle is still ice.
+rule-power-cut = A refrigerator kept shut stays cold for about 4 hours without power; then throw away meat, leftovers and what else spoils, unless a thermometer shows { TEMPERATURE(4.44) } or below (Food Safety During Power Outage).
+rule-power-cut-reason = Nobody can see or smell the germs that grew while it was warm.
+rule-giblets = Giblets left in their paper bag do no harm once bird and giblets read { TEMPERATURE(73.89) }; if a plastic bag melted or changed shape, do not eat the bird (Giblets and Food Safety).
+rule-giblets-reason = Hot plastic may give off what does not belong into food, and the bag slows the cooking inside.

@@ -92,3 +92,10 @@ rule-time-temperature-reason = Matar gérmenes exige tiempo y temperatura juntos
 rule-come-up-six-hours-reason = Staphylococcus crece en la subida y su toxina sobrevive al asado.
 rule-moist-heat-reason = En una superficie seca Salmonella sobrevive a un calor que la mataría en carne húmeda.
 rule-plant-cooling-reason = Las esporas sobreviven a la cocción y crecen si la carne se enfría despacio.
+
+rule-thaw-microwave = Lo descongelado en microondas se cocina en el acto: hay partes ya tibias (The Big Thaw; Food Code 3-501.13).
+rule-thaw-microwave-reason = El microondas calienta los bordes mientras el centro sigue helado.
+rule-power-cut = Un refrigerador cerrado aguanta frío unas 4 horas sin corriente; después tire carne, sobras y lo que se eche a perder, salvo que un termómetro marque { TEMPERATURE(4.44) } o menos (Food Safety During Power Outage).
+rule-power-cut-reason = Nadie ve ni huele los gérmenes que crecieron mientras estuvo tibio.
+rule-giblets = Los menudillos en su bolsa de papel no hacen daño cuando ave y menudillos marcan { TEMPERATURE(73.89) }; si una bolsa de plástico se fundió o deformó, no coma el ave (Giblets and Food Safety).
+rule-giblets-reason = El plástico caliente puede soltar lo que no debe estar en la comida, y la bolsa frena la cocción por dentro.

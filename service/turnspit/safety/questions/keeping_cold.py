@@ -1,0 +1,83 @@
+"""What should be cold and is not: refrigerators, cool boxes, brine, deliveries, a power cut."""
+
+from __future__ import annotations
+
+from turnspit.message import Message
+from turnspit.reference import Kitchen
+from turnspit.safety.finding import Finding, finding, limit, within
+from turnspit.safety.question import SafetyQuestion
+from turnspit.safety.questions.standing import clock_h
+
+
+def too_warm(question: SafetyQuestion, kitchen: Kitchen, rule: str, measured_c: float) -> Finding:
+    """A finding for cold food measured above its limit: chill within the hours allowed, else throw away."""
+    seen = Message("safety-measured", temperature_c=measured_c)
+    hours = clock_h(question, kitchen)
+    if question.elapsed_h is None:
+        action = Message("safety-do-chill-or-discard", hours=hours)
+        return finding(kitchen, rule, "stop", "discard", seen, action=action, unknown=("elapsed_h",))
+    if not within(question.elapsed_h, hours):
+        return finding(kitchen, rule, "stop", "discard", seen)
+    return finding(kitchen, rule, "warn", "chill", seen)
+
+
+def cold_holding(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """Refrigerator, cool box or cold buffet."""
+    measured_c = question.temperature_c if question.temperature_c is not None else question.ambient_c
+    if measured_c is None:
+        return finding(kitchen, "cold-hold", "info", "measure", Message("safety-not-measured"))
+    if within(measured_c, limit("cold-hold", "food_max_c", kitchen)):
+        seen = Message("safety-measured", temperature_c=measured_c)
+        return finding(kitchen, "cold-hold", "ok", "go_on", seen)
+    return too_warm(question, kitchen, "cold-hold", measured_c)
+
+
+def brine_temperature(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """Brine and bird: cold all the time, two days at most. A cold place is not yet a cold brine."""
+    cold_c = limit("brine-cold", "brine_max_c", kitchen)
+    measured_c = question.temperature_c
+    if measured_c is None and question.ambient_c is not None and not within(question.ambient_c, cold_c):
+        measured_c = question.ambient_c
+    if measured_c is None:
+        return finding(
+            kitchen, "brine-cold", "warn", "measure", Message("safety-not-measured"), unknown=("temperature_c",)
+        )
+    if not within(measured_c, cold_c):
+        return too_warm(question, kitchen, "brine-cold", measured_c)
+    seen = Message("safety-measured", temperature_c=measured_c)
+    if question.elapsed_h is not None and not within(
+        question.elapsed_h, limit("brine-cold", "elapsed_max_h", "home")
+    ):
+        long = Message("safety-brined-long", hours=question.elapsed_h)
+        return finding(kitchen, "brine-cold", "warn", "cook_at_once", long)
+    return finding(kitchen, "brine-cold", "ok", "go_on", seen)
+
+
+def receiving(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """A delivery of cold food."""
+    measured_c = question.temperature_c
+    if measured_c is None:
+        return finding(
+            kitchen, "receiving-41", "warn", "measure", Message("safety-not-measured"), unknown=("temperature_c",)
+        )
+    seen = Message("safety-measured", temperature_c=measured_c)
+    if within(measured_c, limit("receiving-41", "food_max_c", kitchen)):
+        return finding(kitchen, "receiving-41", "ok", "chill", seen, action=Message("safety-do-chill-now"))
+    return finding(kitchen, "receiving-41", "stop", "refuse", seen)
+
+
+def power_cut(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """A refrigerator without power, its door shut."""
+    if question.temperature_c is not None:
+        if within(question.temperature_c, limit("power-cut", "food_max_c", kitchen)):
+            seen = Message("safety-measured", temperature_c=question.temperature_c)
+            return finding(kitchen, "power-cut", "ok", "go_on", seen)
+        return too_warm(question, kitchen, "power-cut", question.temperature_c)
+    if question.elapsed_h is None:
+        return finding(
+            kitchen, "power-cut", "stop", "discard", Message("safety-no-power-unknown"), unknown=("elapsed_h",)
+        )
+    seen = Message("safety-no-power", minutes=question.elapsed_h * 60)
+    if not within(question.elapsed_h, limit("power-cut", "elapsed_max_h", kitchen)):
+        return finding(kitchen, "power-cut", "stop", "discard", seen)
+    return finding(kitchen, "power-cut", "warn", "measure", seen)

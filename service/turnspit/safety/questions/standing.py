@@ -1,0 +1,126 @@
+"""Food out of the cold or out of the heat: the two-hour rule at home, time as a control in a licensed kitchen."""
+
+from __future__ import annotations
+
+from turnspit.message import Message
+from turnspit.reference import Action, Kitchen
+from turnspit.safety.finding import Finding, Grade, finding, limit, reaches, within
+from turnspit.safety.question import SafetyQuestion
+
+HOT_PLACES = ("car", "outdoors", "garden", "tent", "sun")
+CLOCK_RULE = {"home": "two-hours", "licensed": "time-control"}
+
+
+def clock_h(question: SafetyQuestion, kitchen: Kitchen) -> float:
+    """How many hours perishable food may be between cold and hot, by kitchen and the heat of the day."""
+    if kitchen == "licensed":
+        return limit("time-control", "elapsed_max_h", kitchen)
+    hot = question.place in HOT_PLACES if question.ambient_c is None else hot_day(question.ambient_c)
+    return limit("two-hours", "elapsed_hot_day_max_h" if hot else "elapsed_max_h", kitchen)
+
+
+def hot_day(ambient_c: float) -> bool:
+    """Whether it is above 32 C (90 F), where the consumer guidance halves the time."""
+    return not within(ambient_c, limit("two-hours", "hot_day_min_c", "home"))
+
+
+def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """It stood out of the cold: how long, and may it still be eaten."""
+    measured = _never_left_control(question, kitchen)
+    if measured is not None:
+        return measured
+    rule = CLOCK_RULE[kitchen]
+    if question.elapsed_h is None:
+        return finding(
+            kitchen,
+            rule,
+            "stop",
+            "discard",
+            Message("safety-stood-unknown"),
+            action=Message("safety-do-discard-unless", hours=clock_h(question, kitchen)),
+            unknown=("elapsed_h",),
+        )
+    seen = Message("safety-stood", minutes=question.elapsed_h * 60)
+    if not within(question.elapsed_h, clock_h(question, kitchen)):
+        return finding(kitchen, rule, "stop", "discard", seen)
+    if kitchen == "licensed":
+        if question.procedure:
+            return finding(kitchen, rule, "info", "serve_or_discard", seen)
+        return finding(
+            kitchen, rule, "warn", "discard", seen, action=Message("safety-do-unmarked"), unknown=("procedure",)
+        )
+    if _may_have_been_hot(question, kitchen):
+        return finding(
+            kitchen,
+            rule,
+            "warn",
+            "chill",
+            seen,
+            action=Message("safety-do-chill-unless-hot-day"),
+            unknown=("ambient_c",),
+        )
+    return finding(kitchen, rule, "ok", "chill", seen, action=Message("safety-do-chill-now"))
+
+
+def _never_left_control(question: SafetyQuestion, kitchen: Kitchen) -> Finding | None:
+    """Food that is still cold, or still hot, has not begun its hours."""
+    core_c = question.temperature_c
+    if core_c is None:
+        return None
+    seen = Message("safety-measured", temperature_c=core_c)
+    if question.state in ("raw", "frozen", "part_frozen"):
+        if within(core_c, limit("cold-hold", "food_max_c", kitchen)) and question.state == "raw":
+            return finding(kitchen, "cold-hold", "info", "chill", seen)
+        return None
+    if reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
+        return finding(kitchen, "hot-hold", "info", "go_on", seen, action=Message("safety-do-keep-hot"))
+    return None
+
+
+def _may_have_been_hot(question: SafetyQuestion, kitchen: Kitchen) -> bool:
+    """Whether the unknown heat of the day would change the answer."""
+    hours = question.elapsed_h or 0.0
+    return question.ambient_c is None and not within(hours, limit("two-hours", "elapsed_hot_day_max_h", kitchen))
+
+
+def standing_limit(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """How long it may stand."""
+    do: Action = "serve_or_discard" if kitchen == "licensed" else "chill"
+    seen = Message("safety-may-stand", hours=clock_h(question, kitchen))
+    return finding(kitchen, CLOCK_RULE[kitchen], "info", do, seen)
+
+
+def tempering(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """Raw meat on the counter before it is roasted: that time counts."""
+    rule = CLOCK_RULE[kitchen]
+    if question.elapsed_h is None:
+        seen = Message("safety-tempering-counts", hours=clock_h(question, kitchen))
+        return finding(kitchen, rule, "warn", "go_on", seen, action=Message("safety-do-roast-cold"))
+    seen = Message("safety-stood", minutes=question.elapsed_h * 60)
+    if not within(question.elapsed_h, clock_h(question, kitchen)):
+        return finding(kitchen, rule, "stop", "discard", seen)
+    severity: Grade = "warn" if kitchen == "licensed" and not question.procedure else "info"
+    return finding(kitchen, rule, severity, "go_on", seen, action=Message("safety-do-roast-now"))
+
+
+def interrupted(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
+    """The oven went off half way: half-warm meat is on the clock until it is hot again."""
+    core_c = question.temperature_c
+    if core_c is not None and reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
+        seen = Message("safety-measured", temperature_c=core_c)
+        return finding(kitchen, "hot-hold", "info", "cook_on", seen, action=Message("safety-do-cook-through"))
+    rule = CLOCK_RULE[kitchen]
+    if question.elapsed_h is None:
+        return finding(
+            kitchen,
+            rule,
+            "stop",
+            "discard",
+            Message("safety-oven-off-unknown"),
+            action=Message("safety-do-discard-unless", hours=clock_h(question, kitchen)),
+            unknown=("elapsed_h",),
+        )
+    seen = Message("safety-oven-off", minutes=question.elapsed_h * 60)
+    if not within(question.elapsed_h, clock_h(question, kitchen)):
+        return finding(kitchen, rule, "stop", "discard", seen)
+    return finding(kitchen, rule, "warn", "cook_on", seen, action=Message("safety-do-cook-through"))
