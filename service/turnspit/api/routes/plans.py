@@ -9,6 +9,7 @@ from fastapi import APIRouter, Depends, Request, Response
 from turnspit import planning
 from turnspit.api.calendar import MEDIA_TYPE, calendar
 from turnspit.api.kept import keep_plan, kept_plan
+from turnspit.api.problems import no_such
 from turnspit.api.readers import reader_for
 from turnspit.api.schemas.plans import PlanBody, PlanGiven
 from turnspit.api.service import Service, service_of
@@ -58,6 +59,15 @@ async def forget(plan_id: str, service: Served) -> Response:
     await service.work(kept_plan, service, plan_id)
     await service.work(service.store.delete_plan, plan_id)
     return Response(status_code=204)
+
+
+@router.get("/v1/display", response_model=PlanGiven)
+async def on_display(service: Served) -> Any:
+    """The plan on the kitchen display: the one last put on it, else the one last kept."""
+    shown = await service.work(service.store.shown_plan)
+    if shown is None:
+        raise no_such("display", "", "plan a dinner first")
+    return shown.document
 
 
 @router.put("/v1/display/{plan_id}", status_code=204)

@@ -1,0 +1,101 @@
+"""An ask response on a terminal, in a pipe, or as JSON."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterable
+from datetime import datetime
+from typing import Any
+
+from rich.console import Console
+from rich.padding import Padding
+from rich.table import Table
+from rich.text import Text
+
+from turnspit.message import Message
+from turnspit.words import Reader, say
+from turnspit.words.measures import when
+
+PIPED_WIDTH = 110
+STYLES = {"stop": "bold red", "warn": "bold yellow", "info": "dim"}
+
+
+class Screen:
+    """Where answers are shown. In a pipe: no colours, no boxes, a width that does not depend on a window."""
+
+    def __init__(self, as_json: bool = False, console: Console | None = None) -> None:
+        self.as_json = as_json
+        self.console = console or Console(width=None if sys.stdout.isatty() else PIPED_WIDTH, highlight=False)
+
+    def show(self, response: dict[str, Any]) -> None:
+        """Print one ask response."""
+        if self.as_json:
+            print(json.dumps(response, ensure_ascii=False, indent=2), flush=True)
+            return
+        reader = reader_of(response)
+        self.console.print(Text(response["answer"]["headline"], style="bold"))
+        self._lines(response["answer"]["lines"])
+        self._cautions(response["cautions"], reader)
+        plan = response["data"].get("plan")
+        if plan and plan["tasks"]:
+            self._timetable(plan["tasks"], reader)
+        self._listed("cli-assumed", response["assumptions"], reader)
+        self._trace(response["data"].get("trace", []))
+        if response["question"]:
+            self.console.print(Text(f"\n{response['question']['text']}", style="bold"))
+            self._lines(response["question"]["choices"], "  · ")
+        self._listed("cli-next", response["next"], reader)
+
+    def say(self, key: str) -> None:
+        """Print one of the command line's own texts."""
+        self.console.print(_label(key, reader_of({"data": {}})), style="dim")
+
+    def _lines(self, lines: Iterable[str], mark: str = "") -> None:
+        for line in lines:
+            self.console.print(Text(f"{mark}{line}"))
+
+    def _cautions(self, cautions: list[dict[str, Any]], reader: Reader) -> None:
+        for caution in cautions:
+            label = _label(f"cli-{caution['severity']}", reader)
+            self.console.print(Text.assemble((f"{label}: ", STYLES[caution["severity"]]), caution["text"]))
+
+    def _timetable(self, tasks: list[dict[str, Any]], reader: Reader) -> None:
+        table = Table(box=None, show_header=False, pad_edge=False, padding=(0, 3, 0, 0))
+        table.add_column(no_wrap=True, style="bold")
+        table.add_column()
+        for task in tasks:
+            table.add_row(when(datetime.fromisoformat(task["start"]), reader), _task(task))
+        self.console.print(Padding(table, (1, 0)))
+
+    def _listed(self, key: str, texts: list[str], reader: Reader) -> None:
+        if texts:
+            self.console.print(Text(f"{_label(key, reader)}: {'; '.join(texts)}", style="dim"))
+
+    def _trace(self, traces: list[dict[str, Any]]) -> None:
+        if not traces:
+            return
+        table = Table(box=None, show_header=False, pad_edge=False, padding=(0, 3, 0, 0))
+        for trace in traces:
+            table.add_row(repr(trace["words"]), trace["path"], str(trace["value"]), trace["rule"])
+        self.console.print(Padding(table, (1, 0)))
+
+
+def reader_of(response: dict[str, Any]) -> Reader:
+    """The reader that a response was worded for, at the time of its first task."""
+    held = response["data"].get("reader", {})
+    plan = response["data"].get("plan") or {}
+    at = plan.get("now") or next((task["start"] for task in plan.get("tasks", [])), "2000-01-01T00:00:00+00:00")
+    return Reader(datetime.fromisoformat(at), **held)
+
+
+def _task(task: dict[str, Any]) -> Text:
+    text = Text(task["title"])
+    for caution in task["cautions"]:
+        if caution["severity"] != "info":
+            text.append(f"\n{caution['text']}", style=STYLES[caution["severity"]])
+    return text
+
+
+def _label(key: str, reader: Reader) -> str:
+    return say(Message(key), reader)

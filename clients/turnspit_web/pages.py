@@ -1,0 +1,137 @@
+"""The routes of the pages. Every page works without a script; scripts only make it quicker and keep the clock."""
+
+from __future__ import annotations
+
+from importlib.resources import files
+from pathlib import Path
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Depends, FastAPI, Query, Request
+from fastapi.responses import HTMLResponse, RedirectResponse, Response
+from jinja2 import Environment, PackageLoader, StrictUndefined
+from pydantic import BaseModel, ValidationError
+from starlette.staticfiles import StaticFiles
+
+from turnspit.api import Service, service_of
+from turnspit.api.kept import kept_plan
+from turnspit.api.problems import NotKept
+from turnspit.api.readers import reader_for
+from turnspit.api.routes.ask import answer
+from turnspit.api.schemas.ask import AskBody
+from turnspit.errors import TurnspitError
+from turnspit.words import Reader
+from turnspit_web.plot import plot
+from turnspit_web.view import days, label, reader_of, spoken_examples, told
+
+FOLDER = Path(str(files("turnspit_web")))
+SAFE_HEADERS = {
+    "content-security-policy": "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
+    "connect-src 'self'; form-action 'self'; base-uri 'none'",
+    "referrer-policy": "same-origin",
+    "x-content-type-options": "nosniff",
+}
+
+
+class Asked(BaseModel):
+    """What the form sends; an empty field is one that was not filled in."""
+
+    text: str | None = None
+    conversation: str = ""
+    timezone: str = ""
+    units: str = ""
+    kitchen: str = ""
+
+    def options(self) -> dict[str, str]:
+        """What stays the same from line to line."""
+        given = {"timezone": self.timezone, "units": self.units, "kitchen": self.kitchen}
+        return {name: value for name, value in given.items() if value}
+
+    def body(self) -> AskBody:
+        """The ask request that this is. Raises ValidationError."""
+        return AskBody.model_validate(
+            {"text": self.text, "conversation": self.conversation or None, **self.options()}
+        )
+
+
+router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
+Served = Annotated[Service, Depends(service_of)]
+templates = Environment(
+    loader=PackageLoader("turnspit_web"), autoescape=True, undefined=StrictUndefined, trim_blocks=True
+)
+templates.globals.update(days=days, label=label, plot=plot, told=told)
+
+
+def mount(app: FastAPI) -> None:
+    """Put the pages on the service's application."""
+    app.include_router(router)
+    app.mount("/static", StaticFiles(directory=FOLDER / "static"), name="static")
+
+
+@router.get("/")
+async def ask_page(
+    request: Request,
+    service: Served,
+    asked: Annotated[Asked, Query()],
+) -> Response:
+    """One box to type in and, once something is asked, the answer."""
+    reader = reader_for(request, service.now())
+    page: dict[str, Any] = {"reader": reader, "asked": asked, "examples": spoken_examples(reader)}
+    if asked.text is None:
+        return _page("ask.html", **page, answer=None, refused=None)
+    try:
+        given = await service.work(answer, service, asked.body())
+    except ValidationError as error:
+        return _page("ask.html", 422, **page, answer=None, refused=error.errors()[0]["msg"])
+    except TurnspitError as error:
+        return _page("ask.html", 422, **page, answer=None, refused=str(error))
+    page["reader"] = reader_of(given["data"], service.now(None, asked.timezone or None))
+    return _page("ask.html", **page, answer=given, refused=None)
+
+
+@router.get("/plans/{plan_id}")
+async def plan_page(plan_id: str, request: Request, service: Served) -> Response:
+    """A stored plan, reopened; printed, it is one wall sheet."""
+    try:
+        kept = await service.work(kept_plan, service, plan_id)
+    except NotKept as error:
+        return _missing(request, service, error)
+    return _page("plan.html", plan=kept.document, reader=reader_of(kept.document, kept.kept_at))
+
+
+@router.get("/display")
+async def display_page(request: Request, service: Served) -> Response:
+    """The kitchen display: the plan last put on it, else the one last kept."""
+    shown = await service.work(service.store.shown_plan)
+    reader = reader_of(shown.document, shown.kept_at) if shown else reader_for(request, service.now())
+    return _page("display.html", source="/v1/display", reader=reader)
+
+
+@router.get("/display/{plan_id}")
+async def display_of(plan_id: str, request: Request, service: Served) -> Response:
+    """The kitchen display of one plan."""
+    try:
+        kept = await service.work(kept_plan, service, plan_id)
+    except NotKept as error:
+        return _missing(request, service, error)
+    return _page("display.html", source=f"/v1/plans/{kept.id}", reader=reader_of(kept.document, kept.kept_at))
+
+
+@router.post("/display/{plan_id}")
+async def put_on_display(plan_id: str, request: Request, service: Served) -> Response:
+    """Puts a plan on the kitchen display and goes there; only from our own page."""
+    if request.headers.get("sec-fetch-site", "same-origin") not in ("same-origin", "none"):
+        return Response(status_code=403)
+    await service.work(kept_plan, service, plan_id)
+    await service.work(service.store.show_plan, plan_id, service.clock())
+    return RedirectResponse("/display", status_code=303)
+
+
+def _missing(request: Request, service: Service, error: NotKept) -> Response:
+    return _page("missing.html", 404, reader=reader_for(request, service.now()), line=str(error))
+
+
+def _page(template: str, status: int = 200, /, *, reader: Reader, **values: Any) -> Response:
+    html = templates.get_template(template).render(
+        reader=reader, t=lambda key, **v: label(key, reader, **v), **values
+    )
+    return HTMLResponse(html, status_code=status, headers=SAFE_HEADERS)

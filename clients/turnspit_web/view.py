@@ -1,0 +1,54 @@
+"""What the pages show of a plan: tasks by day, times as the reader tells them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+from itertools import groupby
+from typing import Any
+
+from babel.dates import format_date
+
+from turnspit.message import Message, Value
+from turnspit.words import Reader, say
+from turnspit.words.measures import LOCALES, clock, when
+
+EXAMPLES = 4
+
+
+def label(key: str, reader: Reader, **values: Value) -> str:
+    """One of the pages' own texts."""
+    return say(Message(f"page-{key}", **values), reader)
+
+
+def spoken_examples(reader: Reader) -> list[str]:
+    """Lines that show what can be asked."""
+    return [label(f"example-{number}", reader) for number in range(1, EXAMPLES + 1)]
+
+
+def reader_of(document: Mapping[str, Any], now: datetime) -> Reader:
+    """The reader that a document was worded for, at `now` told in the zone of its plan."""
+    plan = document.get("plan") or document
+    at = plan.get("serve_at")
+    zone = datetime.fromisoformat(at).tzinfo if at else None
+    return Reader(now.astimezone(zone) if zone else now, **document.get("reader", {}))
+
+
+def told(at: str, reader: Reader, *, day: bool = False) -> str:
+    """An ISO time as the reader tells it, with its day where that is asked for and not today."""
+    moment = datetime.fromisoformat(at)
+    return when(moment, reader) if day else clock(moment, reader)
+
+
+def days(tasks: Sequence[Mapping[str, Any]], reader: Reader) -> list[tuple[str, list[Mapping[str, Any]]]]:
+    """The tasks by their day, each with the day's name."""
+    return [
+        (_day_named(datetime.fromisoformat(day), reader), list(on_it))
+        for day, on_it in groupby(tasks, key=lambda task: str(task["start"])[:10])
+    ]
+
+
+def _day_named(day: datetime, reader: Reader) -> str:
+    pattern = {"en": "EEEE, MMMM d", "es": "EEEE, d 'de' MMMM"}[reader.language]
+    name = str(format_date(day, pattern, locale=LOCALES[reader.language]))
+    return name[0].upper() + name[1:]
