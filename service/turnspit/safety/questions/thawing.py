@@ -59,9 +59,7 @@ def _in_water(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     if hot or (question.temperature_c is not None and not within(question.temperature_c, warmest_c)):
         seen = Message("safety-thaw-warm-water")
         if question.elapsed_h is None and not hot:
-            return (
-                finding(kitchen, "thaw-cold-water", "stop", "chill", seen, action=Message("safety-do-thaw-cold")),
-            )
+            return finding(kitchen, "thaw-cold-water", "stop", "chill", seen, action=Message("safety-do-thaw-cold"))
         if question.elapsed_h is not None and within(question.elapsed_h, hours):
             return finding(kitchen, "thaw-cold-water", "stop", "cook_at_once", seen)
         unknown = ("elapsed_h",) if question.elapsed_h is None else ()
