@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from turnspit.asking.contract import Understood
-from turnspit.message import Caution, Message
-from turnspit.planning import Kitchen
+from turnspit.message import SEVERITIES, Caution, Message
 from turnspit.words import Reader
+
+if TYPE_CHECKING:  # the planning room loads the heat model, which a question about cups does not need
+    from turnspit.planning import Kitchen
+
+Item = TypeVar("Item")
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +26,20 @@ class Enquiry:
     now: datetime
     kitchen: Kitchen | None = None
     text: str = ""
+
+    def said(self, path: str) -> Any:
+        """What `understood` holds at a dotted path ("roast.mass_kg"), None where nothing was said."""
+        node: Any = self.understood
+        for name in path.split("."):
+            if not isinstance(node, Mapping) or name not in node:
+                return None
+            node = node[name]
+        return node
+
+    def moment(self, path: str) -> datetime | None:
+        """The time at a path, aware, as it was said."""
+        value = self.said(path)
+        return datetime.fromisoformat(value) if isinstance(value, str) else value
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,3 +58,38 @@ class Answer:
     asks: str = ""
     next: tuple[Message, ...] = ()
     data: Mapping[str, Any] = field(default_factory=dict)
+
+
+def together(answers: Sequence[Answer]) -> Answer:
+    """One answer from several: the first leads, the headline of each further one becomes a line, nothing is lost."""
+    first, *others = answers
+    if not others:
+        return replace(first, lines=once(first.lines), assumptions=once(first.assumptions))
+    asking = next((answer for answer in answers if answer.question is not None), first)
+    return Answer(
+        headline=first.headline,
+        lines=once([*first.lines, *(line for other in others for line in (other.headline, *other.lines))]),
+        reasons=once([reason for answer in answers for reason in answer.reasons]),
+        assumptions=once([assumption for answer in answers for assumption in answer.assumptions]),
+        assumed={path: value for answer in reversed(answers) for path, value in answer.assumed.items()},
+        cautions=tuple(caution for answer in answers for caution in answer.cautions),
+        question=asking.question,
+        choices=asking.choices,
+        asks=asking.asks,
+        next=once([answer.next[place] for place in range(3) for answer in answers if place < len(answer.next)]),
+        data={name: value for answer in reversed(answers) for name, value in answer.data.items()},
+    )
+
+
+def gravest_first(cautions: Sequence[Caution]) -> tuple[Caution, ...]:
+    """Each rule once, at its gravest, the gravest rules first."""
+    by_gravity = sorted(cautions, key=lambda caution: -SEVERITIES.index(caution.severity))
+    kept: dict[str, Caution] = {}
+    for caution in by_gravity:
+        kept.setdefault(caution.rule, caution)
+    return tuple(kept.values())
+
+
+def once(items: Sequence[Item]) -> tuple[Item, ...]:
+    """The items in their order, each only once."""
+    return tuple(dict.fromkeys(items))

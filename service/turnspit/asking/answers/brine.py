@@ -1,0 +1,122 @@
+"""A brine for this bird and this vessel: water, salt, hours, fit and cold, as the brine room plans it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers.answer import Answer
+from turnspit.asking.answers.taken import Taken, kind_of, mass_of
+from turnspit.message import Message
+
+if TYPE_CHECKING:
+    from turnspit.asking.answers.answer import Enquiry
+    from turnspit.brine import BrineCase, BrinePlan
+
+FEDERAL_PERCENT = 5.5
+"""About 3/4 cup of table salt a gallon."""
+MADE_BY = ("brine-step-dissolve", "brine-step-dissolve-sugar", "brine-step-ice", "brine-step-ice-only")
+"""The steps that an answer in words tells; all of them stand in a timetable."""
+BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
+"""Notes that answer "why?" rather than "what do I do?"."""
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """The brine to make; a bird sold injected or kosher gets none, and how it was sold is asked where unsaid."""
+    from turnspit.brine import plan_brine
+
+    taken = Taken(enquiry)
+    plan = plan_brine(_case(taken))
+    unsaid = plan.case.sold_as is None
+    headline, *lines = (*_ratio(enquiry, plan), plan.headline, *_strength(plan), *_notes(plan), *_steps(plan))
+    return Answer(
+        headline=headline,
+        lines=tuple(lines),
+        reasons=_reasons(plan),
+        assumptions=(*taken.assumptions, *plan.assumptions),
+        assumed={**taken.assumed, **({"roast.injected": False} if unsaid else {})},
+        cautions=plan.cautions,
+        question=Message("asking-ask-sold-as") if unsaid else None,
+        choices=tuple(Message(f"asking-choice-{kind}") for kind in ("plain", "injected", "kosher")) if unsaid else (),
+        asks="roast.injected" if unsaid else "",
+        next=(
+            Message("asking-next-bucket") if plan.case.vessel_l is None else Message("asking-next-kosher-salt"),
+            Message("asking-next-overnight") if plan.case.hours is None else Message("asking-next-brine-plan"),
+            Message("asking-next-why"),
+        ),
+        data={"brine": _document(plan)},
+    )
+
+
+def _case(taken: Taken) -> BrineCase:
+    from turnspit.brine import BrineCase
+
+    said = taken.enquiry.said
+    kind = kind_of(taken)
+    injected = said("roast.injected")
+    return BrineCase(
+        kind=kind,
+        mass_kg=mass_of(taken, kind),
+        count=int(said("roast.count") or 1),
+        sold_as=None if injected is None else "injected" if injected else "plain",
+        vessel_l=said("brine.vessel_l"),
+        water_l=said("brine.water_l"),
+        hours=said("brine.hours"),
+        salt_kind=taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt")),
+    )
+
+
+def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
+    """How much salt, where neither bird nor vessel was named."""
+    if not plan.allowed or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers", "brine")):
+        return ()
+    if abs(plan.strength_percent - FEDERAL_PERCENT) > 0.5:
+        return ()
+    return (Message("asking-brine-ratio", **_salt(plan), low=plan.hours_low, high=plan.hours_high),)
+
+
+def _strength(plan: BrinePlan) -> tuple[Message, ...]:
+    if not plan.allowed or plan.case.method == "dry":
+        return ()
+    federal = abs(plan.strength_percent - FEDERAL_PERCENT) <= 0.5
+    return (Message("asking-brine-per-gallon" if federal else "asking-brine-strength", **_salt(plan)),)
+
+
+def _salt(plan: BrinePlan) -> dict[str, float]:
+    percent = plan.strength_percent
+    return {"percent": percent, "grams": round(1000 * percent / (100 - percent))}
+
+
+def _notes(plan: BrinePlan) -> list[Message]:
+    return [note for note in plan.notes if note.key not in BACKGROUND]
+
+
+def _steps(plan: BrinePlan) -> list[Message]:
+    return [step for step in plan.steps if step.key in MADE_BY]
+
+
+def _reasons(plan: BrinePlan) -> tuple[Message, ...]:
+    background = [note for note in plan.notes if note.key in BACKGROUND]
+    sources = [Message("asking-why-source", source=source) for source in plan.sources]
+    if not plan.allowed:
+        return (Message("asking-why-brine-none"), *sources)
+    cover = Message("asking-why-brine-cover", cover_l=plan.cover_l, displaced_l=plan.displaced_l)
+    return (Message("asking-why-brine-strength", percent=plan.strength_percent), cover, *background, *sources)
+
+
+def _document(plan: BrinePlan) -> dict[str, Any]:
+    return {
+        "allowed": plan.allowed,
+        "strength_percent": round(plan.strength_percent, 2),
+        "hours": [plan.hours_low, plan.hours_high],
+        "water_l": round(plan.water_l, 2),
+        "salt_g": round(plan.salt_g, 1),
+        "sugar_g": round(plan.sugar_g, 1),
+        "salt_kind": plan.case.salt_kind,
+        "salt_cups": [round(cups, 2) for cups in plan.salt_cups],
+        "vessel_needed_l": round(plan.vessel_needed_l, 2),
+        "fits": plan.fits,
+        "concentrate_water_l": round(plan.concentrate_water_l, 2),
+        "ice_kg": round(plan.ice_kg, 2),
+        "full_weight_kg": round(plan.full_weight_kg, 1),
+        "finished_salt_percent": plan.finished_salt_percent.document(),
+    }

@@ -1,0 +1,66 @@
+"""After the oven: resting, carving, and how much meat there will be."""
+
+from __future__ import annotations
+
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.roast_time import rest_line
+from turnspit.asking.answers.taken import Taken, kind_of, mass_of, name_of, roast_phrase
+from turnspit.asking.answers.topics import topic_of
+from turnspit.message import Message
+from turnspit.reference import caution
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """Resting, carving or the amount of meat, whichever the line is about; the others follow as lines."""
+    from turnspit.heat import roast
+
+    taken = Taken(enquiry)
+    kind = kind_of(taken)
+    row = roast(kind)
+    form = "bird" if row.poultry else "joint"
+    topic = topic_of(enquiry.text, "carve", "carve")
+    if topic == "early":
+        return early(taken)
+    mass_kg = mass_of(taken, kind)
+    told = {
+        "rest": rest_line(row, mass_kg),
+        "carve": Message(f"asking-carve-{form}", roast=name_of(kind)),
+        "amount": _amount(kind, mass_kg, int(enquiry.said("roast.count") or 1)),
+    }
+    headline = told.pop(topic)
+    return Answer(
+        headline=headline,
+        lines=(*told.values(), Message(f"asking-carve-{form}-how"), Message("asking-carve-board")),
+        reasons=(Message("asking-why-rest"), Message("asking-why-yield")),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=(caution("two-hours", "info"), caution("raw-juices", "info")),
+        next=(Message("asking-next-early"), Message("asking-next-leftovers"), Message("asking-next-why")),
+        data={"carve": {"rest_min": list(row.rest_min_range)}},
+    )
+
+
+def early(taken: Taken) -> Answer:
+    """The roast is done before its time: tent it, then hold it hot, or start the two-hour clock."""
+    return Answer(
+        headline=Message("asking-early-headline"),
+        lines=(Message("asking-early-hold"), Message("asking-early-carved"), Message("asking-early-clock")),
+        reasons=(Message("asking-why-early"),),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=(
+            caution("hot-hold", "warn"),
+            caution("two-hours", "warn"),
+            caution("thermometer-decides", "info"),
+        ),
+        next=(Message("asking-next-hold"), Message("asking-next-carve"), Message("asking-next-why")),
+    )
+
+
+def _amount(kind: str, mass_kg: float, count: int) -> Message:
+    from turnspit.recipes import carved
+
+    meat = carved(kind, mass_kg * count)
+    return Message(
+        "asking-carve-amount", roast=roast_phrase(kind, mass_kg, count), kg=meat.meat_kg, servings=meat.servings
+    )

@@ -1,0 +1,130 @@
+"""One amount in another unit, with its range where measures or foods vary."""
+
+from __future__ import annotations
+
+from math import floor, log10
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.taken import Taken
+from turnspit.message import Message
+from turnspit.quantities import convert
+
+if TYPE_CHECKING:
+    from turnspit.quantities import Conversion
+
+COUNTERPARTS = {
+    "g": "oz", "kg": "lb", "oz": "g", "lb": "g", "mL": "cup", "L": "quart", "tsp": "g", "tbsp": "g", "cup": "g",
+    "floz": "mL", "pint": "mL", "quart": "L", "gal": "L", "degC": "degF", "degF": "degC", "gas_mark": "degF",
+    "cm": "in", "in": "cm",
+}  # fmt: skip
+BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
+SUPPOSED = ("quantities-us-measures",)
+"""Notes that tell what was taken for granted."""
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """The converted amount; what is missing is asked for, except a target that follows from the unit."""
+    taken = Taken(enquiry)
+    unit, item = enquiry.said("amount.unit"), enquiry.said("amount.item")
+    if unit is None:
+        return _asked(enquiry)
+    value = float(taken.value("amount.value", 1.0))
+    target = _target(taken, unit, item)
+    result = convert(value, unit, target, item)
+    return Answer(
+        headline=_headline(value, unit, result),
+        lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
+        reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
+        assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
+        assumed=taken.assumed,
+        next=(
+            Message("asking-next-in-unit", unit=_unit_name(_other(target))),
+            Message("asking-next-double"),
+            Message("asking-next-why"),
+        ),
+        data={"convert": _document(value, unit, result)},
+    )
+
+
+def _target(taken: Taken, unit: str, item: str | None) -> str:
+    usual = COUNTERPARTS[unit] if item or unit not in BY_VOLUME else BY_VOLUME[unit]
+    return str(taken.value("amount.target_unit", usual))
+
+
+def _other(unit: str) -> str:
+    return {"g": "oz", "oz": "g", "kg": "lb", "lb": "kg", "mL": "cup", "cup": "mL"}.get(unit, COUNTERPARTS[unit])
+
+
+def _asked(enquiry: Enquiry) -> Answer:
+    value = enquiry.said("amount.value")
+    return Answer(
+        headline=Message("asking-convert-incomplete"),
+        question=Message("asking-ask-unit" if value is not None else "asking-ask-amount"),
+        asks="amount.unit",
+        next=(Message("asking-next-convert"), Message("asking-next-convert-oven"), Message("asking-next-help")),
+    )
+
+
+def _headline(value: float, unit: str, result: Conversion) -> Message:
+    given = Message(f"asking-amount-{unit}", value=value)
+    if result.item:
+        given = Message("asking-amount-of", amount=given, item=result.item)
+    low, high = _rounded(result.low), _rounded(result.high)
+    if result.exact or low == high or result.unit == "gas_mark":
+        key = "asking-convert-exact" if result.exact else "asking-convert-about"
+        return Message(key, given=given, found=amount(result.value, result.unit))
+    if result.kinds or not result.low <= result.value <= result.high:
+        return Message("asking-convert-range", given=given, low=low, found=amount(result.high, result.unit))
+    found = amount(result.value, result.unit)
+    return Message("asking-convert-between", given=given, found=found, low=low, high=high)
+
+
+def _kinds(result: Conversion) -> tuple[Message, ...]:
+    return tuple(
+        Message(
+            "asking-convert-kind",
+            kind=Message(f"brine-salt-{kind}"),
+            low=_rounded(low),
+            found=amount(high, result.unit),
+        )
+        for kind, low, high in result.kinds
+    )
+
+
+def amount(value: float, unit: str) -> Message:
+    """An amount as a kitchen would say it, to three figures."""
+    return Message(f"asking-amount-{unit}", value=_rounded(value, unit))
+
+
+def _unit_name(unit: str) -> Message:
+    return Message(f"asking-unit-{unit}")
+
+
+def _rounded(value: float, unit: str = "") -> float:
+    """Three figures, which is more than a kitchen measures."""
+    if value == 0 or unit == "gas_mark":
+        return value
+    if unit in {"degC", "degF"}:
+        return float(round(value))
+    return round(value, 2 - floor(log10(abs(value))))
+
+
+def _exactness(result: Conversion) -> tuple[Message, ...]:
+    return (Message("asking-why-exact" if result.exact else "asking-why-measured"),)
+
+
+def _document(value: float, unit: str, result: Conversion) -> dict[str, Any]:
+    return {
+        "value": value,
+        "unit": unit,
+        "item": result.item or None,
+        "result": result.value,
+        "target_unit": result.unit,
+        "low": result.low,
+        "high": result.high,
+        "exact": result.exact,
+        "weigh": result.weigh,
+        "source": result.source,
+        "kinds": [{"kind": kind, "low": low, "high": high} for kind, low, high in result.kinds],
+    }

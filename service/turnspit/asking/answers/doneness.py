@@ -1,0 +1,190 @@
+"""A thermometer reading: how the roast is going, when it is ready; without one, where to probe and when it is out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers import carve
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.roast_time import clock_window, done_when, forecast_document, reasons, roast_cautions
+from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
+from turnspit.asking.answers.topics import topic_of
+from turnspit.message import Message
+from turnspit.reference import caution
+
+if TYPE_CHECKING:
+    from turnspit.heat import RoastForecast, RoastRow
+    from turnspit.tracking import Placed
+
+CARVE_MIN = 15.0
+
+
+@dataclass(frozen=True, slots=True)
+class Read:
+    """One reading placed on the forecast."""
+
+    at: datetime
+    placed: Placed
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """When it is ready by the readings given, or the rule that decides where none is."""
+    if enquiry.said("reading.temperature_c") is None:
+        return _without_reading(enquiry)
+    from turnspit.heat import roast
+
+    taken = Taken(enquiry)
+    case = roast_case_of(taken)
+    row, forecast = roast(case.kind), forecast_of(case)
+    slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
+    return _told(taken, forecast, row, slowest)
+
+
+def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
+    case, placed = forecast.case, read.placed
+    lines = [done_when(row, forecast.pull_c)] if not placed.done else [Message("asking-doneness-others")]
+    if not placed.expected:
+        lines.insert(0, Message("asking-doneness-unexpected"))
+    lines += _against_dinner(taken.enquiry, row, read)
+    return Answer(
+        headline=_headline(read, forecast),
+        lines=tuple(lines),
+        reasons=(Message("asking-why-placed", members=case.members), *reasons(case, row, forecast)),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=roast_cautions(forecast, row),
+        next=(
+            Message("asking-next-early" if placed.done else "asking-next-late"),
+            Message("asking-next-probe"),
+            Message("asking-next-why"),
+        ),
+        data={"doneness": _document(read, forecast), "forecast": forecast_document(forecast)},
+    )
+
+
+def _headline(read: Read, forecast: RoastForecast) -> Message:
+    placed = read.placed
+    said = {
+        "c": placed.temperature_c,
+        "place": Message(f"asking-station-{placed.station}"),
+        "pull_c": forecast.pull_c,
+    }
+    if placed.done:
+        return Message("asking-doneness-done", **said)
+    low_at, high_at = _window(read)
+    return Message(
+        "asking-doneness-ready",
+        at=read.at,
+        low_at=low_at,
+        high_at=high_at,
+        low_min=placed.minutes_left.p10,
+        high_min=placed.minutes_left.p90,
+        check_at=low_at,
+        **said,
+    )
+
+
+def _window(read: Read) -> tuple[datetime, datetime]:
+    return clock_window(read.at, read.placed.minutes_left)
+
+
+def _read(taken: Taken, forecast: RoastForecast) -> list[Read]:
+    """Every reading said, each placed on the forecast."""
+    enquiry = taken.enquiry
+    said = enquiry.said("readings") or [enquiry.said("reading")]
+    return [_place(taken, forecast, reading) for reading in said]
+
+
+def _place(taken: Taken, forecast: RoastForecast, reading: Mapping[str, Any]) -> Read:
+    from turnspit.tracking import place_reading
+
+    place = reading.get("place")
+    station = place if place in forecast.history_c else forecast.deciding_station
+    if station != place and "reading.place" not in taken.assumed:
+        taken.assumed["reading.place"] = station
+        taken.told.append(Message("asking-taken-place", place=Message(f"asking-station-{station}")))
+    said_at = reading.get("at") or taken.enquiry.said("reading.at")
+    if said_at is None and "reading.at" not in taken.assumed:
+        taken.assumed["reading.at"] = taken.enquiry.now.isoformat()
+        taken.told.append(Message("asking-taken-reading-now"))
+    at = datetime.fromisoformat(said_at) if said_at else taken.enquiry.now
+    return Read(
+        at, place_reading(forecast, station, float(reading["temperature_c"]), _elapsed_min(taken.enquiry, at))
+    )
+
+
+def _elapsed_min(enquiry: Enquiry, at: datetime) -> float | None:
+    start_at = enquiry.moment("start_at")
+    if start_at is not None:
+        return (at - start_at).total_seconds() / 60
+    elapsed_h = enquiry.said("elapsed_h")
+    return None if elapsed_h is None else float(elapsed_h) * 60
+
+
+def _against_dinner(enquiry: Enquiry, row: RoastRow, read: Read) -> list[Message]:
+    """Whether the dinner holds, from the window, the shortest rest and the carving."""
+    serve_at = enquiry.moment("serve_at")
+    if serve_at is None:
+        return []
+    after_min = row.rest_min_range[0] + CARVE_MIN
+    low_at, high_at = (at + timedelta(minutes=after_min) for at in _window(read))
+    said = {"serve_at": serve_at, "rest_min": row.rest_min_range[0], "carve_min": CARVE_MIN}
+    if high_at <= serve_at:
+        spare_min = (serve_at - high_at).total_seconds() / 60
+        key = "asking-doneness-early" if spare_min > 30 else "asking-doneness-on-time"
+        return [Message(key, spare_min=spare_min, **said)]
+    late_min = (high_at - serve_at).total_seconds() / 60
+    key = "asking-doneness-maybe-late" if low_at <= serve_at else "asking-doneness-will-be-late"
+    ways = Message("asking-doneness-late", c=row.safe_c)
+    return [Message(key, late_min=late_min, low_at=low_at, high_at=high_at, **said), ways]
+
+
+def _without_reading(enquiry: Enquiry) -> Answer:
+    from turnspit.heat import roast
+
+    taken = Taken(enquiry)
+    kind = kind_of(taken)
+    row = roast(kind)
+    topic = topic_of(enquiry.text, "doneness", "when")
+    if topic == "early":
+        return carve.early(taken)
+    form = "bird" if row.poultry else "joint"
+    c = enquiry.said("roast.target_c") or row.default_target_c
+    told = {
+        "when": Message(f"asking-doneness-when-{form}", c=c, safe_c=row.safe_c, roast=name_of(kind)),
+        "probe": Message(f"asking-doneness-probe-{form}", c=c),
+        "late": Message("asking-doneness-late", c=row.safe_c),
+    }
+    headline = told.pop(topic)
+    told.pop("late", None)
+    if row.poultry:
+        told["stuffed"] = Message("asking-doneness-stuffed")
+    return Answer(
+        headline=headline,
+        lines=(*told.values(), Message("asking-doneness-signs")),
+        reasons=(Message("asking-why-safe", c=row.safe_c), Message("asking-why-coldest")),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=(
+            caution("poultry-165", "info") if row.poultry else caution("meat-145", "info"),
+            caution("colour-no-proof", "info"),
+        ),
+        next=(Message("asking-next-doneness"), Message("asking-next-early"), Message("asking-next-rest")),
+    )
+
+
+def _document(read: Read, forecast: RoastForecast) -> dict[str, Any]:
+    low_at, high_at = _window(read)
+    return {
+        "station": read.placed.station,
+        "temperature_c": round(read.placed.temperature_c, 1),
+        "read_at": read.at.isoformat(),
+        "minutes_left": read.placed.minutes_left.document(1),
+        "ready_at": [low_at.isoformat(timespec="minutes"), high_at.isoformat(timespec="minutes")],
+        "pull_c": round(forecast.pull_c, 1),
+        "done": read.placed.done,
+        "expected": read.placed.expected,
+    }

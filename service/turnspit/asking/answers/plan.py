@@ -1,0 +1,133 @@
+"""The timed plan: when the roast goes in, when to start checking, what comes first; the timetable itself is data."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers import roast_time
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.roast_time import forecast_document
+from turnspit.asking.answers.wishes import dinner_of
+from turnspit.message import Caution, Message
+from turnspit.words import Reader
+
+if TYPE_CHECKING:
+    from turnspit.planning import Timetable
+
+TOLD_TASKS = ("rest", "carve")
+USUAL_HOURS = (17, 18, 19)
+POUND_KG = 0.45359237
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """The timetable for the dinner; without a time, how long the roast takes and a question for the time."""
+    if enquiry.said("serve_at") is None and enquiry.said("start_at") is None:
+        return _without_time(enquiry)
+    from turnspit.planning import plan_dinner, timetable_document
+
+    timetable = plan_dinner(dinner_of(enquiry), enquiry.now)
+    return Answer(
+        headline=timetable.headline,
+        lines=_lines(enquiry, timetable),
+        reasons=_reasons(timetable),
+        assumptions=timetable.assumptions,
+        assumed=_assumed(enquiry, timetable),
+        cautions=(*timetable.cautions, *_task_cautions(timetable), *_roast_cautions(timetable)),
+        next=_next(timetable, enquiry.reader),
+        data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
+    )
+
+
+def _without_time(enquiry: Enquiry) -> Answer:
+    today = enquiry.now.replace(minute=0, second=0, microsecond=0)
+    hours = [today.replace(hour=hour) for hour in USUAL_HOURS]
+    times = [at if at > enquiry.now else at + timedelta(days=1) for at in hours]
+    return replace(
+        roast_time.answer(enquiry),
+        question=Message("asking-ask-serve_at"),
+        choices=tuple(Message("asking-choice-at", at=at) for at in times),
+        asks="serve_at",
+    )
+
+
+def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
+    lines: list[Message] = []
+    first = next((task for task in timetable.tasks if task.end >= enquiry.now), None)
+    if first is not None:
+        lines.append(Message("asking-plan-first", title=first.title, at=max(first.start, enquiry.now)))
+    if timetable.ready is not None and timetable.pull_c is not None:
+        window = timetable.ready
+        lines.append(Message("asking-plan-ready", low_at=window.p10, high_at=window.p90, c=timetable.pull_c))
+    by_id = {task.id: task for task in timetable.tasks}
+    shown = [by_id[name] for name in TOLD_TASKS if name in by_id]
+    lines += [Message("asking-plan-task", title=task.title, at=task.start) for task in shown]
+    if not timetable.as_wished:
+        lines += [
+            Message("asking-plan-way", title=way.title, why=way.why)
+            for way in timetable.ways
+            if way.possible and not way.chosen
+        ]
+    return tuple(lines)
+
+
+def _reasons(timetable: Timetable) -> tuple[Message, ...]:
+    forecast = timetable.forecast
+    computed: tuple[Message, ...] = ()
+    if forecast is not None:
+        from turnspit.heat import roast
+
+        computed = roast_time.reasons(forecast.case, roast(forecast.case.kind), forecast)
+    steps = [Message("asking-plan-why", title=task.title, why=task.why) for task in timetable.tasks if task.hands]
+    ways = [Message("asking-plan-way", title=way.title, why=way.why) for way in timetable.ways]
+    sources = [Message("asking-why-source", source=source) for source in timetable.sources]
+    return (*computed, *ways, *steps, *sources)
+
+
+def _assumed(enquiry: Enquiry, timetable: Timetable) -> dict[str, Any]:
+    """By path, what planning filled in; the sentences are planning's own."""
+    if timetable.forecast is None:
+        return {}
+    case = timetable.forecast.case
+    filled = {
+        "roast.kind": case.kind,
+        "roast.mass_kg": case.mass_kg,
+        "roast.state": case.state,
+        "roast.stuffed": case.stuffed,
+        "oven.temperature_c": case.oven[0].temperature_c,
+        "oven.convection": case.oven[0].convection,
+    }
+    return {path: value for path, value in filled.items() if enquiry.said(path) is None}
+
+
+def _task_cautions(timetable: Timetable) -> list[Caution]:
+    return [found for task in timetable.tasks for found in task.cautions]
+
+
+def _roast_cautions(timetable: Timetable) -> tuple[Caution, ...]:
+    from turnspit.heat import roast
+
+    forecast = timetable.forecast
+    return roast_time.roast_cautions(forecast, roast(forecast.case.kind)) if forecast is not None else ()
+
+
+def _next(timetable: Timetable, reader: Reader) -> tuple[Message, ...]:
+    case = timetable.forecast.case if timetable.forecast else None
+    lines = []
+    if case is not None:
+        lines.append(Message("asking-next-make-it", kg=_larger(case.mass_kg, reader)))
+    lines.append(Message("asking-next-push", at=timetable.serve_at + timedelta(hours=1)))
+    if case is not None and case.state == "thawed":
+        lines.append(Message("asking-next-frozen"))
+    lines.append(Message("asking-next-why"))
+    return tuple(lines[:3])
+
+
+def _larger(mass_kg: float, reader: Reader) -> float:
+    """Some four pounds or two kilograms more, in the reader's round figures."""
+    return round(mass_kg / POUND_KG + 4) * POUND_KG if reader.units == "us" else float(round(mass_kg + 2))
+
+
+def _forecast(timetable: Timetable) -> dict[str, Any]:
+    return {"forecast": forecast_document(timetable.forecast)} if timetable.forecast else {}

@@ -1,0 +1,131 @@
+"""Is this safe, how long may it stand, to what temperature: the published rule, what was seen, what to do now."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any, get_args
+
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.taken import USUAL_KIND
+from turnspit.asking.answers.topics import topic_of
+from turnspit.message import Caution, Message
+from turnspit.reference import rule
+from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """What the gravest finding saw and what to do now; the other findings as lines."""
+    topic = _topic(enquiry)
+    stuffing = topic == "stuffing"
+    question = _question(enquiry, "target" if stuffing else topic)
+    findings = check_question(question, enquiry.kitchen)
+    told = [found for found in findings if found.rule != "local-codes"] or list(findings)
+    headline, *lines = _told(told)
+    if stuffing:
+        lines.insert(0, headline)
+        headline = Message("asking-safety-stuff")
+    return Answer(
+        headline=headline,
+        lines=(*lines, *_unknown(told), *(Message("asking-safety-stuff-how") for _ in range(stuffing))),
+        reasons=_reasons(findings),
+        assumed={f"safety.{name}": None for found in told for name in found.unknown},
+        cautions=_cautions(findings, stuffing),
+        next=_next(question),
+        data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},
+    )
+
+
+def _topic(enquiry: Enquiry) -> str:
+    found = topic_of(enquiry.text, "safety")
+    hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
+    if hours is not None and (found in {"", "stuffing"}):
+        return "left_out"
+    if found:
+        return found
+    if reading is not None:
+        return "reading"
+    if enquiry.said("oven.temperature_c") is not None:
+        return "oven"
+    if topic_of(enquiry.text, "safety_out"):
+        return "standing_limit"
+    if topic_of(enquiry.text, "safety_at_risk"):
+        return "at_risk"
+    return "target"
+
+
+def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
+    text, said = enquiry.text, enquiry.said
+    reading_c = said("reading.temperature_c")
+    place = said("reading.place") or topic_of(text, "safety_places")
+    return SafetyQuestion(
+        topic=_known_topic(topic),
+        subject=str(said("subject") or said("roast.kind") or USUAL_KIND),
+        elapsed_h=said("elapsed_h"),
+        temperature_c=said("roast.target_c") if reading_c is None else reading_c,
+        oven_c=said("oven.temperature_c"),
+        place=place,
+        state=_state(enquiry),
+        method=topic_of(text, "safety_methods") or None,  # type: ignore[arg-type]
+        mass_kg=said("roast.mass_kg"),
+        altitude_m=said("altitude_m"),
+        stuffed=bool(said("roast.stuffed")),
+        whole=bool(topic_of(text, "safety_whole")),
+        convection=bool(said("oven.convection")),
+        injected=bool(said("roast.injected")),
+        at_risk=bool(topic_of(text, "safety_at_risk")),
+    )
+
+
+def _known_topic(name: str) -> Topic:
+    return next(topic for topic in get_args(Topic) if topic == name)
+
+
+def _state(enquiry: Enquiry) -> Any:
+    said = enquiry.said("roast.state")
+    if said in {"frozen", "part_frozen"}:
+        return said
+    return topic_of(enquiry.text, "safety_states") or None
+
+
+def _told(findings: Sequence[Finding]) -> list[Message]:
+    return [Message("asking-safety-finding", seen=found.seen, action=found.action) for found in findings]
+
+
+def _unknown(findings: Sequence[Finding]) -> list[Message]:
+    return [Message("asking-safety-unknown")] if any(found.unknown for found in findings) else []
+
+
+def _cautions(findings: Sequence[Finding], stuffing: bool) -> tuple[Caution, ...]:
+    found = [finding.caution for finding in findings if finding.rule != "local-codes"]
+    if stuffing:
+        found.append(Caution("stuffing-165", "warn", rule("stuffing-165").text))
+        found.append(Caution("stuffing-just-before", "info", rule("stuffing-just-before").text))
+    return tuple(found)
+
+
+def _reasons(findings: Sequence[Finding]) -> tuple[Message, ...]:
+    why = [
+        Message("asking-safety-why", reason=rule(found.rule).reason, citation=found.citation) for found in findings
+    ]
+    return tuple(why)
+
+
+def _next(question: SafetyQuestion) -> tuple[Message, ...]:
+    if question.topic in {"left_out", "standing_limit"}:
+        return (Message("asking-next-leftovers"), Message("asking-next-reheat"), Message("asking-next-why"))
+    if question.topic in {"thawed_on_counter", "thaw_method"}:
+        return (Message("asking-next-thaw"), Message("asking-next-refreeze"), Message("asking-next-why"))
+    return (Message("asking-next-probe"), Message("asking-next-left-out"), Message("asking-next-why"))
+
+
+def _document(found: Finding) -> dict[str, Any]:
+    return {
+        "rule": found.rule,
+        "severity": found.severity,
+        "do": found.do,
+        "kitchen": found.kitchen,
+        "citation": found.citation,
+        "unknown": list(found.unknown),
+    }

@@ -1,0 +1,116 @@
+"""How big a roast for so many diners, with and without leftovers; or how many a given one feeds."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase
+from turnspit.message import Message, Value
+
+if TYPE_CHECKING:
+    from turnspit.recipes import Sizing
+
+USUAL_PARTIES = (6, 8, 12, 16)
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """The weight to buy; without a number of diners, how many the named roast feeds, else a question."""
+    taken = Taken(enquiry)
+    kind = kind_of(taken)
+    covers = enquiry.said("covers")
+    if covers is None:
+        return _asked(taken, kind) if enquiry.said("roast.mass_kg") is None else _feeds(taken, kind)
+    return _sized(taken, kind, covers)
+
+
+def _sized(taken: Taken, kind: str, covers: int) -> Answer:
+    from turnspit.recipes import SizeCase, size_roast
+
+    wanted = bool(taken.value("leftovers_wanted", False))
+    bone_in = taken.enquiry.said("roast.bone_in")
+    plain, more = (
+        size_roast(SizeCase(covers=covers, leftovers=leftovers, kind=kind, bone_in=bone_in))
+        for leftovers in (False, True)
+    )
+    advised = more if wanted else plain
+    said: dict[str, Value] = {
+        "kg": plain.total_kg,
+        "more_kg": more.total_kg,
+        "covers": covers,
+        "roast": name_of(kind),
+    }
+    half = (Message("asking-size-half"),) if kind in {"turkey", "chicken", "capon", "duck", "goose"} else ()
+    several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
+    return Answer(
+        headline=Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
+        lines=(*half, *([several] if advised.count > 1 else []), *advised.notes),
+        reasons=_reasons(plain, more),
+        assumptions=(*taken.assumptions, *advised.assumptions),
+        assumed={**taken.assumed, "roast.mass_kg": advised.each_kg, "roast.count": advised.count},
+        cautions=advised.cautions,
+        next=(
+            Message("asking-next-when-in"),
+            Message("asking-next-without-leftovers" if wanted else "asking-next-with-leftovers"),
+            Message("asking-next-for", count=covers + 4),
+        ),
+        data={
+            "size": {**_document(advised), "without_leftovers_kg": plain.total_kg, "with_leftovers_kg": more.total_kg}
+        },
+    )
+
+
+def _feeds(taken: Taken, kind: str) -> Answer:
+    """How many diners a roast of the said weight is enough for."""
+    from turnspit.recipes import SizeCase, carved, size_roast
+
+    said = taken.enquiry.said
+    count, mass_kg = int(said("roast.count") or 1), float(said("roast.mass_kg"))
+    meat = carved(kind, mass_kg * count, bone_in=said("roast.bone_in"))
+    plain, more = (size_roast(SizeCase(covers=10, leftovers=leftovers, kind=kind)) for leftovers in (False, True))
+    feeds = [max(1, int(mass_kg * count / sizing.per_cover_kg + 0.25)) for sizing in (plain, more)]
+    phrase = roast_phrase(kind, mass_kg, count)
+    return Answer(
+        headline=Message("asking-size-feeds", roast=phrase, plain=feeds[0], more=feeds[1]),
+        lines=(Message("asking-carve-amount", roast=phrase, kg=meat.meat_kg, servings=meat.servings),),
+        reasons=_reasons(plain, more),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        next=(Message("asking-next-how-long"), Message("asking-next-when-in"), Message("asking-next-why")),
+        data={"size": {"total_kg": mass_kg * count, "feeds": feeds[0], "feeds_with_leftovers": feeds[1]}},
+    )
+
+
+def _asked(taken: Taken, kind: str) -> Answer:
+    return Answer(
+        headline=Message("asking-size-unknown"),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        question=Message("asking-ask-covers"),
+        choices=tuple(Message("asking-choice-covers", count=count) for count in USUAL_PARTIES),
+        asks="covers",
+        next=(Message("asking-next-size"), Message("asking-next-plan"), Message("asking-next-help")),
+        data={"size": {"kind": kind}},
+    )
+
+
+def _reasons(plain: Sizing, more: Sizing) -> tuple[Message, ...]:
+    portions = Message("asking-why-size", per_kg=plain.per_cover_kg, more_per_kg=more.per_cover_kg)
+    return (portions, *(Message("asking-why-source", source=source) for source in plain.sources))
+
+
+def _document(sizing: Sizing) -> dict[str, Any]:
+    return {
+        "kind": sizing.case.kind,
+        "covers": sizing.case.covers,
+        "leftovers": sizing.case.leftovers,
+        "count": sizing.count,
+        "each_kg": sizing.each_kg,
+        "total_kg": sizing.total_kg,
+        "meat_kg": sizing.carved.meat_kg,
+        "servings": sizing.carved.servings,
+        "others": [{"count": flock.count, "each_kg": flock.each_kg} for flock in sizing.others],
+        "sides": [asdict(side) for side in sizing.sides],
+        "buy_frozen_days": sizing.buy_frozen_days,
+    }

@@ -1,0 +1,111 @@
+"""What an answer takes for granted where nothing was said, each with its path so that one reply corrects it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.message import Message
+
+if TYPE_CHECKING:
+    from turnspit.heat import RoastCase, RoastForecast
+
+USUAL_KIND = "turkey"
+
+
+class Taken:
+    """Reads values off an enquiry and notes each that had to be supposed."""
+
+    def __init__(self, enquiry: Enquiry) -> None:
+        self.enquiry = enquiry
+        self.assumed: dict[str, Any] = {}
+        self.told: list[Message] = []
+
+    def value(self, path: str, usual: Any, told: Message | None = None) -> Any:
+        """What was said at `path`, else `usual`, noted (and said with `told`)."""
+        said = self.enquiry.said(path)
+        if said is not None:
+            return said
+        self.assumed[path] = usual
+        if told is not None:
+            self.told.append(told)
+        return usual
+
+    @property
+    def assumptions(self) -> tuple[Message, ...]:
+        """The sentences, in the order in which they were needed."""
+        return tuple(self.told)
+
+
+def kind_of(taken: Taken) -> str:
+    """The kind of roast; a turkey where none was named."""
+    return str(taken.value("roast.kind", USUAL_KIND, Message("asking-taken-kind", roast=name_of(USUAL_KIND))))
+
+
+def mass_of(taken: Taken, kind: str) -> float:
+    """Kilograms of one piece: as said, else by the diners, else the usual size of its kind."""
+    from turnspit.heat import roast
+
+    covers = taken.enquiry.said("covers")
+    if covers is not None and taken.enquiry.said("roast.mass_kg") is None:
+        from turnspit.recipes import SizeCase, size_roast
+
+        sizing = size_roast(
+            SizeCase(kind=kind, covers=covers, leftovers=bool(taken.enquiry.said("leftovers_wanted")))
+        )
+        told = Message("asking-taken-mass-for-covers", kg=sizing.each_kg, covers=covers)
+        return float(taken.value("roast.mass_kg", sizing.each_kg, told))
+    usual_kg = roast(kind).usual_mass_kg
+    told = Message("asking-taken-mass", kg=usual_kg, roast=name_of(kind))
+    return float(taken.value("roast.mass_kg", usual_kg, told))
+
+
+def roast_case_of(taken: Taken) -> RoastCase:
+    """The roast and its oven for the heat room. Raises what that room raises for values that cannot be."""
+    from turnspit.heat import OvenStep, RoastCase, roast
+
+    kind = kind_of(taken)
+    row = roast(kind)
+    mass_kg = mass_of(taken, kind)
+    state = taken.value("roast.state", "thawed", Message("asking-taken-thawed"))
+    stuffed = row.poultry and bool(taken.value("roast.stuffed", False, Message("asking-taken-unstuffed")))
+    fan_said = taken.enquiry.said("oven.convection") is not None
+    key = "asking-taken-oven" if fan_said else "asking-taken-oven-still"
+    oven_c = float(taken.value("oven.temperature_c", row.usual_oven_c, Message(key, c=row.usual_oven_c)))
+    convection = bool(taken.value("oven.convection", False))
+    if not fan_said and "oven.temperature_c" not in taken.assumed:
+        taken.told.append(Message("asking-taken-still"))
+    return RoastCase(
+        kind=kind,
+        mass_kg=mass_kg,
+        count=int(taken.enquiry.said("roast.count") or 1),
+        state=state,
+        stuffed=stuffed,
+        bone_in=taken.enquiry.said("roast.bone_in"),
+        oven=(OvenStep(0.0, oven_c, convection),),
+        target_c=taken.enquiry.said("roast.target_c"),
+        altitude_m=float(taken.enquiry.said("altitude_m") or 0.0),
+    )
+
+
+def forecast_of(case: RoastCase) -> RoastForecast:
+    """The forecast of the roast, pulled as it should be: birds at the target, meat so that its peak is the target."""
+    from turnspit.heat import forecast_roast, roast
+
+    forecast = forecast_roast(case)
+    if roast(case.kind).poultry or forecast.advised_pull_c >= forecast.target_c:
+        return forecast
+    return forecast_roast(replace(case, pull_c=round(forecast.advised_pull_c, 1)))
+
+
+def name_of(kind: str) -> Message:
+    """The name of a roast as it stands in a sentence."""
+    return Message(f"roast-{kind}")
+
+
+def roast_phrase(kind: str, mass_kg: float, count: int = 1) -> Message:
+    """ "16 lb turkey", "2 × 13 lb turkey"."""
+    if count > 1:
+        return Message("asking-roasts", count=count, kg=mass_kg, roast=name_of(kind))
+    return Message("asking-roast", kg=mass_kg, roast=name_of(kind))

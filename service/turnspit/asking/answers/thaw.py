@@ -1,0 +1,111 @@
+"""Getting a frozen roast thawed: the refrigerator's days, cold water's hours, or the oven straight from frozen."""
+
+from __future__ import annotations
+
+from math import ceil
+from typing import TYPE_CHECKING, Any
+
+from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.taken import Taken, kind_of, mass_of, roast_phrase
+from turnspit.message import Caution, Message
+from turnspit.reference import caution
+
+if TYPE_CHECKING:
+    from turnspit.heat import ThawForecast
+
+LICENSED_LIMIT_H = 4.0
+DAY_H = 24.0
+
+
+def answer(enquiry: Enquiry) -> Answer:
+    """Both ways of thawing with their windows; where a roast is frozen today, the quick ways lead."""
+    from turnspit.heat import ThawCase, forecast_thaw
+
+    taken = Taken(enquiry)
+    kind = kind_of(taken)
+    mass_kg = mass_of(taken, kind)
+    cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator"))
+    water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water"))
+    hurried = enquiry.said("roast.state") is not None and "roast.mass_kg" in taken.assumed
+    roast = roast_phrase(kind, mass_kg)
+    in_cold = Message("asking-thaw-refrigerator", roast=roast, **_window(cold))
+    in_water = _in_water(water)
+    from_frozen = Message("asking-thaw-from-frozen")
+    headline, *lines = (
+        (Message("asking-thaw-hurried"), in_water, from_frozen, in_cold)
+        if hurried
+        else (in_cold, in_water, from_frozen, Message("asking-thaw-keeps"))
+    )
+    return Answer(
+        headline=headline,
+        lines=(*lines, *_licensed_lines(enquiry, water)),
+        reasons=_reasons(cold, water),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=(*cold.cautions, *water.cautions, *_cautions(enquiry, water)),
+        next=(
+            Message("asking-next-frozen-plan", kg=mass_kg),
+            Message("asking-next-counter"),
+            Message("asking-next-why"),
+        ),
+        data={"thaw": {"refrigerator": _document(cold), "cold_water": _document(water)}},
+    )
+
+
+def _window(thaw: ThawForecast) -> dict[str, float]:
+    """The refrigerator's window; from a day on in whole days, counted up, as the federal table is."""
+    low_h = min(thaw.rule_h[0] if thaw.rule_h else thaw.model_h.p10, thaw.plan_h)
+    if low_h < DAY_H:
+        return {"low_min": low_h * 60, "high_min": thaw.plan_h * 60}
+    return {"low_min": ceil(low_h / DAY_H) * DAY_H * 60, "high_min": ceil(thaw.plan_h / DAY_H) * DAY_H * 60}
+
+
+def _in_water(thaw: ThawForecast) -> Message:
+    if thaw.rule_h is None:
+        return Message("asking-thaw-cold-water", plan_min=thaw.plan_h * 60)
+    if thaw.plan_h <= thaw.rule_h[1]:
+        return Message("asking-thaw-cold-water-rule", rule_min=thaw.rule_h[1] * 60)
+    return Message("asking-thaw-cold-water-longer", rule_min=thaw.rule_h[1] * 60, plan_min=thaw.plan_h * 60)
+
+
+def _licensed_lines(enquiry: Enquiry, water: ThawForecast) -> tuple[Message, ...]:
+    if enquiry.kitchen == "home" or water.surface_above_5c_h.p90 <= LICENSED_LIMIT_H:
+        return ()
+    return (Message("asking-thaw-licensed", hours_min=water.surface_above_5c_h.p90 * 60),)
+
+
+def _cautions(enquiry: Enquiry, water: ThawForecast) -> tuple[Caution, ...]:
+    rules = ["thaw-counter", "thaw-cold-water", "thaw-refrigerator", "from-frozen"]
+    if enquiry.kitchen != "home" and water.surface_above_5c_h.p90 > LICENSED_LIMIT_H:
+        rules.append("thaw-four-hours")
+    return tuple(caution(rule, "warn" if rule == "thaw-four-hours" else "info") for rule in rules)
+
+
+def _reasons(cold: ThawForecast, water: ThawForecast) -> tuple[Message, ...]:
+    told = []
+    for way, thaw in (("refrigerator", cold), ("cold-water", water)):
+        computed = Message(
+            f"asking-why-thaw-{way}",
+            low_min=thaw.model_h.p10 * 60,
+            high_min=thaw.model_h.p90 * 60,
+            plan_min=thaw.plan_h * 60,
+        )
+        told.append(computed)
+        if thaw.rule_h:
+            rule = Message("asking-why-thaw-rule", low_min=thaw.rule_h[0] * 60, high_min=thaw.rule_h[1] * 60)
+            told.append(rule)
+    return (*told, Message("asking-why-thaw-safer"))
+
+
+def _document(thaw: ThawForecast) -> dict[str, Any]:
+    return {
+        "plan_h": round(thaw.plan_h, 2),
+        "model_h": thaw.model_h.document(),
+        "rule_h": [round(hours, 2) for hours in thaw.rule_h] if thaw.rule_h else None,
+        "surface_above_5c_h": thaw.surface_above_5c_h.document(),
+        "curve": {
+            "hour": [round(float(hour), 2) for hour in thaw.curve_h],
+            "core_c": [round(float(c), 1) for c in thaw.core_c],
+            "surface_c": [round(float(c), 1) for c in thaw.surface_c],
+        },
+    }

@@ -1,0 +1,37 @@
+"""What an open question within one intent is about.
+
+"Where does the probe go" and "it is done early" are both doneness; the table `topics.toml` tells them apart by the
+words that stand in the line.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Mapping
+from functools import cache
+from importlib.resources import files
+
+from turnspit.asking.clean import clean
+
+Groups = tuple[re.Pattern[str], ...]
+
+
+def topic_of(text: str, table: str, usual: str = "") -> str:
+    """The first row of that table whose words stand in the text, else `usual`."""
+    plain = clean(text)
+    rows = _tables()[table]
+    return next((name for name, groups in rows.items() if all(group.search(plain) for group in groups)), usual)
+
+
+@cache
+def _tables() -> Mapping[str, Mapping[str, Groups]]:
+    source = files("turnspit.asking.answers").joinpath("topics.toml").read_text(encoding="utf-8")
+    return {
+        table: {name: tuple(_pattern(group) for group in groups) for name, groups in rows.items()}
+        for table, rows in tomllib.loads(source).items()
+    }
+
+
+def _pattern(beginnings: list[str]) -> re.Pattern[str]:
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, beginnings))})")

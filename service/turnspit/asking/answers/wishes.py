@@ -1,0 +1,50 @@
+"""What was understood, as the dinner that the planning room takes; nothing is supposed here, planning does that."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from turnspit.asking.answers.answer import Enquiry
+
+if TYPE_CHECKING:
+    from turnspit.planning import Dinner
+
+
+def dinner_of(enquiry: Enquiry) -> Dinner:
+    """The dinner with only what was said; what was not stays None."""
+    from turnspit.planning import BrineWish, Dinner, OvenWish, RoastWish
+
+    said = enquiry.said
+    injected = said("roast.injected")
+    serve_at = enquiry.moment("serve_at")
+    return Dinner(
+        roast=RoastWish(
+            kind=said("roast.kind"),
+            mass_kg=said("roast.mass_kg"),
+            count=said("roast.count"),
+            state=said("roast.state"),
+            stuffed=said("roast.stuffed"),
+            bone_in=said("roast.bone_in"),
+            sold_as=None if injected is None else "injected" if injected else "plain",
+            target_c=said("roast.target_c"),
+        ),
+        serve_at=serve_at,
+        start_at=enquiry.moment("start_at") if serve_at is None else None,
+        covers=said("covers"),
+        leftovers_wanted=said("leftovers_wanted"),
+        oven=OvenWish(said("oven.temperature_c"), said("oven.convection"), said("oven.count")),
+        brine=BrineWish(
+            wanted=_brine_wanted(enquiry),
+            hours=said("brine.hours"),
+            water_l=said("brine.water_l"),
+            vessel_l=said("brine.vessel_l"),
+            salt_kind=said("brine.salt_kind"),
+        ),
+        kitchen=enquiry.kitchen,
+        altitude_m=float(said("altitude_m") or 0.0),
+    )
+
+
+def _brine_wanted(enquiry: Enquiry) -> bool | None:
+    wanted = enquiry.said("brine.wanted")
+    return wanted if wanted is not None else (True if enquiry.said("brine") else None)

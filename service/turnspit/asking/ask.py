@@ -1,0 +1,151 @@
+"""The whole of asking: a line is read, each of its intents is answered, and the answers are put into words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from turnspit.asking import moves
+from turnspit.asking.answers import Answer, Enquiry, answer_to, gravest_first, together
+from turnspit.asking.contract import Line, Question, Reply, SaidCaution
+from turnspit.asking.conversation import Conversation, SetBy
+from turnspit.asking.reading import Reading, read_line
+from turnspit.message import Caution, Message
+from turnspit.reference import caution
+from turnspit.words import Reader, say
+
+NEXT_LINES = 3
+
+
+def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> tuple[Reply, Conversation]:
+    """The reply to `line`, and the conversation as it stands after it.
+
+    A pure function of its arguments: no clock, no chance. What cannot be met (a dinner in the past, a 900 lb bird) is
+    answered kindly; nothing a person can type raises.
+    """
+    reading = read_line(line, conversation)
+    reader = _reader(line, reading, conversation)
+    answer = _answer(line, reading, reader, conversation)
+    reply = _worded(answer, line, reading, reader, conversation_id)
+    return reply, _continued(answer, line, reading, conversation, conversation_id)
+
+
+def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> Reader:
+    """Language and habits as the line shows them; the units asked for, else those of the text, else the US ones."""
+    units = line.units or reading.understood.get("units") or reading.units or "us"
+    kept = conversation.clock if conversation is not None else None
+    usual = "24h" if reading.language == "es" and units == "metric" else "12h"
+    return Reader(line.now, reading.language, units, reading.clock or kept or usual)
+
+
+def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Answer:
+    if reading.move == "start_over":
+        return moves.started_over()
+    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, _text(line, reading, conversation))
+    answer = together([answer_to(intent, enquiry) for intent in reading.intents])
+    if reading.move == "why":
+        return moves.why(answer)
+    if reading.move == "assumptions":
+        return moves.assumptions(answer)
+    if reading.move == "show":
+        return moves.shown(answer, reading.understood, answer.assumed)
+    return answer
+
+
+def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
+    """The words that are answered: those of the line, or of the last one where the line asks about its answer."""
+    if reading.move != "ask" and conversation is not None and conversation.lines:
+        return conversation.lines[-1]
+    return line.text
+
+
+def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conversation_id: str) -> Reply:
+    corrected = [
+        say(Message("asking-corrected", wrote=wrote, read=read), reader) for wrote, read in reading.corrections
+    ]
+    data: dict[str, Any] = dict(answer.data)
+    if line.explain:
+        data["trace"] = [
+            {"rule": trace.rule, "words": trace.words, "path": trace.path, "value": trace.value}
+            for trace in reading.traces
+        ]
+    return Reply(
+        conversation=conversation_id,
+        intent=reading.intents[0],
+        intents=reading.intents,
+        understood=reading.understood,
+        headline=_sentence(answer.headline, reader),
+        lines=tuple(_sentence(message, reader) for message in answer.lines),
+        assumptions=(*corrected, *(_sentence(message, reader) for message in answer.assumptions)),
+        cautions=tuple(SaidCaution(say(c.message, reader), c.rule, c.severity) for c in _cautions(answer)),
+        question=_question(answer, reading, reader),
+        next=tuple(say(message, reader) for message in answer.next[:NEXT_LINES]),
+        data=data,
+    )
+
+
+def _sentence(message: Message, reader: Reader) -> str:
+    text = say(message, reader)
+    return text[:1].upper() + text[1:]
+
+
+def _cautions(answer: Answer) -> tuple[Caution, ...]:
+    """Each rule once, the gravest first; wherever safety is spoken of, that local codes prevail ends it."""
+    found = [c for c in gravest_first(answer.cautions) if c.rule != "local-codes"]
+    return (*found, caution("local-codes")) if found else ()
+
+
+def _question(answer: Answer, reading: Reading, reader: Reader) -> Question | None:
+    if reading.ambiguous and reading.move in {"ask", "amend"}:
+        return Question(say(Message(_question_key(reading.ambiguous)), reader), reading.choices)
+    if answer.question is None:
+        return None
+    return Question(say(answer.question, reader), tuple(say(choice, reader) for choice in answer.choices))
+
+
+def _question_key(path: str) -> str:
+    asked = {
+        "roast.kind": "asking-ask-kind",
+        "roast.mass_kg": "asking-ask-mass",
+        "serve_at": "asking-ask-serve_at",
+        "covers": "asking-ask-covers",
+        "reading.temperature_c": "asking-ask-temperature",
+        "oven.temperature_c": "asking-ask-temperature",
+        "amount.unit": "asking-ask-unit",
+        "amount.target_unit": "asking-ask-target_unit",
+    }
+    return asked.get(path, "asking-ask-other")
+
+
+def _continued(
+    answer: Answer, line: Line, reading: Reading, conversation: Conversation | None, conversation_id: str
+) -> Conversation:
+    """The conversation after this line: what is held, by whom it was set, and what is still asked."""
+    if reading.move == "start_over":
+        return Conversation(conversation_id, reading.language, clock=reading.clock)
+    before = conversation or Conversation(conversation_id)
+    about_the_answer = reading.move in {"why", "assumptions", "show"}
+    set_by: dict[str, SetBy] = {}
+    for path in _paths(reading.understood):
+        kept = before.set_by.get(path)
+        set_by[path] = kept if kept in {"said", "asked"} else "asked" if path == before.pending else "said"
+    set_by |= dict.fromkeys(answer.assumed, "assumed")
+    return replace(
+        before,
+        id=conversation_id,
+        language=reading.language,
+        understood=reading.understood,
+        set_by=set_by,
+        assumed=dict(answer.assumed),
+        intents=reading.intents,
+        pending=reading.ambiguous or answer.asks,
+        clock=reading.clock or before.clock,
+        lines=before.lines if about_the_answer else (*before.lines, line.text),
+    )
+
+
+def _paths(node: Any, above: str = "") -> list[str]:
+    found = []
+    for name, value in node.items():
+        found += _paths(value, f"{above}{name}.") if isinstance(value, dict) else [f"{above}{name}"]
+    return found

@@ -1,0 +1,360 @@
+# The roast and how it goes into the oven, as parts of a sentence.
+asking-roast = { MASS($kg) } { $roast }
+asking-roasts = { $count } × { MASS($kg) } { $roast }
+asking-how-unstuffed-thawed = , unstuffed,
+asking-how-unstuffed-part-frozen = , part frozen and unstuffed,
+asking-how-unstuffed-frozen = , from frozen and unstuffed,
+asking-how-stuffed-thawed = , stuffed,
+asking-how-stuffed-part-frozen = , part frozen and stuffed,
+asking-how-stuffed-frozen = , from frozen and stuffed,
+asking-how-plain-thawed = { "" }
+asking-how-plain-part-frozen = , part frozen,
+asking-how-plain-frozen = , from frozen,
+asking-station-breast = deepest breast
+asking-station-thigh = inner thigh
+asking-station-wing = wing joint
+asking-station-stuffing = middle of the stuffing
+asking-station-centre = centre
+asking-station-leftovers = thickest piece
+asking-word-frozen = frozen
+asking-word-part_frozen = part frozen
+asking-word-thawed = thawed
+asking-word-us = pounds and °F
+asking-word-metric = kilograms and °C
+asking-yes = yes
+asking-no = no
+
+# What was taken for granted.
+asking-taken-kind = Taken as a { $roast }: no roast was named.
+asking-taken-mass = Taken as { MASS($kg) }, a usual size of { $roast }.
+asking-taken-mass-for-covers = Taken as { MASS($kg) }, for { $covers } diners.
+asking-taken-thawed = Taken as fully thawed and straight from the refrigerator.
+asking-taken-unstuffed = Taken as not stuffed.
+asking-taken-oven = Oven taken as { TEMPERATURE($c) }.
+asking-taken-oven-still = Oven taken as { TEMPERATURE($c) }, no fan.
+asking-taken-still = Oven taken as a still one, no fan.
+asking-taken-table-salt = Salt taken as table salt.
+asking-taken-reading-now = Taken as read just now.
+asking-taken-place = Taken as read at the { $place }, the slowest place.
+asking-corrected = I read “{ $wrote }” as “{ $read }”.
+
+# What a room refuses.
+asking-refused-heavy = { MASS($kg) } is more than I can plan one { $roast } for: I work with { MASS($low_kg) } to { MASS($high_kg) } apiece. Is it the unit, or several of them?
+asking-refused-light = { MASS($kg) } is less than I can plan one { $roast } for: I work with { MASS($low_kg) } to { MASS($high_kg) } apiece.
+asking-refused-no-mass = A weight has to be above zero; { MASS($kg) } cannot be roasted.
+asking-refused-past = { WHEN($at) } has already passed, so there is no plan to make for it.
+asking-refused-far = { WHEN($at) } is more than two months away: ask again nearer the day.
+asking-refused-time = { WHEN($at) } cannot be met safely in any way I know.
+asking-refused-temperature = { TEMPERATURE($c) } is outside what I can answer for. Was it °F or °C?
+asking-refused-volume = { VOLUME($litres) } is outside what I can answer for.
+asking-refused-covers = I cannot cook for { $count }: say a number of diners from 1 up.
+asking-refused-unknown = I do not know “{ $value }”.
+asking-refused-value = I cannot work with { $value } here.
+
+# Questions back, and choices to tap.
+asking-ask-kind = Which roast is it?
+asking-ask-mass = What does it weigh?
+asking-ask-serve_at = What time is dinner?
+asking-ask-covers = How many are eating?
+asking-ask-temperature = Is that °F or °C?
+asking-ask-reading = What does the thermometer read, and where?
+asking-ask-volume = How large is the vessel?
+asking-ask-unit = Which unit is that?
+asking-ask-target_unit = Into which unit?
+asking-ask-amount = How much of what, and into which unit?
+asking-ask-scale = From how many servings to how many?
+asking-ask-other = Could you say that once more, with the number and its unit?
+asking-ask-roast-and-time = What are you roasting, how heavy is it, and when is dinner?
+asking-ask-sold-as = Does the label say plain, injected (“contains up to … solution”) or kosher?
+asking-choice-plain = it is a plain bird
+asking-choice-injected = it is injected
+asking-choice-kosher = it is kosher
+asking-choice-covers = for { $count }
+asking-choice-at = dinner at { CLOCK($at) }
+
+# Lines that could come next.
+asking-next-plan = { MASS(7.2575, style: "own") } bird, dinner at 6
+asking-next-size = turkey for 14 with leftovers, how big?
+asking-next-thaw = how long to thaw { MASS(9.979, style: "own") } in the fridge
+asking-next-brine = brine for { MASS(8.1647, style: "own") } of turkey
+asking-next-doneness = { TEMPERATURE(54.44, style: "own") } in the breast at 4:30, dinner at 6
+asking-next-safety = left it out 3 hours
+asking-next-convert = 2 cups kosher salt in grams
+asking-next-help = help
+asking-next-why = why?
+asking-next-assumed = what did you assume?
+asking-next-make-it = make it { MASS($kg, style: "own") }
+asking-next-stuffed = what if it's stuffed?
+asking-next-unstuffed = what if it's not stuffed?
+asking-next-frozen = what if it's frozen?
+asking-next-at-six = dinner at 6
+asking-next-push = push dinner to { CLOCK($at) }
+asking-next-how-long = how long does it take?
+asking-next-probe = where do I put the probe?
+asking-next-early = it's done early
+asking-next-hold = how long can it hold?
+asking-next-carve = how do I carve it?
+asking-next-rest = how long does it rest?
+asking-next-leftovers = leftovers
+asking-next-left-out = left it out 3 hours
+asking-next-reheat = how do I reheat it?
+asking-next-pink = it's pink
+asking-next-frozen-plan = frozen { MASS($kg, style: "own") } turkey, dinner tomorrow at 6
+asking-next-counter = can I thaw it on the counter?
+asking-next-bucket = will it fit a { VOLUME(18.927, style: "own") } bucket?
+asking-next-kosher-salt = with kosher salt
+asking-next-overnight = brine it overnight
+asking-next-brine-plan = brined, dinner tomorrow at 6
+asking-next-for = how about for { $count }?
+asking-next-with-leftovers = with leftovers
+asking-next-without-leftovers = without leftovers
+asking-next-when-in = when do I put it in for dinner at 6?
+asking-next-in-unit = and in { $unit }?
+asking-next-double = double it
+asking-next-scale = scale 6 servings to 14
+
+# help, unknown, moves
+asking-help-headline = Say what you roast, what it weighs and when dinner is; I work back from there. For example:
+asking-help-plan = A timed plan: “{ $example }”
+asking-help-size = How big to buy: “{ $example }”
+asking-help-thaw = Thawing: “{ $example }”
+asking-help-brine = Brine: “{ $example }”
+asking-help-doneness = How it is going: “{ $example }”
+asking-help-safety = Is it safe: “{ $example }”
+asking-help-convert = Amounts: “{ $example }”
+asking-unknown-headline = I did not catch that; I plan roast dinners, from shopping to leftovers.
+asking-unknown-empty = Ask me about your roast dinner.
+asking-started-over = Cleared. What are you roasting, and when is dinner?
+asking-assumed-headline = I took { $count ->
+    [one] one thing
+   *[other] { $count } things
+ } for granted; correct any of them with one reply.
+asking-assumed-nothing = I took nothing for granted: all of it was said.
+asking-shown-headline = This is what I hold of our talk:
+asking-shown-nothing = Nothing has been said yet.
+asking-shown-said = { $what } (you said so)
+asking-shown-assumed = { $what } (assumed)
+asking-value-roast-kind = roast: { $value }
+asking-value-roast-mass_kg = weight: { MASS($value) }
+asking-value-roast-count = how many: { $value }
+asking-value-roast-state = state: { $value }
+asking-value-roast-stuffed = stuffed: { $value }
+asking-value-roast-bone_in = on the bone: { $value }
+asking-value-roast-injected = injected: { $value }
+asking-value-roast-target_c = wished end temperature: { TEMPERATURE($value) }
+asking-value-covers = diners: { $value }
+asking-value-leftovers_wanted = leftovers wanted: { $value }
+asking-value-serve_at = dinner: { WHEN($value) }
+asking-value-start_at = in the oven: { WHEN($value) }
+asking-value-oven-temperature_c = oven: { TEMPERATURE($value) }
+asking-value-oven-convection = fan: { $value }
+asking-value-oven-count = ovens: { $value }
+asking-value-brine-wanted = brine: { $value }
+asking-value-brine-hours = hours in the brine: { $value }
+asking-value-brine-water_l = water for the brine: { VOLUME($value) }
+asking-value-brine-vessel_l = vessel: { VOLUME($value) }
+asking-value-brine-salt_kind = salt: { $value }
+asking-value-amount-value = amount: { $value }
+asking-value-amount-unit = unit: { $value }
+asking-value-amount-item = of: { $value }
+asking-value-amount-target_unit = into: { $value }
+asking-value-scale-from = servings now: { $value }
+asking-value-scale-to = servings wanted: { $value }
+asking-value-scale-factor = factor: { $value }
+asking-value-reading-temperature_c = reading: { TEMPERATURE($value) }
+asking-value-reading-place = read at: { $value }
+asking-value-reading-at = read: { WHEN($value) }
+asking-value-reading-oven_left_on = oven left on: { $value }
+asking-value-elapsed_h = hours gone by: { $value }
+asking-value-altitude_m = height above the sea: { $value } m
+asking-value-subject = about: { $value }
+asking-value-units = units: { $value }
+
+# Done, resting, early
+asking-done-bird = Done when the coldest of deepest breast, inner thigh and wing joint, off the bone, reads { TEMPERATURE($c) }.
+asking-done-joint = Out when the centre, off the bone, reads { TEMPERATURE($c) }; the safe minimum is { TEMPERATURE($safe_c) }.
+asking-rest = Rest it { SPANS($low_min, $high_min) } before carving; it goes on heating meanwhile.
+asking-rest-large = Rest a large one like this { SPANS($low_min, $high_min) } before carving; it goes on heating meanwhile.
+asking-early-headline = Done early: take it out, tent it loosely with foil for about 30 min, then hold it hot at { TEMPERATURE(60) } or above until dinner.
+asking-early-hold = To hold: oven at its lowest that keeps the meat at { TEMPERATURE(60) }, covered, a cup of stock in the pan; whole holds juicier than sliced.
+asking-early-carved = For a long wait, carve it, fan the slices in a shallow pan with hot stock, cover tightly, hold at { TEMPERATURE(60) }.
+asking-early-clock = Not held hot, the two-hour clock runs from the moment it leaves the oven.
+asking-why-early = A tented whole bird stays hot for about half an hour (common practice, no source); after that only heat keeps it above { TEMPERATURE(60) }.
+
+# roast_time
+asking-roast_time-headline = { $roast }{ $how } at { TEMPERATURE($oven_c) }: { SPANS($low_min, $high_min) }. Start checking at { SPAN($check_min) }; the thermometer decides.
+asking-roast_time-clock = { $roast }{ $how } in at { WHEN($start_at) }: ready { CLOCK($low_at) } to { CLOCK($high_at) }. Start checking at { CLOCK($check_at) }; the thermometer decides.
+asking-roast_time-frozen = From frozen, half as long again or more: giblets out once they come loose, salt and butter only when the skin has thawed.
+asking-roast_time-advice = Put it in by the later side of the window: an early roast can be held hot, a late one cannot be hurried.
+asking-roast_time-serve = For dinner at { WHEN($serve_at) } it goes in at { WHEN($oven_in_at) }.
+asking-why-ensemble = { $members } computed roasts, each with another oven, shape and starting cold, reach { TEMPERATURE($c) } at the { $station } between { SPAN($low_min) } (one in ten) and { SPAN($high_min) } (nine in ten); the middle one in { SPAN($middle_min) }.
+asking-why-spread = What nobody can know beforehand makes the window: how far the oven is off, how the air moves in it, how fast the skin dries, how cold the roast starts.
+asking-why-calibration-measured = The model is set to birds that were measured in a test oven and reaches over to the federal chart, which runs slower; the window spans both.
+asking-why-calibration-chart = The model is set to the federal roasting chart for this roast.
+asking-why-calibration-shape-only = For this roast there is no measured time to set the model to: shape and composition only, so the window is wider.
+asking-why-loss = It gives up { PERCENT($low) } to { PERCENT($high) } of its weight in juice and fat on the way.
+asking-why-safe = The safe minimum for it is { TEMPERATURE($c) }, and only a reading proves it, never the model.
+asking-why-source = Source: { $source }.
+
+# thaw
+asking-thaw-refrigerator = { $roast }: { SPANS($low_min, $high_min) } in the refrigerator, on a tray, in its wrapper.
+asking-thaw-refrigerator-by = { $roast }: into the refrigerator by { WHEN($start_at) }; it takes { SPANS($low_min, $high_min) } to thaw.
+asking-thaw-cold-water = In cold water: up to { SPAN($plan_min, style: "rough") }, in a leak-proof bag, fresh water every 30 min, cooked at once.
+asking-thaw-cold-water-rule = In cold water: { SPAN($rule_min, style: "rough") } (30 min a pound, about an hour a kilo), in a leak-proof bag, fresh water every 30 min, cooked at once.
+asking-thaw-cold-water-longer = In cold water: 30 min a pound (an hour a kilo) makes { SPAN($rule_min, style: "rough") }, computed it may take up to { SPAN($plan_min, style: "rough") }; in a leak-proof bag, fresh water every 30 min, cooked at once.
+asking-thaw-from-frozen = Or roast it from frozen, unstuffed, at { TEMPERATURE(163) }: half as long again or more.
+asking-thaw-hurried = Still frozen: cold water, 30 min a pound (an hour a kilo), changed every half hour, then cook at once; or roast it from frozen, unstuffed, half as long again or more.
+asking-thaw-keeps = Thawed in the refrigerator it keeps 1 to 2 days more before it has to be cooked (red meat 3 to 5).
+asking-thaw-licensed = In a licensed kitchen cold water may not do: the outside is above { TEMPERATURE(5) } for up to { SPAN($hours_min, style: "rough") }, and 4 h is the limit.
+asking-why-thaw-refrigerator = Computed for the refrigerator: { SPANS($low_min, $high_min) }; planned with { SPAN($plan_min, style: "rough") }.
+asking-why-thaw-cold-water = Computed for cold water: { SPANS($low_min, $high_min) }; planned with { SPAN($plan_min, style: "rough") }.
+asking-why-thaw-rule = The federal rule for it: { SPANS($low_min, $high_min) } (Let's Talk Turkey; The Big Thaw).
+asking-why-thaw-safer = Where model and rule differ the longer is planned with.
+
+# brine
+asking-brine-per-gallon = That is { PERCENT($percent) } salt by weight: ¾ cup table salt a gallon, { $grams } g a litre; weigh it if you can.
+asking-brine-strength = That is { PERCENT($percent) } salt by weight, { $grams } g a litre; weigh it if you can.
+asking-why-brine-cover = { VOLUME($cover_l) } covers the bird in a vessel of its shape; the bird itself takes the place of { VOLUME($displaced_l) }.
+
+# carve
+asking-carve-bird = Rest the { $roast } first, then: string off, legs off at the joint, breasts off whole and sliced across, thigh meat picked in large pieces.
+asking-carve-joint = Rest the { $roast } first, then slice it across the grain with a long sharp knife.
+asking-carve-bird-how = Legs first, at the joint; then down along the breastbone, each breast off whole; wings last (common practice, no source).
+asking-carve-joint-how = Bones off in one piece, string off, even slices across the grain; the juices go into the gravy (common practice, no source).
+asking-carve-board = A clean board and knife, never the raw one; carve when they sit down, what is left is chilled within 2 h.
+asking-why-rest = A rest evens out the heat inside, and the coldest places still rise; cut at once, more juice stays on the board.
+asking-why-yield = Yields by the federal nutrient tables (SR28, per pound ready to cook).
+
+# leftovers
+asking-leftovers-headline = Within 2 h of leaving the heat: off the bone, sliced, into shallow covered boxes, into the refrigerator; eat within 3–4 days, reheated to { TEMPERATURE(73.9) }.
+asking-leftovers-keep = Cold leftovers keep 3–4 days in the refrigerator at { TEMPERATURE(4.44) } or below.
+asking-leftovers-keep-licensed = Date-marked at { TEMPERATURE(5) } or below they may be kept 7 days, the day of cooking being day 1; at home 3–4 days.
+asking-leftovers-reheat = Reheat to { TEMPERATURE(73.9) } all through, covered and moistened with stock; bring gravy to a boil.
+asking-leftovers-freeze = Or freeze them within 3–4 days: safe for as long as they stay frozen, best within 2 to 6 months.
+asking-leftovers-two-stage = A licensed kitchen cools from { TEMPERATURE(57.2) } to { TEMPERATURE(21.1) } within 2 h and to { TEMPERATURE(5) } within 6 h in all.
+asking-leftovers-bones = Carcass and neck make stock: into the pot or into the cold within the same 2 h.
+asking-why-leftovers = Between { TEMPERATURE(4.44) } and { TEMPERATURE(60) } germs can double in some 20 minutes; 2 h is the federal limit, 1 h above { TEMPERATURE(32.2) } (Leftovers and Food Safety).
+asking-why-shallow = A whole bird cools for many hours in the middle; slices in a shallow box take a fraction of that.
+
+# doneness
+asking-doneness-when-bird = It is out when the coldest place reads { TEMPERATURE($c) }: deepest breast, inner thigh and wing joint, off the bone.
+asking-doneness-when-joint = The { $roast } is out when its centre reads { TEMPERATURE($c) }, off the bone; safe from { TEMPERATURE($safe_c) }.
+asking-doneness-probe-bird = Three places: the deepest breast, the inner thigh and the wing joint, tip off the bone; the coldest counts, and { TEMPERATURE($c) } there is done.
+asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone and fat, from the side; the coldest spot counts.
+asking-doneness-stuffed = Stuffed: the middle of the stuffing has to read { TEMPERATURE(73.9) } too, before it leaves the oven.
+asking-doneness-signs = Colour, clear juices and a pop-up button prove nothing; a thermometer does.
+asking-doneness-late = Running late: keep the oven shut, turn it up by { RISE(14) }, and take legs off the body if need be; never serve it below { TEMPERATURE($c) }.
+asking-why-coldest = Heat reaches the deep places last; what lags decides, so the coldest reading is the only one that counts.
+asking-doneness-ready = { TEMPERATURE($c) } at the { $place } at { CLOCK($at) }: ready { CLOCK($low_at) } to { CLOCK($high_at) }, in { SPANS($low_min, $high_min) }. Start checking at { CLOCK($check_at) }; out at { TEMPERATURE($pull_c) }.
+asking-doneness-done = { TEMPERATURE($c) } at the { $place }: done there; out if every other place reads { TEMPERATURE($pull_c) } too.
+asking-doneness-others = Read the other places before it leaves the oven; the coldest counts.
+asking-doneness-unexpected = No computed roast read that at that time: check where the probe sits and what the oven really does.
+asking-doneness-on-time = Dinner at { CLOCK($serve_at) } holds: { SPAN($rest_min) } rest and { SPAN($carve_min) } to carve are in.
+asking-doneness-early = About { SPAN($spare_min, style: "rough") } in hand before { CLOCK($serve_at) }, rest and carving counted: once done tent it, then hold it hot at { TEMPERATURE(60) }.
+asking-doneness-maybe-late = Dinner at { CLOCK($serve_at) } is tight: with { SPAN($rest_min) } rest and { SPAN($carve_min) } to carve it is on the table between { CLOCK($low_at) } and { CLOCK($high_at) }.
+asking-doneness-will-be-late = Dinner at { CLOCK($serve_at) } will be late: with { SPAN($rest_min) } rest and { SPAN($carve_min) } to carve it is on the table between { CLOCK($low_at) } and { CLOCK($high_at) }.
+asking-why-placed = The reading is laid on { $members } computed roasts; those that read as yours did at that time tell what is left.
+asking-next-late = it's running late
+
+# plan
+asking-plan-first = First: { $title }, { WHEN($at) }.
+asking-plan-ready = Expected ready { CLOCK($low_at) } to { CLOCK($high_at) }: out when the coldest place reads { TEMPERATURE($c) }.
+asking-plan-task = { WHEN($at) }: { $title }.
+asking-plan-way = Or: { $title }. { $why }
+asking-plan-why = { $title }: { $why }
+
+# convert
+asking-amount-g = { NUMBER($value, maximumFractionDigits: 2) } g
+asking-amount-kg = { NUMBER($value, maximumFractionDigits: 3) } kg
+asking-amount-oz = { NUMBER($value, maximumFractionDigits: 2) } oz
+asking-amount-lb = { NUMBER($value, maximumFractionDigits: 2) } lb
+asking-amount-mL = { NUMBER($value, maximumFractionDigits: 1) } mL
+asking-amount-L = { NUMBER($value, maximumFractionDigits: 2) } L
+asking-amount-tsp = { NUMBER($value, maximumFractionDigits: 2) } tsp
+asking-amount-tbsp = { NUMBER($value, maximumFractionDigits: 2) } tbsp
+asking-amount-cup = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] cup
+   *[other] cups
+ }
+asking-amount-floz = { NUMBER($value, maximumFractionDigits: 1) } fl oz
+asking-amount-pint = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] pint
+   *[other] pints
+ }
+asking-amount-quart = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] quart
+   *[other] quarts
+ }
+asking-amount-gal = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] gallon
+   *[other] gallons
+ }
+asking-amount-degC = { NUMBER($value, maximumFractionDigits: 0) } °C
+asking-amount-degF = { NUMBER($value, maximumFractionDigits: 0) } °F
+asking-amount-gas_mark = gas mark { NUMBER($value, maximumFractionDigits: 2) }
+asking-amount-cm = { NUMBER($value, maximumFractionDigits: 1) } cm
+asking-amount-in = { NUMBER($value, maximumFractionDigits: 2) } in
+asking-amount-of = { $amount } of { $item }
+asking-unit-g = grams
+asking-unit-kg = kilograms
+asking-unit-oz = ounces
+asking-unit-lb = pounds
+asking-unit-mL = milliliters
+asking-unit-L = liters
+asking-unit-tsp = teaspoons
+asking-unit-tbsp = tablespoons
+asking-unit-cup = cups
+asking-unit-floz = fluid ounces
+asking-unit-pint = pints
+asking-unit-quart = quarts
+asking-unit-gal = gallons
+asking-unit-degC = Celsius
+asking-unit-degF = Fahrenheit
+asking-unit-gas_mark = gas mark
+asking-unit-cm = centimeters
+asking-unit-in = inches
+asking-convert-exact = { $given } = { $found }
+asking-convert-about = { $given } ≈ { $found }
+asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFractionDigits: 2) }–{ NUMBER($high, maximumFractionDigits: 2) })
+asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, by the kind: weigh it.
+asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
+asking-convert-incomplete = I need an amount and its unit, like “2 cups flour in grams”.
+asking-next-convert-oven = { TEMPERATURE(176.67, style: "own") } in gas mark
+asking-why-exact = Both units are defined by one another; the figure is exact, then rounded to what a kitchen measures.
+asking-why-measured = Volume to weight rests on published household measures; how it is filled, sifted or packed makes the range.
+asking-refused-negative = { $value } is below zero: there is no such amount.
+asking-refused-item = I have no published weight for “{ $value }”; the nearest I know: { $known }.
+asking-refused-which-item = A cup of flour and a cup of honey do not weigh the same: I need to know of what.
+asking-ask-item = Of what?
+
+# safety
+asking-safety-finding = { $seen } { $action }
+asking-safety-unknown = What was not said is taken at its less safe value.
+asking-safety-why = { $reason } ({ $citation })
+asking-safety-stuff = Stuff it? Bake the dressing apart; inside the bird only if its middle reads { TEMPERATURE(73.9) } before it leaves the oven.
+asking-safety-stuff-how = Inside: moist, loose, about ¾ cup a pound, warm, just before roasting; by then the meat reads { TEMPERATURE(80) } or so and is drier (common practice, no source).
+asking-next-refreeze = can I refreeze it?
+
+# size
+asking-size-headline = About { MASS($kg) } of { $roast } for { $covers }; { MASS($more_kg) } if you want leftovers.
+asking-size-headline-leftovers = About { MASS($more_kg) } of { $roast } for { $covers } with leftovers; { MASS($kg) } without.
+asking-size-several = That is more than one: { $count } × { MASS($each_kg) }.
+asking-size-feeds = { $roast } feeds about { $plain }, or { $more } with leftovers.
+asking-size-unknown = Count { MASS(0.4536) } of whole bird a head, half as much again for leftovers.
+asking-why-size = { MASS($per_kg) } raw a head, { MASS($more_per_kg) } with leftovers (Let's Talk Turkey; the leftovers are common practice, no source).
+
+# scale
+asking-scale-headline = Multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-servings = From { NUMBER($from, maximumFractionDigits: 1) } to { NUMBER($to, maximumFractionDigits: 1) } servings: multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
+asking-scale-not-linear = Not in step: salt, strong spices and thickeners (start at three quarters of the increase and taste), leavening, liquids that boil away in a wide pan.
+asking-scale-time = Time follows thickness, not weight: a pan filled as deep takes as long, two pans may need a turn.
+asking-scale-incomplete = Tell me from how many servings to how many, or by what factor.
+asking-scale-brine = Brine grows with the vessel, not with the bird’s weight alone: ask me for it by bird and bucket.
+asking-why-scale = The factor method: wanted servings over servings now, on weights (TM 10-412); what does not follow it is common practice, no source.
+
+asking-brine-ratio = ¾ cup table salt a gallon of water ({ $grams } g a litre, { PERCENT($percent) } by weight), { $low }–{ $high } h, kept at { TEMPERATURE(4.44) } or below.
+asking-why-brine-strength = { PERCENT($percent) } of salt in the brine by weight; the federal strength is ¾ cup table salt a gallon for 8 to 48 h (Poultry: Basting, Brining, and Marinating).
+asking-why-brine-none = A bird sold injected, self-basted or kosher carries its salt; more makes it too salty to eat.
+asking-size-half = Half of a whole bird is edible; the rest is bone, fat and what cooks away.
+asking-carve-amount = { $roast } gives about { MASS($kg) } of carved meat, some { $servings } plates.

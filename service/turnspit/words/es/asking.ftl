@@ -1,0 +1,360 @@
+# El asado y cómo entra en el horno, como partes de una frase.
+asking-roast = { $roast } de { MASS($kg) }
+asking-roasts = { $count } × { $roast } de { MASS($kg) }
+asking-how-unstuffed-thawed = , sin relleno,
+asking-how-unstuffed-part-frozen = , a medio descongelar y sin relleno,
+asking-how-unstuffed-frozen = , sin descongelar y sin relleno,
+asking-how-stuffed-thawed = , con relleno,
+asking-how-stuffed-part-frozen = , a medio descongelar y con relleno,
+asking-how-stuffed-frozen = , sin descongelar y con relleno,
+asking-how-plain-thawed = { "" }
+asking-how-plain-part-frozen = , a medio descongelar,
+asking-how-plain-frozen = , sin descongelar,
+asking-station-breast = lo más hondo de la pechuga
+asking-station-thigh = interior del muslo
+asking-station-wing = articulación del ala
+asking-station-stuffing = centro del relleno
+asking-station-centre = centro
+asking-station-leftovers = trozo más grueso
+asking-word-frozen = congelado
+asking-word-part_frozen = a medio descongelar
+asking-word-thawed = descongelado
+asking-word-us = libras y °F
+asking-word-metric = kilos y °C
+asking-yes = sí
+asking-no = no
+
+# Lo que se dio por supuesto.
+asking-taken-kind = Supongo un { $roast }: no se nombró el asado.
+asking-taken-mass = Supongo { MASS($kg) }, un peso usual de { $roast }.
+asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensales.
+asking-taken-thawed = Lo supongo descongelado del todo y recién sacado del refrigerador.
+asking-taken-unstuffed = Lo supongo sin relleno.
+asking-taken-oven = Supongo el horno a { TEMPERATURE($c) }.
+asking-taken-oven-still = Supongo el horno a { TEMPERATURE($c) }, sin ventilador.
+asking-taken-still = Supongo un horno sin ventilador.
+asking-taken-table-salt = Supongo sal de mesa.
+asking-taken-reading-now = Supongo que se leyó ahora mismo.
+asking-taken-place = Supongo que se leyó en el punto más lento: { $place }.
+asking-corrected = Leí «{ $wrote }» como «{ $read }».
+
+# Lo que una sala rechaza.
+asking-refused-heavy = { MASS($kg) } es más de lo que puedo planear para una sola pieza ({ $roast }): trabajo con { MASS($low_kg) } a { MASS($high_kg) } por pieza. ¿Es la unidad, o son varias?
+asking-refused-light = { MASS($kg) } es menos de lo que puedo planear para una pieza ({ $roast }): trabajo con { MASS($low_kg) } a { MASS($high_kg) } por pieza.
+asking-refused-no-mass = Un peso tiene que ser mayor que cero; { MASS($kg) } no se puede asar.
+asking-refused-past = { WHEN($at) } ya pasó, así que no hay plan que hacer.
+asking-refused-far = Para { WHEN($at) } faltan más de dos meses: pregunte más cerca del día.
+asking-refused-time = Para { WHEN($at) } no conozco ninguna forma segura de llegar.
+asking-refused-temperature = { TEMPERATURE($c) } queda fuera de lo que puedo responder. ¿Eran °F o °C?
+asking-refused-volume = { VOLUME($litres) } queda fuera de lo que puedo responder.
+asking-refused-covers = No puedo cocinar para { $count }: diga un número de comensales desde 1.
+asking-refused-unknown = No conozco «{ $value }».
+asking-refused-value = Con { $value } no puedo trabajar aquí.
+
+# Preguntas de vuelta, y opciones para tocar.
+asking-ask-kind = ¿Qué asado es?
+asking-ask-mass = ¿Cuánto pesa?
+asking-ask-serve_at = ¿A qué hora es la cena?
+asking-ask-covers = ¿Cuántos comen?
+asking-ask-temperature = ¿Son °F o °C?
+asking-ask-reading = ¿Cuánto marca el termómetro, y dónde?
+asking-ask-volume = ¿De qué tamaño es el recipiente?
+asking-ask-unit = ¿En qué unidad está?
+asking-ask-target_unit = ¿A qué unidad?
+asking-ask-amount = ¿Cuánto de qué, y a qué unidad?
+asking-ask-scale = ¿De cuántas raciones a cuántas?
+asking-ask-other = ¿Puede decirlo otra vez, con el número y su unidad?
+asking-ask-roast-and-time = ¿Qué asa, cuánto pesa y a qué hora es la cena?
+asking-ask-sold-as = ¿La etiqueta dice natural, inyectado («contiene hasta … de solución») o kosher?
+asking-choice-plain = es natural
+asking-choice-injected = es inyectado
+asking-choice-kosher = es kosher
+asking-choice-covers = para { $count }
+asking-choice-at = cena a las { CLOCK($at) }
+
+# Líneas que podrían seguir.
+asking-next-plan = pavo de { MASS(7.2575, style: "own") }, cena a las 6
+asking-next-size = pavo para 14 con sobras, ¿de qué tamaño?
+asking-next-thaw = cuánto tarda en descongelarse un pavo de { MASS(9.979, style: "own") } en el refrigerador
+asking-next-brine = salmuera para un pavo de { MASS(8.1647, style: "own") }
+asking-next-doneness = { TEMPERATURE(54.44, style: "own") } en la pechuga a las 4:30, cena a las 6
+asking-next-safety = lo dejé fuera 3 horas
+asking-next-convert = 2 tazas de sal kosher en gramos
+asking-next-help = ayuda
+asking-next-why = ¿por qué?
+asking-next-assumed = ¿qué supusiste?
+asking-next-make-it = que sea de { MASS($kg, style: "own") }
+asking-next-stuffed = ¿y si va relleno?
+asking-next-unstuffed = ¿y si va sin relleno?
+asking-next-frozen = ¿y si está congelado?
+asking-next-at-six = cena a las 6
+asking-next-push = cena a las { CLOCK($at) }
+asking-next-how-long = ¿cuánto tarda?
+asking-next-probe = ¿dónde pongo el termómetro?
+asking-next-early = ya está listo antes de tiempo
+asking-next-hold = ¿cuánto puede esperar caliente?
+asking-next-carve = ¿cómo lo trincho?
+asking-next-rest = ¿cuánto reposa?
+asking-next-leftovers = sobras
+asking-next-left-out = lo dejé fuera 3 horas
+asking-next-reheat = ¿cómo lo recaliento?
+asking-next-pink = está rosado
+asking-next-frozen-plan = pavo congelado de { MASS($kg, style: "own") }, cena mañana a las 6
+asking-next-counter = ¿puedo descongelarlo en la encimera?
+asking-next-bucket = ¿cabe en un balde de { VOLUME(18.927, style: "own") }?
+asking-next-kosher-salt = con sal kosher
+asking-next-overnight = en salmuera toda la noche
+asking-next-brine-plan = con salmuera, cena mañana a las 6
+asking-next-for = ¿y para { $count }?
+asking-next-with-leftovers = con sobras
+asking-next-without-leftovers = sin sobras
+asking-next-when-in = ¿cuándo lo meto al horno para cenar a las 6?
+asking-next-in-unit = ¿y en { $unit }?
+asking-next-double = el doble
+asking-next-scale = de 6 raciones a 14
+
+# ayuda, sin entender, preguntas sobre la respuesta
+asking-help-headline = Diga qué asa, cuánto pesa y a qué hora es la cena; yo cuento hacia atrás. Por ejemplo:
+asking-help-plan = Un plan con horas: «{ $example }»
+asking-help-size = Cuánto comprar: «{ $example }»
+asking-help-thaw = Descongelar: «{ $example }»
+asking-help-brine = Salmuera: «{ $example }»
+asking-help-doneness = Cómo va: «{ $example }»
+asking-help-safety = Si es seguro: «{ $example }»
+asking-help-convert = Cantidades: «{ $example }»
+asking-unknown-headline = No lo entendí; planeo asados, de la compra a las sobras.
+asking-unknown-empty = Pregúnteme por su asado.
+asking-started-over = Borrado. ¿Qué asa, y a qué hora es la cena?
+asking-assumed-headline = Di por supuesto { $count ->
+    [one] una cosa
+   *[other] { $count } cosas
+ }; corrija cualquiera con una respuesta.
+asking-assumed-nothing = No supuse nada: todo estaba dicho.
+asking-shown-headline = Esto es lo que guardo de la conversación:
+asking-shown-nothing = Aún no se ha dicho nada.
+asking-shown-said = { $what } (lo dijo usted)
+asking-shown-assumed = { $what } (supuesto)
+asking-value-roast-kind = asado: { $value }
+asking-value-roast-mass_kg = peso: { MASS($value) }
+asking-value-roast-count = cuántos: { $value }
+asking-value-roast-state = estado: { $value }
+asking-value-roast-stuffed = con relleno: { $value }
+asking-value-roast-bone_in = con hueso: { $value }
+asking-value-roast-injected = inyectado: { $value }
+asking-value-roast-target_c = temperatura final deseada: { TEMPERATURE($value) }
+asking-value-covers = comensales: { $value }
+asking-value-leftovers_wanted = con sobras: { $value }
+asking-value-serve_at = cena: { WHEN($value) }
+asking-value-start_at = al horno: { WHEN($value) }
+asking-value-oven-temperature_c = horno: { TEMPERATURE($value) }
+asking-value-oven-convection = ventilador: { $value }
+asking-value-oven-count = hornos: { $value }
+asking-value-brine-wanted = salmuera: { $value }
+asking-value-brine-hours = horas en salmuera: { $value }
+asking-value-brine-water_l = agua para la salmuera: { VOLUME($value) }
+asking-value-brine-vessel_l = recipiente: { VOLUME($value) }
+asking-value-brine-salt_kind = sal: { $value }
+asking-value-amount-value = cantidad: { $value }
+asking-value-amount-unit = unidad: { $value }
+asking-value-amount-item = de: { $value }
+asking-value-amount-target_unit = a: { $value }
+asking-value-scale-from = raciones ahora: { $value }
+asking-value-scale-to = raciones deseadas: { $value }
+asking-value-scale-factor = factor: { $value }
+asking-value-reading-temperature_c = lectura: { TEMPERATURE($value) }
+asking-value-reading-place = leída en: { $value }
+asking-value-reading-at = leída a las: { WHEN($value) }
+asking-value-reading-oven_left_on = horno encendido: { $value }
+asking-value-elapsed_h = horas pasadas: { $value }
+asking-value-altitude_m = altitud: { $value } m
+asking-value-subject = sobre: { $value }
+asking-value-units = unidades: { $value }
+
+# Listo, reposo, antes de tiempo
+asking-done-bird = Listo cuando lo más frío entre lo hondo de la pechuga, el interior del muslo y la articulación del ala, lejos del hueso, marca { TEMPERATURE($c) }.
+asking-done-joint = Fuera del horno cuando el centro, lejos del hueso, marca { TEMPERATURE($c) }; el mínimo seguro es { TEMPERATURE($safe_c) }.
+asking-rest = Déjelo reposar { SPANS($low_min, $high_min) } antes de trinchar; mientras tanto sigue calentándose por dentro.
+asking-rest-large = Una pieza grande como esta reposa { SPANS($low_min, $high_min) } antes de trinchar; mientras tanto sigue calentándose por dentro.
+asking-early-headline = Listo antes de tiempo: sáquelo, cúbralo flojo con papel de aluminio unos 30 min y luego manténgalo caliente a { TEMPERATURE(60) } o más hasta la cena.
+asking-early-hold = Para mantenerlo: el horno al mínimo que conserve la carne a { TEMPERATURE(60) }, tapado, con una taza de caldo en la bandeja; entero queda más jugoso que en lonchas.
+asking-early-carved = Para una espera larga, trínchelo, ponga las lonchas en una bandeja baja con caldo caliente, bien tapadas, a { TEMPERATURE(60) }.
+asking-early-clock = Si no se mantiene caliente, las dos horas cuentan desde que sale del horno.
+asking-why-early = Un ave entera cubierta sigue caliente una media hora (práctica común, sin fuente); después solo el calor la mantiene por encima de { TEMPERATURE(60) }.
+
+# roast_time
+asking-roast_time-headline = { $roast }{ $how } a { TEMPERATURE($oven_c) }: { SPANS($low_min, $high_min) }. Empiece a medir a las { SPAN($check_min) }; decide el termómetro.
+asking-roast_time-clock = { $roast }{ $how } al horno a las { WHEN($start_at) }: listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }. Empiece a medir a las { CLOCK($check_at) }; decide el termómetro.
+asking-roast_time-frozen = Sin descongelar tarda la mitad más, o más aún: saque los menudillos cuando se suelten; sal y mantequilla solo con la piel ya descongelada.
+asking-roast_time-advice = Métalo contando con el lado largo del margen: un asado adelantado se mantiene caliente, uno atrasado no se puede apurar.
+asking-roast_time-serve = Para cenar: { WHEN($serve_at) }; al horno: { WHEN($oven_in_at) }.
+asking-why-ensemble = { $members } asados calculados, cada uno con otro horno, otra forma y otro frío inicial, llegan a { TEMPERATURE($c) } ({ $station }) entre { SPAN($low_min) } (uno de cada diez) y { SPAN($high_min) } (nueve de cada diez); el del medio en { SPAN($middle_min) }.
+asking-why-spread = El margen viene de lo que nadie puede saber antes: cuánto miente el horno, cómo se mueve el aire, cuánto tarda en secarse la piel, lo frío que entra.
+asking-why-calibration-measured = El modelo está ajustado a aves medidas en un horno de ensayo y llega hasta la tabla federal, que es más lenta; el margen abarca las dos.
+asking-why-calibration-chart = El modelo está ajustado a la tabla federal de este asado.
+asking-why-calibration-shape-only = Para este asado no hay tiempos medidos con que ajustar el modelo: solo forma y composición, por eso el margen es más ancho.
+asking-why-loss = En el camino pierde de { PERCENT($low) } a { PERCENT($high) } de su peso en jugo y grasa.
+asking-why-safe = Su mínimo seguro es { TEMPERATURE($c) }, y solo lo prueba una lectura, nunca el modelo.
+asking-why-source = Fuente: { $source }.
+
+# thaw
+asking-thaw-refrigerator = { $roast }: { SPANS($low_min, $high_min) } en el refrigerador, sobre una bandeja, en su envoltura.
+asking-thaw-refrigerator-by = { $roast }: al refrigerador antes de { WHEN($start_at) }; tarda { SPANS($low_min, $high_min) } en descongelarse.
+asking-thaw-cold-water = En agua fría: hasta { SPAN($plan_min, style: "rough") }, en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
+asking-thaw-cold-water-rule = En agua fría: { SPAN($rule_min, style: "rough") } (30 min por libra, cerca de una hora por kilo), en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
+asking-thaw-cold-water-longer = En agua fría: 30 min por libra (una hora por kilo) son { SPAN($rule_min, style: "rough") }, según el cálculo puede tardar hasta { SPAN($plan_min, style: "rough") }; en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
+asking-thaw-from-frozen = O áselo sin descongelar, sin relleno, a { TEMPERATURE(163) }: la mitad más de tiempo, o más.
+asking-thaw-hurried = Aún congelado: agua fría, 30 min por libra (una hora por kilo), cambiada cada media hora, y a cocinar en seguida; o áselo sin descongelar, sin relleno, con la mitad más de tiempo, o más.
+asking-thaw-keeps = Descongelado en el refrigerador aguanta 1 a 2 días más antes de cocinarlo (la carne roja, 3 a 5).
+asking-thaw-licensed = En una cocina con licencia el agua fría puede no servir: el exterior pasa de { TEMPERATURE(5) } hasta { SPAN($hours_min, style: "rough") }, y el límite son 4 h.
+asking-why-thaw-refrigerator = Calculado para el refrigerador: { SPANS($low_min, $high_min) }; se planea con { SPAN($plan_min, style: "rough") }.
+asking-why-thaw-cold-water = Calculado para el agua fría: { SPANS($low_min, $high_min) }; se planea con { SPAN($plan_min, style: "rough") }.
+asking-why-thaw-rule = La regla federal: { SPANS($low_min, $high_min) } (Let's Talk Turkey; The Big Thaw).
+asking-why-thaw-safer = Donde el modelo y la regla difieren se planea con lo más largo.
+
+# brine
+asking-brine-per-gallon = Es { PERCENT($percent) } de sal en peso: ¾ de taza de sal de mesa por galón, { $grams } g por litro; mejor pesarla.
+asking-brine-strength = Es { PERCENT($percent) } de sal en peso, { $grams } g por litro; mejor pesarla.
+asking-why-brine-cover = { VOLUME($cover_l) } cubren el ave en un recipiente de su forma; ella misma ocupa el lugar de { VOLUME($displaced_l) }.
+
+# carve
+asking-carve-bird = Primero que repose ({ $roast }); luego: cuerda fuera, muslos por la articulación, pechugas enteras y en lonchas al través, carne del muslo en trozos grandes.
+asking-carve-joint = Primero que repose ({ $roast }); luego, en lonchas contra la fibra con un cuchillo largo bien afilado.
+asking-carve-bird-how = Los muslos primero, por la articulación; después, a lo largo del esternón, cada pechuga entera; las alas al final (práctica común, sin fuente).
+asking-carve-joint-how = Huesos fuera de una pieza, cuerda fuera, lonchas iguales contra la fibra; el jugo va a la salsa (práctica común, sin fuente).
+asking-carve-board = Tabla y cuchillo limpios, nunca los de lo crudo; se trincha al sentarse a la mesa y lo que sobra va al frío antes de 2 h.
+asking-why-rest = El reposo iguala el calor por dentro, y lo más frío aún sube; cortado en seguida deja más jugo en la tabla.
+asking-why-yield = Rendimientos según las tablas federales de nutrientes (SR28, por libra lista para cocinar).
+
+# leftovers
+asking-leftovers-headline = Antes de 2 h fuera del calor: sin huesos, en lonchas, en recipientes bajos tapados, al refrigerador; se come en 3–4 días, recalentado a { TEMPERATURE(73.9) }.
+asking-leftovers-keep = Las sobras frías aguantan 3–4 días en el refrigerador a { TEMPERATURE(4.44) } o menos.
+asking-leftovers-keep-licensed = Marcadas con fecha, a { TEMPERATURE(5) } o menos, pueden guardarse 7 días, contando el de cocción como día 1; en casa, 3–4 días.
+asking-leftovers-reheat = Recaliente a { TEMPERATURE(73.9) } en todo su interior, tapado y humedecido con caldo; la salsa, hasta que hierva.
+asking-leftovers-freeze = O congélelas antes de 3–4 días: seguras mientras sigan congeladas, mejores en 2 a 6 meses.
+asking-leftovers-two-stage = Una cocina con licencia enfría de { TEMPERATURE(57.2) } a { TEMPERATURE(21.1) } en 2 h y hasta { TEMPERATURE(5) } en 6 h en total.
+asking-leftovers-bones = Carcasa y cuello dan caldo: a la olla o al frío dentro de las mismas 2 h.
+asking-why-leftovers = Entre { TEMPERATURE(4.44) } y { TEMPERATURE(60) } los gérmenes pueden duplicarse en unos 20 minutos; el límite federal es 2 h, 1 h por encima de { TEMPERATURE(32.2) } (Leftovers and Food Safety).
+asking-why-shallow = Un ave entera tarda muchas horas en enfriarse por dentro; unas lonchas en un recipiente bajo, una fracción.
+
+# doneness
+asking-doneness-when-bird = Sale cuando lo más frío marca { TEMPERATURE($c) }: lo hondo de la pechuga, el interior del muslo y la articulación del ala, lejos del hueso.
+asking-doneness-when-joint = Sale ({ $roast }) cuando el centro marca { TEMPERATURE($c) }, lejos del hueso; seguro desde { TEMPERATURE($safe_c) }.
+asking-doneness-probe-bird = Tres puntos: lo más hondo de la pechuga, el interior del muslo y la articulación del ala, con la punta lejos del hueso; cuenta el más frío, y con { TEMPERATURE($c) } ahí está listo.
+asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de hueso y grasa, desde el costado; cuenta el punto más frío.
+asking-doneness-stuffed = Con relleno: también el centro del relleno tiene que marcar { TEMPERATURE(73.9) } antes de salir del horno.
+asking-doneness-signs = Ni el color, ni el jugo claro, ni el botón que salta prueban nada; el termómetro sí.
+asking-doneness-late = Va tarde: no abra el horno, súbalo { RISE(14) } y, si hace falta, separe los muslos; nunca lo sirva por debajo de { TEMPERATURE($c) }.
+asking-why-coldest = El calor llega al último a lo más hondo; lo que se atrasa decide, por eso solo cuenta la lectura más fría.
+asking-doneness-ready = { TEMPERATURE($c) } ({ $place }) a las { CLOCK($at) }: listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }, dentro de { SPANS($low_min, $high_min) }. Empiece a medir a las { CLOCK($check_at) }; sale a { TEMPERATURE($pull_c) }.
+asking-doneness-done = { TEMPERATURE($c) } ({ $place }): ahí está listo; sale si todos los demás puntos marcan { TEMPERATURE($pull_c) }.
+asking-doneness-others = Mida los demás puntos antes de sacarlo del horno; cuenta el más frío.
+asking-doneness-unexpected = Ningún asado calculado marcaba eso a esa hora: revise dónde está la sonda y qué hace de verdad el horno.
+asking-doneness-on-time = La cena de las { CLOCK($serve_at) } se mantiene: incluye { SPAN($rest_min) } de reposo y { SPAN($carve_min) } para trinchar.
+asking-doneness-early = Sobran unos { SPAN($spare_min, style: "rough") } antes de las { CLOCK($serve_at) }, contando reposo y trinchado: ya listo, cúbralo y luego manténgalo caliente a { TEMPERATURE(60) }.
+asking-doneness-maybe-late = La cena de las { CLOCK($serve_at) } va justa: con { SPAN($rest_min) } de reposo y { SPAN($carve_min) } para trinchar llega a la mesa entre las { CLOCK($low_at) } y las { CLOCK($high_at) }.
+asking-doneness-will-be-late = La cena de las { CLOCK($serve_at) } se atrasa: con { SPAN($rest_min) } de reposo y { SPAN($carve_min) } para trinchar llega a la mesa entre las { CLOCK($low_at) } y las { CLOCK($high_at) }.
+asking-why-placed = La lectura se coloca sobre { $members } asados calculados; los que marcaban como el suyo a esa hora dicen lo que falta.
+asking-next-late = va con retraso
+
+# plan
+asking-plan-first = Primero: { $title }, { WHEN($at) }.
+asking-plan-ready = Se espera listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }: sale cuando lo más frío marca { TEMPERATURE($c) }.
+asking-plan-task = { WHEN($at) }: { $title }.
+asking-plan-way = O bien: { $title }. { $why }
+asking-plan-why = { $title }: { $why }
+
+# convert
+asking-amount-g = { NUMBER($value, maximumFractionDigits: 2) } g
+asking-amount-kg = { NUMBER($value, maximumFractionDigits: 3) } kg
+asking-amount-oz = { NUMBER($value, maximumFractionDigits: 2) } oz
+asking-amount-lb = { NUMBER($value, maximumFractionDigits: 2) } lb
+asking-amount-mL = { NUMBER($value, maximumFractionDigits: 1) } mL
+asking-amount-L = { NUMBER($value, maximumFractionDigits: 2) } L
+asking-amount-tsp = { NUMBER($value, maximumFractionDigits: 2) } cdta.
+asking-amount-tbsp = { NUMBER($value, maximumFractionDigits: 2) } cda.
+asking-amount-cup = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] taza
+   *[other] tazas
+ }
+asking-amount-floz = { NUMBER($value, maximumFractionDigits: 1) } fl oz
+asking-amount-pint = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] pinta
+   *[other] pintas
+ }
+asking-amount-quart = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] cuarto
+   *[other] cuartos
+ }
+asking-amount-gal = { NUMBER($value, maximumFractionDigits: 2) } { $value ->
+    [one] galón
+   *[other] galones
+ }
+asking-amount-degC = { NUMBER($value, maximumFractionDigits: 0) } °C
+asking-amount-degF = { NUMBER($value, maximumFractionDigits: 0) } °F
+asking-amount-gas_mark = gas { NUMBER($value, maximumFractionDigits: 2) }
+asking-amount-cm = { NUMBER($value, maximumFractionDigits: 1) } cm
+asking-amount-in = { NUMBER($value, maximumFractionDigits: 2) } pulgadas
+asking-amount-of = { $amount } de { $item }
+asking-unit-g = gramos
+asking-unit-kg = kilos
+asking-unit-oz = onzas
+asking-unit-lb = libras
+asking-unit-mL = mililitros
+asking-unit-L = litros
+asking-unit-tsp = cucharaditas
+asking-unit-tbsp = cucharadas
+asking-unit-cup = tazas
+asking-unit-floz = onzas líquidas
+asking-unit-pint = pintas
+asking-unit-quart = cuartos
+asking-unit-gal = galones
+asking-unit-degC = grados Celsius
+asking-unit-degF = grados Fahrenheit
+asking-unit-gas_mark = marca de gas
+asking-unit-cm = centímetros
+asking-unit-in = pulgadas
+asking-convert-exact = { $given } = { $found }
+asking-convert-about = { $given } ≈ { $found }
+asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFractionDigits: 2) }–{ NUMBER($high, maximumFractionDigits: 2) })
+asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, según la clase: mejor pesarla.
+asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
+asking-convert-incomplete = Necesito una cantidad y su unidad, como «2 tazas de harina en gramos».
+asking-next-convert-oven = { TEMPERATURE(176.67, style: "own") } en marca de gas
+asking-why-exact = Las dos unidades se definen una por otra; la cifra es exacta y se redondea a lo que mide una cocina.
+asking-why-measured = De volumen a peso se va por medidas caseras publicadas; según se llene, tamice o apriete sale el margen.
+asking-refused-negative = { $value } está por debajo de cero: no existe esa cantidad.
+asking-refused-item = No tengo un peso publicado para «{ $value }»; lo más cercano que conozco: { $known }.
+asking-refused-which-item = Una taza de harina y una de miel no pesan lo mismo: necesito saber de qué.
+asking-ask-item = ¿De qué?
+
+# safety
+asking-safety-finding = { $seen } { $action }
+asking-safety-unknown = Lo que no se dijo se toma en su valor menos seguro.
+asking-safety-why = { $reason } ({ $citation })
+asking-safety-stuff = ¿Rellenarlo? Mejor hornee el relleno aparte; dentro del ave solo si su centro marca { TEMPERATURE(73.9) } antes de salir del horno.
+asking-safety-stuff-how = Dentro: húmedo, suelto, unos ¾ de taza por libra, templado y justo antes de asar; para entonces la carne marca unos { TEMPERATURE(80) } y queda más seca (práctica común, sin fuente).
+asking-next-refreeze = ¿puedo volver a congelarlo?
+
+# size
+asking-size-headline = Unos { MASS($kg) } de { $roast } para { $covers }; { MASS($more_kg) } si quiere sobras.
+asking-size-headline-leftovers = Unos { MASS($more_kg) } de { $roast } para { $covers } con sobras; { MASS($kg) } sin ellas.
+asking-size-several = Es más de una pieza: { $count } × { MASS($each_kg) }.
+asking-size-feeds = { $roast } alcanza para unos { $plain }, o { $more } con sobras.
+asking-size-unknown = Cuente { MASS(0.4536) } de ave entera por persona, la mitad más si quiere sobras.
+asking-why-size = { MASS($per_kg) } en crudo por persona, { MASS($more_per_kg) } con sobras (Let's Talk Turkey; lo de las sobras es práctica común, sin fuente).
+
+# scale
+asking-scale-headline = Multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-servings = De { NUMBER($from, maximumFractionDigits: 1) } a { NUMBER($to, maximumFractionDigits: 1) } raciones: multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
+asking-scale-not-linear = No van al paso: la sal, las especias fuertes y los espesantes (empiece con tres cuartos del aumento y pruebe), las levaduras, los líquidos que hierven en una olla ancha.
+asking-scale-time = El tiempo sigue al grosor, no al peso: una bandeja llena hasta la misma altura tarda lo mismo; dos pueden necesitar un giro.
+asking-scale-incomplete = Dígame de cuántas raciones a cuántas, o por qué factor.
+asking-scale-brine = La salmuera crece con el recipiente, no solo con el peso del ave: pídamela por ave y balde.
+asking-why-scale = El método del factor: raciones deseadas entre raciones de ahora, en peso (TM 10-412); lo que no lo sigue es práctica común, sin fuente.
+
+asking-brine-ratio = ¾ de taza de sal de mesa por galón de agua ({ $grams } g por litro, { PERCENT($percent) } en peso), { $low }–{ $high } h, a { TEMPERATURE(4.44) } o menos.
+asking-why-brine-strength = { PERCENT($percent) } de sal en peso; la guía federal es ¾ de taza de sal de mesa por galón de 8 a 48 h (Poultry: Basting, Brining, and Marinating).
+asking-why-brine-none = Un ave vendida inyectada, autobañada o kosher ya lleva su sal; con más queda demasiado salada.
+asking-size-half = De un ave entera se come la mitad; lo demás es hueso, grasa y lo que se pierde al asar.
+asking-carve-amount = { $roast } da unos { MASS($kg) } de carne trinchada, unos { $servings } platos.
