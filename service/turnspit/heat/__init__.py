@@ -15,6 +15,7 @@ from turnspit.heat.cases import (
     ThawCase,
     ThawForecast,
 )
+from turnspit.heat.chill import depth_for, forecast_chill
 from turnspit.heat.roasting import forecast_roast
 from turnspit.heat.roasts import KINDS, RoastRow, Station, roast
 from turnspit.heat.thaw import forecast_thaw
@@ -32,6 +33,8 @@ __all__ = [
     "Station",
     "ThawCase",
     "ThawForecast",
+    "depth_for",
+    "forecast_chill",
     "forecast_roast",
     "forecast_thaw",
     "roast",

@@ -1,0 +1,182 @@
+"""How long something hot takes to cool: joints, birds, slices in a pan, pots, in air, water or an ice bath.
+
+One column of the solver a member; forced and free convection, radiation, evaporation from bare surfaces, the
+resistance of what it is packed in, and in liquids the mixing inside. The body starts at one temperature throughout.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat.cases import ChillCase, ChillForecast
+from turnspit.heat.chill_food import ChillFood, chill_food
+from turnspit.heat.chill_shape import Extent, column, extent
+from turnspit.heat.chill_surface import ChillSurface, chill_surface
+from turnspit.heat.draws import stratified_normals
+from turnspit.heat.material import Floats, Material
+from turnspit.heat.shapes import Column
+from turnspit.heat.solver import Body, History, march
+from turnspit.message import Caution, Message
+from turnspit.reference import caution, rule
+from turnspit.spread import Spread
+
+SIZE_SPREAD, CONDUCTIVITY_SPREAD = 0.05, 0.06
+"""Log spreads: dimensions told to the centimetre, shapes that are no geometry; meat's fibres and its lost juice."""
+BIRD_SPREAD = 0.12
+_STEPS_TO_EXPECTED = 50
+_MARGIN_K = 0.4
+"""A wished temperature nearer than this to the medium is never reached in a time worth planning."""
+
+
+def forecast_chill(case: ChillCase) -> ChillForecast:
+    """Hours from `from_c` to `to_c` at the slowest point, and its curve.
+
+    Valid for 0.02 to 60 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0 to
+    30 C. Raises OutOfRange beyond, Impossible where `to_c` lies above `from_c` or is not above the medium.
+    """
+    _check(case)
+    food = chill_food(case.food, liquid=case.shape == "pot")
+    size = extent(case, food.density_kg_m3)
+    history = _cooled(case, food, size)
+    hours = history.times_s / 3600
+    slowest_c = np.percentile(history.core_c, (10, 50, 90), axis=1)
+    return ChillForecast(
+        case=case,
+        hours=Spread.of(_falling_h(hours, history.core_c, case.to_c)),
+        curve_h=hours,
+        slowest_c=slowest_c,
+        assumptions=(*food.assumptions, *size.assumptions, *_assumptions(case)),
+        cautions=_cautions(hours, slowest_c, case),
+    )
+
+
+def chill_medium_c(case: ChillCase) -> float:
+    """The medium's temperature: that of the case, but an ice bath is never above 1 C while there is ice in it."""
+    return min(case.medium_c, 0.5) if case.medium == "ice_bath" else case.medium_c
+
+
+def depth_for(case: ChillCase, hours: float, *, certainty: float = 0.9) -> float:
+    """The depth in mm of a layer (a slab of 10 to 150 mm) that cools in `hours`.
+
+    `certainty` is 0.1, 0.5 or 0.9. The other fields of `case` are kept. Raises OutOfRange where even 10 mm is too
+    slow; 150 is the most it gives.
+    """
+
+    def taken_h(depth_mm: float) -> float:
+        spread = forecast_chill(replace(case, shape="slab", dims_mm=(depth_mm,), mass_kg=None)).hours
+        return {0.1: spread.p10, 0.5: spread.p50, 0.9: spread.p90}[certainty]
+
+    low_mm, high_mm = 10.0, 150.0
+    if taken_h(low_mm) > hours:
+        raise OutOfRange("hours", hours, f"is below {taken_h(low_mm):.1f}", "use smaller pieces or an ice bath")
+    if taken_h(high_mm) <= hours:
+        return high_mm
+    while high_mm - low_mm > 1.0:
+        middle_mm = 0.5 * (low_mm + high_mm)
+        low_mm, high_mm = (middle_mm, high_mm) if taken_h(middle_mm) <= hours else (low_mm, middle_mm)
+    return low_mm
+
+
+# ------------------------------------------------------------------------------------------------ the case
+
+
+def _check(case: ChillCase) -> None:
+    OutOfRange.check("from_c", case.from_c, -1.0, 100.0, "give the temperature of the food in C")
+    OutOfRange.check("to_c", case.to_c, 0.5, 99.0, "give the temperature it shall reach in C")
+    low_c = 0.0 if case.medium != "air" else -30.0
+    OutOfRange.check("medium_c", case.medium_c, low_c, 30.0, "give the temperature of the air or water in C")
+    OutOfRange.check("air_m_s", case.air_m_s, 0.0, 10.0, "give the speed of the air in m/s")
+    if not case.to_c < case.from_c:
+        raise Impossible("to_c", case.to_c, f"is not below from_c {case.from_c:g}", "cooling goes downward")
+    if case.to_c - chill_medium_c(case) < _MARGIN_K:
+        limit = f"is not above the {case.medium.replace('_', ' ')} at {chill_medium_c(case):g}"
+        raise Impossible("to_c", case.to_c, limit, "use a colder place or a higher temperature")
+
+
+def _assumptions(case: ChillCase) -> tuple[Message, ...]:
+    told = [Message("heat-chill-even", from_c=case.from_c)]
+    if case.medium == "ice_bath":
+        told.append(Message("heat-chill-ice-bath"))
+    if case.medium != "air" and case.packaging is None and case.shape != "pot":
+        told.append(Message("heat-chill-bagged"))
+    return tuple(told)
+
+
+def _cautions(hours: Floats, slowest_c: Floats, case: ChillCase) -> tuple[Caution, ...]:
+    """The two-stage rule where the curve crosses it: a reminder, and a warning where the forecast breaks it."""
+    limits = rule("cooling-two-stage").limits
+    if case.from_c < limits["from_c"]:
+        return (caution("cooling-two-stage", "info"),)
+    start, middle, cold = (
+        np.interp(-limits[name], -np.minimum.accumulate(slowest_c[2]), hours, right=math.inf)
+        for name in ("from_c", "middle_c", "cold_c")
+    )
+    late = middle - start > limits["first_max_h"] or cold - start > limits["total_max_h"]
+    within = case.to_c > limits["cold_c"] and not late
+    return (caution("cooling-two-stage", "info" if within or not late else "warn"),)
+
+
+# -------------------------------------------------------------------------------------------- the ensemble
+
+
+@dataclass(frozen=True, slots=True)
+class _Draw:
+    """What each member has of its own: factors, and the medium's offset in K."""
+
+    film: Floats
+    size: Floats
+    conductivity: Floats
+    wetness: Floats
+    cover: Floats
+    medium_k: Floats
+
+
+def _cooled(case: ChillCase, food: ChillFood, size: Extent) -> History:
+    normals = stratified_normals(7, case.members, case.seed)
+    mixing = food.stirred if case.stirred else food.mixing
+    stuff = food.material
+    base_k = float(np.asarray(stuff.conductivity_at(np.array([0.5 * (case.from_c + case.to_c)])))[0])
+    nominal = chill_surface(case, size, chill_medium_c(case), normals[:, :1] * 0.0)
+    shape = column(case, size, nominal.nominal_film / (base_k * mixing))
+    leading = np.exp(CONDUCTIVITY_SPREAD * normals[0]) * mixing * np.exp(food.mixing_spread * normals[1])
+    spread = BIRD_SPREAD if case.shape == "bird" else SIZE_SPREAD
+    body = Body(
+        shape.radius_m * np.exp(spread * normals[2]),
+        np.full(case.members, shape.exponent),
+        _led(stuff, leading),
+    )
+    surface = chill_surface(case, size, chill_medium_c(case), normals[3:], shape.area_factor)
+    step_s = _expected_s(case, stuff, base_k * mixing, shape, nominal) / _STEPS_TO_EXPECTED
+    times_s = np.concatenate([[0.0], step_s * np.array([0.01, 0.03, 0.07, 0.15, 0.3, 0.6])])
+    times_s = np.concatenate([times_s, step_s * np.arange(1.0, 25 * _STEPS_TO_EXPECTED)])
+    return march(
+        body, body.state(case.from_c), surface, times_s, stop=lambda _, core_c: bool(core_c.max() < case.to_c)
+    )
+
+
+def _led(stuff: Material, leading: Floats) -> Material:
+    return replace(
+        stuff,
+        conductivity=stuff.conductivity * leading,
+        conductivity_slope=stuff.conductivity_slope * leading,
+        ice_conductivity=stuff.ice_conductivity * leading,
+    )
+
+
+def _expected_s(case: ChillCase, stuff: Material, conductivity: float, shape: Column, nominal: ChillSurface) -> float:
+    """Time constants of inside and film in a row, over the fall asked for: the scale of the steps, not an answer."""
+    capacity = float(np.asarray(stuff.capacity))
+    inside = capacity * shape.radius_m**2 / (conductivity * (2.5 + 3.6 * shape.exponent))
+    film = capacity * shape.radius_m / ((shape.exponent + 1) * nominal.nominal_film * shape.area_factor)
+    medium_c = chill_medium_c(case)
+    return (inside + film) * math.log(1.5 * (case.from_c - medium_c) / (case.to_c - medium_c))
+
+
+def _falling_h(hours: Floats, core_c: Floats, level_c: float) -> Floats:
+    """When each member falls through `level_c`, interpolated within the step."""
+    falling = np.minimum.accumulate(core_c, axis=0)
+    return np.array([np.interp(-level_c, -member, hours, right=math.inf) for member in falling.T])

@@ -1,0 +1,66 @@
+"""What cools: found by the words of its name in the table `chill_foods`."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from turnspit.heat.material import Material
+from turnspit.heat.properties import LEAN_MEAT_FREEZING_C, Composition, density, material
+from turnspit.message import Message
+from turnspit.reference import Row, table
+
+STIRRED_MIXING = 200.0
+"""Mixing of what is stirred: its inside has one temperature."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChillFood:
+    """A food as it cools: material, density at 4 C, and the mixing inside (1 for what does not flow)."""
+
+    name: str
+    material: Material
+    density_kg_m3: float
+    mixing: float
+    mixing_spread: float
+    stirred: float
+    assumptions: tuple[Message, ...] = ()
+
+
+def chill_food(name: str, *, liquid: bool) -> ChillFood:
+    """The food that `name` speaks of; without a known word meat, or soup where it stands in a pot."""
+    row = _found(name)
+    told: tuple[Message, ...] = ()
+    if row is None:
+        row = _by_word()["soup" if liquid else "meat"]
+        told = (Message("heat-chill-like-soup" if liquid else "heat-chill-like-meat"),)
+    stuff = Composition(
+        row["water"],
+        row["protein"],
+        row["fat"],
+        row["ash"],
+        row.get("carbohydrate", 0.0),
+        freezing_c=-0.5 if row["water"] > 0.8 else LEAN_MEAT_FREEZING_C,
+    )
+    mixing = float(row.get("mixing", 1.0))
+    return ChillFood(
+        name=row["food"],
+        material=material(stuff),
+        density_kg_m3=float(density(stuff, 4.0)),
+        mixing=mixing,
+        mixing_spread=float(row.get("mixing_spread", 0.0)),
+        stirred=STIRRED_MIXING if mixing > 1 else 1.0,
+        assumptions=told,
+    )
+
+
+def _found(name: str) -> Row | None:
+    said = name.casefold().replace("_", " ").split()
+    said = [word for part in said for word in (part, part.removesuffix("s"))]
+    found = [word for word in _by_word() if word in said]
+    return _by_word()[max(found, key=said.index)] if found else None
+
+
+@cache
+def _by_word() -> dict[str, Row]:
+    return {word: row for row in table("chill_foods") for word in row["words"]}

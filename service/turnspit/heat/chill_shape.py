@@ -1,0 +1,134 @@
+"""How large the thing that cools is, by dimensions, mass or both, and which column of the solver that is."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat.cases import ChillCase, Shape
+from turnspit.heat.shapes import ELLIPSOID_FULLNESS, Column, Edges, brick, cylinder, rounded, slab
+from turnspit.message import Message
+
+MASS_RANGE_KG = (0.02, 60.0)
+EXTENT_RANGE_MM = (5.0, 1000.0)
+BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
+"""Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""
+USUAL_BOX: Edges = (1.0, 1.3, 2.2)
+USUAL_FULLNESS = 0.7
+USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 2.4, "pot": 0.7}
+"""Height over diameter where only the mass is told."""
+USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot": 2, "bird": 0}
+
+
+@dataclass(frozen=True, slots=True)
+class Extent:
+    """Full extents in m, shortest first for bricks, diameter and height for what is round; `fullness` of the box."""
+
+    edges_m: tuple[float, ...]
+    fullness: float
+    width_m: float
+    mass_kg: float | None = None
+    assumptions: tuple[Message, ...] = ()
+
+
+def extent(case: ChillCase, density_kg_m3: float) -> Extent:
+    """The extent of a case. Raises Impossible where mass and dimensions contradict each other or both are missing."""
+    _check(case)
+    volume_m3 = None if case.mass_kg is None else case.mass_kg / density_kg_m3
+    edges_m = tuple(mm / 1000 for mm in case.dims_mm)
+    if case.shape == "bird":
+        return _bird(case.mass_kg, volume_m3)
+    if case.shape in ("cylinder", "pot"):
+        return _round(case.shape, edges_m, volume_m3)
+    if case.shape == "slab" and len(edges_m) == 1:
+        return _layer(edges_m[0], volume_m3)
+    return _block(edges_m, volume_m3)
+
+
+def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
+    """The solver's column; `film_per_m` is film coefficient over conductivity."""
+    if case.shape == "bird":
+        return Column(size.edges_m[0], BIRD_EXPONENT)
+    if case.shape in ("cylinder", "pot"):
+        diameter_m, height_m = size.edges_m
+        return cylinder(diameter_m, height_m, film_per_m)
+    if len(size.edges_m) == 1:
+        return slab(size.edges_m[0])
+    short, middle, long = size.edges_m
+    if size.fullness >= 1:
+        return brick((short, middle, long), film_per_m)
+    return rounded((short, middle, long), size.fullness, film_per_m)
+
+
+def _check(case: ChillCase) -> None:
+    if case.mass_kg is not None:
+        if not case.mass_kg > 0:
+            raise Impossible("mass_kg", case.mass_kg, "is not above 0", "give the mass of one piece in kg")
+        OutOfRange.check(
+            "mass_kg", case.mass_kg, *MASS_RANGE_KG, "give the mass of one piece or pot; is that pounds?"
+        )
+    for mm in case.dims_mm:
+        OutOfRange.check("dims_mm", mm, *EXTENT_RANGE_MM, "give full thicknesses in mm")
+    most = 3 if case.shape == "slab" else USUAL_DIMENSIONS[case.shape]
+    if len(case.dims_mm) > most or (case.shape in ("brick", "slab") and len(case.dims_mm) == 2):
+        raise Impossible("dims_mm", case.dims_mm, "are too many or too few", f"a {case.shape} has {most}")
+    if case.mass_kg is None and len(case.dims_mm) < USUAL_DIMENSIONS[case.shape]:
+        raise Impossible("dims_mm", case.dims_mm, "are missing", "give the dimensions or mass_kg")
+    if case.mass_kg is None and case.shape == "bird":
+        raise Impossible("mass_kg", None, "is missing", "a bird is sized by its mass")
+
+
+def _bird(mass_kg: float | None, volume_m3: float | None) -> Extent:
+    assert mass_kg is not None
+    assert volume_m3 is not None
+    return Extent((BIRD_RADIUS_M * mass_kg ** (1 / 3),), 1.0, 1.25 * volume_m3 ** (1 / 3))
+
+
+def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
+    told: tuple[Message, ...] = ()
+    if not edges_m:
+        assert volume_m3 is not None
+        diameter_m = (4 * volume_m3 / (math.pi * USUAL_HEIGHT[shape])) ** (1 / 3)
+        edges_m, told = (diameter_m,), (Message("heat-chill-usual-shape", mm=diameter_m * 1000),)
+    base_m2 = math.pi / 4 * edges_m[0] ** 2
+    height_m = edges_m[1] if len(edges_m) > 1 else None
+    if volume_m3 is not None:
+        filled_m = volume_m3 / base_m2
+        if height_m is not None and filled_m > 1.15 * height_m:
+            raise _contradicting(volume_m3, base_m2 * height_m)
+        height_m = min(filled_m, height_m) if height_m is not None and shape == "pot" else height_m or filled_m
+    assert height_m is not None
+    return Extent((edges_m[0], height_m), 1.0, edges_m[0], assumptions=told)
+
+
+def _layer(depth_m: float, volume_m3: float | None) -> Extent:
+    """A slab: of a given mass it is a square one with edges, else it goes on for ever."""
+    if volume_m3 is None:
+        return Extent((depth_m,), 1.0, max(depth_m, 0.25))
+    side_m = math.sqrt(volume_m3 / depth_m)
+    return Extent(tuple(sorted((depth_m, side_m, side_m))), 1.0, math.sqrt(depth_m * side_m))
+
+
+def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
+    told: tuple[Message, ...] = ()
+    if not edges_m:
+        assert volume_m3 is not None
+        first, second, third = USUAL_BOX
+        unit_m = (volume_m3 / (first * second * third * USUAL_FULLNESS)) ** (1 / 3)
+        edges_m = (first * unit_m, second * unit_m, third * unit_m)
+        told = (Message("heat-chill-usual-shape", mm=unit_m * 1000),)
+    edges_m = tuple(sorted(edges_m))
+    box_m3 = math.prod(edges_m)
+    fullness = 1.0 if volume_m3 is None else volume_m3 / box_m3
+    if fullness > 1.15:
+        raise _contradicting(volume_m3 or 0.0, box_m3)
+    fullness = min(max(fullness, ELLIPSOID_FULLNESS), 1.0)
+    return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5, assumptions=told)
+
+
+def _contradicting(volume_m3: float, room_m3: float) -> Impossible:
+    litres, room_l = volume_m3 * 1000, room_m3 * 1000
+    return Impossible(
+        "mass_kg", round(litres, 2), f"litres do not fit into {room_l:.2f}", "check mass_kg and dims_mm"
+    )

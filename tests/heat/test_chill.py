@@ -1,0 +1,134 @@
+import math
+
+import numpy as np
+import pytest
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat.cases import ChillCase
+from turnspit.heat.chill import depth_for, forecast_chill
+from turnspit.words import keys
+
+SLAB = {"food": "cooked beef", "shape": "slab", "dims_mm": (50.0,), "medium_c": 0.0, "from_c": 70.0, "to_c": 10.0}
+POT = {"food": "stock", "shape": "pot", "dims_mm": (250.0, 200.0), "medium_c": 3.0, "from_c": 57.0, "to_c": 21.0}
+
+
+def median_h(base, **changed):
+    return forecast_chill(ChillCase(**{"members": 16, **base, **changed})).hours.p50
+
+
+def test_faster_air_colder_water_smaller_pieces_cool_sooner():
+    still = median_h(SLAB)
+    assert median_h(SLAB, air_m_s=1.0) < still
+    assert median_h(SLAB, air_m_s=3.0) < median_h(SLAB, air_m_s=1.0)
+    assert median_h(SLAB, medium="water") < median_h(SLAB, air_m_s=3.0)
+    assert median_h(SLAB, dims_mm=(40.0,)) < still
+    assert median_h(SLAB, medium_c=-5.0) < still
+    assert median_h(SLAB, to_c=15.0) < still
+    assert median_h(SLAB, from_c=60.0) < still
+
+
+def test_what_is_packed_cools_slower():
+    bare = median_h(SLAB, air_m_s=1.0)
+    bag, mould, wrap = (median_h(SLAB, air_m_s=1.0, packaging=cover) for cover in ("bag", "mould", "wrap"))
+    assert bare < bag < mould < wrap
+
+
+def test_a_stirred_pot_in_ice_is_the_quickest():
+    air = median_h(POT)
+    ice = median_h(POT, medium="ice_bath")
+    assert median_h(POT, medium="ice_bath", stirred=True) < ice < air / 3
+
+
+def test_thick_soup_is_slower_than_stock():
+    assert median_h(POT, food="chili", medium="ice_bath") > 2 * median_h(POT, medium="ice_bath")
+
+
+def test_a_layer_of_given_mass_is_quicker_than_an_endless_one():
+    assert median_h(SLAB, mass_kg=0.94) < median_h(SLAB)
+
+
+def test_mass_tells_how_full_the_box_is():
+    box = {**SLAB, "shape": "brick", "dims_mm": (330.0, 160.0, 130.0), "packaging": "bag"}
+    assert median_h(box, mass_kg=3.75) < median_h(box)
+    with pytest.raises(Impossible, match="do not fit into 6"):
+        median_h(box, mass_kg=12.0)
+
+
+def test_quarters_cool_sooner_than_the_whole():
+    whole = {"food": "turkey roast", "shape": "brick", "mass_kg": 5.0, "medium_c": 4.0, "from_c": 74.0, "to_c": 21.0}
+    assert median_h(whole, mass_kg=1.25) < 0.5 * median_h(whole)
+
+
+def test_the_curve_falls_from_start_to_end_and_holds_the_hours():
+    forecast = forecast_chill(ChillCase(**SLAB))
+    assert forecast.slowest_c[:, 0] == pytest.approx(70.0)
+    assert np.all(np.diff(forecast.slowest_c, axis=1) < 0.05)
+    between = forecast.hours_between(70.0, 10.0)
+    assert between.p50 == pytest.approx(forecast.hours.p50, rel=0.02)
+    assert forecast.hours_between(57.2, 21.1).p50 < between.p50
+    assert math.isinf(forecast.hours_between(70.0, 1.0).p50)
+
+
+def test_the_depth_that_makes_the_hours():
+    layer = ChillCase("cooked beef", "slab", (50.0,), medium_c=3.3, air_m_s=1.0, from_c=57.2, to_c=21.1, members=16)
+    depth_mm = depth_for(layer, 2.0)
+    assert 10 < depth_mm < 100
+    assert (
+        forecast_chill(
+            ChillCase(
+                "cooked beef", "slab", (depth_mm,), medium_c=3.3, air_m_s=1.0, from_c=57.2, to_c=21.1, members=16
+            )
+        ).hours.p90
+        <= 2.0
+    )
+    assert depth_for(layer, 100.0) == 150.0
+    with pytest.raises(OutOfRange, match="use smaller pieces or an ice bath"):
+        depth_for(layer, 0.05)
+
+
+def test_a_slow_cooling_is_warned_about():
+    slow = forecast_chill(ChillCase("turkey", "bird", mass_kg=7.0, medium_c=3.3, from_c=74.0, to_c=5.5, members=16))
+    assert [(told.rule, told.severity) for told in slow.cautions] == [("cooling-two-stage", "warn")]
+    quick = forecast_chill(ChillCase("beef", "slab", (20.0,), medium="ice_bath", from_c=60.0, to_c=5.0, members=16))
+    assert [told.severity for told in quick.cautions] == ["info"]
+
+
+def test_fine_steps_change_nothing(monkeypatch):
+    coarse = median_h(SLAB, air_m_s=1.2), median_h(POT, medium="ice_bath")
+    monkeypatch.setattr("turnspit.heat.chill._STEPS_TO_EXPECTED", 400)
+    assert coarse == pytest.approx((median_h(SLAB, air_m_s=1.2), median_h(POT, medium="ice_bath")), rel=0.005)
+
+
+@pytest.mark.parametrize(
+    ("changed", "error", "told"),
+    [
+        ({"to_c": 80.0}, Impossible, "cooling goes downward"),
+        ({"medium_c": 12.0}, Impossible, "use a colder place"),
+        ({"from_c": 120.0}, OutOfRange, "is above 100"),
+        ({"from_c": float("nan")}, OutOfRange, "from_c"),
+        ({"medium_c": -60.0}, OutOfRange, "is below -30"),
+        ({"medium_c": -5.0, "medium": "water"}, OutOfRange, "is below 0"),
+        ({"air_m_s": 30.0}, OutOfRange, "is above 10"),
+        ({"dims_mm": (5000.0,)}, OutOfRange, "full thicknesses in mm"),
+        ({"dims_mm": (50.0, 60.0)}, Impossible, "too many or too few"),
+        ({"dims_mm": ()}, Impossible, "give the dimensions or mass_kg"),
+        ({"dims_mm": (), "shape": "bird"}, Impossible, "a bird is sized by its mass"),
+        ({"mass_kg": -2.0}, Impossible, "is not above 0"),
+        ({"mass_kg": 900.0}, OutOfRange, "is that pounds"),
+        ({"members": 0}, OutOfRange, "is below 1"),
+    ],
+)
+def test_what_cannot_be_is_refused(changed, error, told):
+    with pytest.raises(error, match=told):
+        forecast_chill(ChillCase(**{**SLAB, **changed}))
+
+
+def test_all_that_is_said_has_a_text():
+    cases = (
+        {**SLAB, "medium": "water", "food": "something"},
+        {**POT, "food": "something", "medium": "ice_bath"},
+        {**SLAB, "shape": "brick", "dims_mm": (), "mass_kg": 3.0},
+    )
+    said = {told.key for case in cases for told in forecast_chill(ChillCase(**case, members=4)).assumptions}
+    assert len(said) == 6
+    assert said <= keys("en") & keys("es")
