@@ -6,7 +6,18 @@ Sizes, spellings, masses and oven marks are tables of `reference`. SI floats com
 
 from turnspit.quantities.amount import Amount
 from turnspit.quantities.conversion import Conversion, convert
-from turnspit.quantities.foods import Density, PieceMass, density, density_or_none, food_named, food_names, piece_mass
+from turnspit.quantities.foods import (
+    Density,
+    PieceMass,
+    density,
+    density_or_none,
+    food_named,
+    food_names,
+    is_liquid,
+    nearest_foods,
+    piece_mass,
+)
+from turnspit.quantities.numbers import plain, take_number, take_range
 from turnspit.quantities.oven import (
     celsius,
     fahrenheit,
@@ -16,6 +27,7 @@ from turnspit.quantities.oven import (
     oven_word_c,
     still_oven_c,
 )
+from turnspit.quantities.reading import read_amount, take_amount
 from turnspit.quantities.registry import registry
 from turnspit.quantities.units import (
     REGIONS,
@@ -30,14 +42,17 @@ from turnspit.quantities.units import (
     varies_by_region,
     written_unit,
 )
+from turnspit.quantities.writing import Measured, System, measured, tolerance_for, write_amount
 
 __all__ = [
     "REGIONS",
     "Amount",
     "Conversion",
     "Density",
+    "Measured",
     "PieceMass",
     "Region",
+    "System",
     "Unit",
     "celsius",
     "convert",
@@ -49,16 +64,26 @@ __all__ = [
     "food_names",
     "gas_mark",
     "in_unit",
+    "is_liquid",
     "kilograms",
     "litres",
+    "measured",
     "metres",
+    "nearest_foods",
     "nearest_gas_mark",
     "oven_word_c",
     "piece_mass",
+    "plain",
+    "read_amount",
     "registry",
     "still_oven_c",
+    "take_amount",
+    "take_number",
+    "take_range",
+    "tolerance_for",
     "unit",
     "unit_named",
     "varies_by_region",
+    "write_amount",
     "written_unit",
 ]

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from types import MappingProxyType
 
-from turnspit.errors import Unknown
+from turnspit.errors import Impossible, Unknown
 from turnspit.quantities.units import litres
 from turnspit.reference import Row, table
 
@@ -61,9 +61,12 @@ class PieceMass:
 def density(item: str) -> Density:
     """Kilograms per litre of the food named in `item` ("kosher salt", "carrots, grated").
 
-    Raises Unknown, with the nearest known foods, for a food without a published measure.
+    Raises Unknown, with the nearest known foods, for a food of which no measure is published; Impossible for one that
+    is only known by the piece.
     """
     found = density_or_none(item)
+    if found is None and food_named(item):
+        raise Impossible("item", item, "has no published mass by volume", "give it by weight or by the piece")
     if found is None:
         raise Unknown("item", item, nearest_foods(item))
     return found
@@ -127,7 +130,11 @@ def piece_mass(item: str, unit_name: str, size: str = "") -> PieceMass | None:
 @lru_cache(maxsize=4096)
 def food_named(item: str) -> str | None:
     """The key of the food that `item` names: the longest known name in it, of equals the last; None without one."""
-    words = _words(item)
+    head = re.split(r"[,(;]", item, maxsplit=1)[0]
+    return _longest_name(_words(head)) or (_longest_name(_words(item)) if head != item else None)
+
+
+def _longest_name(words: tuple[str, ...]) -> str | None:
     best: tuple[int, int, str] | None = None
     for start in range(len(words)):
         for end in range(min(len(words), start + 5), start, -1):
@@ -137,6 +144,12 @@ def food_named(item: str) -> str | None:
             if key and (best is None or (end - start, start) >= best[:2]):
                 best = (end - start, start, key)
     return best[2] if best else None
+
+
+def is_liquid(item: str) -> bool:
+    """Whether the food is poured: the metric cook measures it in millilitres."""
+    key = food_named(item)
+    return key is not None and key in _foods() and _foods()[key]["kind"] in ("liquid", "oil")
 
 
 def food_names() -> tuple[str, ...]:

@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import Literal, get_args
 
 from turnspit.errors import Impossible, Unknown
-from turnspit.reference import table
+from turnspit.reference import Row, table
 
 Dimension = Literal["mass", "volume", "length", "temperature", "count"]
 Region = Literal["US", "UK", "AU", "NZ", "CA", "imperial"]
@@ -64,6 +64,17 @@ def unit_named(spelling: str) -> str | None:
     return exact.get(bare) or folded.get(bare.casefold())
 
 
+@cache
+def names_a_food(name: str) -> frozenset[str]:
+    """Words before which the unit's name is part of a food's ("rib roast", "cake flour")."""
+    return frozenset(_spellings_by_unit()[name].get("not_before", ()))
+
+
+def holds_more(name: str) -> bool:
+    """Whether one of the unit comes in a stated size: a 400 g tin, a 2 in piece, a 6 oz fillet."""
+    return bool(_spellings_by_unit()[name].get("sized"))
+
+
 def varies_by_region(name: str) -> bool:
     """Whether the measure differs between kitchens (a cup does, a gram does not)."""
     return name in _regional()
@@ -94,9 +105,7 @@ def in_unit(si_value: float, name: str, region: Region | str | None = None) -> f
 
 def written_unit(name: str, plural: bool, language: str = "en") -> str:
     """How the unit is written after an amount in that language."""
-    row = _spellings_by_unit()[name]
-    forms: list[str] = row[language]  # type: ignore[assignment]
-    return forms[1 if plural else 0]
+    return str(_spellings_by_unit()[name][language][1 if plural else 0])
 
 
 def unit_ratio(name: str, other: str, region: Region | str | None = None) -> Fraction:
@@ -140,7 +149,7 @@ def _regional() -> frozenset[str]:
 
 
 @cache
-def _spellings_by_unit() -> Mapping[str, Mapping[str, object]]:
+def _spellings_by_unit() -> Mapping[str, Row]:
     return table("unit_names").by("unit")
 
 
