@@ -141,6 +141,7 @@ def _continued(
         pending=reading.ambiguous or answer.asks,
         clock=reading.clock or before.clock,
         lines=before.lines if about_the_answer else (*before.lines, line.text),
+        **reading.kept,
     )
 
 

@@ -16,7 +16,10 @@ class Conversation:
     """One conversation, as a value: each line gives the next one.
 
     `set_by` maps a path of `understood` ("roast.mass_kg") to who set it; `assumed` holds the values the last answer
-    assumed, by path. `pending` is the path an open question asks for, "" without one.
+    assumed, by path. `pending` is the path an open question asks for, "" without one. `units` are those the lines
+    use;
+    `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject set
+    aside.
     """
 
     id: str
@@ -28,12 +31,31 @@ class Conversation:
     pending: str = ""
     clock: Literal["12h", "24h"] | None = None
     lines: tuple[str, ...] = ()
+    units: Literal["us", "metric"] | None = None
+    day: str = ""
+    shelved: Understood = field(default_factory=dict)
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
-        raise NotImplementedError
+        return {
+            "id": self.id,
+            "language": self.language,
+            "understood": dict(self.understood),
+            "set_by": dict(self.set_by),
+            "assumed": dict(self.assumed),
+            "intents": list(self.intents),
+            "pending": self.pending,
+            "clock": self.clock,
+            "lines": list(self.lines),
+            "units": self.units,
+            "day": self.day,
+            "shelved": dict(self.shelved),
+        }
 
     @classmethod
     def from_document(cls, document: Mapping[str, Any]) -> Conversation:
-        """The conversation that `document` was made from."""
-        raise NotImplementedError
+        """The conversation that `document` was made from; keys that an older one lacks take their defaults."""
+        known = {name: document[name] for name in cls.__dataclass_fields__ if name in document}
+        for name in ("intents", "lines"):
+            known[name] = tuple(known.get(name, ()))
+        return cls(**known)

@@ -2,12 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any, Literal
 
-from turnspit.asking.contract import Intent, Trace, Understood
+from turnspit.asking import follow_up, intents, subject
+from turnspit.asking.clean import clean
+from turnspit.asking.contract import Intent, Line, Trace, Understood
+from turnspit.asking.conversation import Conversation
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, scale
+from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
+from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Tokens, tokenize
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show"]
+Units = Literal["us", "metric"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,16 +28,91 @@ class Reading:
     `understood` is already merged with the conversation (keys accumulate until the subject changes). `move` tells
     what kind of turn it is: a new question, an amendment of the last one ("make it 20 lb"), or a question about the
     answer itself. `corrections` are spelling corrections that could change the meaning. `ambiguous` is the path that
-    has to be asked back ("" for none) with `choices` as lines that would settle it.
+    has to be asked back ("" for none) with `choices` as lines that would settle it. `topic` is what a question about
+    safety is about (a key of `[danger]` in the vocabulary, "" for none). `kept` is what the next line
+    needs of this one: fields of `Conversation`.
     """
 
     intents: tuple[Intent, ...]
     understood: Understood
     move: Move = "ask"
     language: Literal["en", "es"] = "en"
-    units: Literal["us", "metric"] | None = None
+    units: Units | None = None
     clock: Literal["12h", "24h"] | None = None
     traces: tuple[Trace, ...] = ()
     corrections: tuple[tuple[str, str], ...] = ()
     ambiguous: str = ""
     choices: tuple[str, ...] = ()
+    topic: str = ""
+    kept: Mapping[str, Any] = field(default_factory=dict)
+
+
+def read_line(line: Line, conversation: Conversation | None) -> Reading:
+    """Read one line; never raises for what a person can type."""
+    tokens = tokenize(clean(line.text), conversation.language if conversation is not None else "en")
+    items = tokens.items
+    for grammar in GRAMMARS:
+        items = grammar.reduce(items)
+    scene = _scene(line, tokens, items, conversation)
+    converts = amount.read(scene)
+    scales = not converts and scale.read(scene)
+    if not converts and not scales:
+        for read in ROLES:
+            read(scene)
+    asked = intents.intents(scene, converts, scales)
+    subject.read(scene, asked)
+    turn = follow_up.turn(scene, asked, conversation)
+    return Reading(
+        intents=turn.intents or ("unknown",),
+        understood=turn.understood,
+        move=turn.move,
+        language=tokens.language,
+        units=_units(scene),
+        clock=scene.hints.get("clock"),
+        traces=tuple(scene.traces),
+        corrections=tuple((c.typed, c.read) for c in tokens.corrections if c.grave),
+        ambiguous=scene.ambiguous,
+        choices=_choices(scene),
+        topic=subject.topic(scene),
+        kept=turn.kept,
+    )
+
+
+def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversation | None) -> Scene:
+    before = flat(conversation.understood) if conversation is not None else {}
+    scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None)
+    scene.usual = line.units or _units(scene) or before.get("units") or (conversation.units if conversation else None)
+    return scene
+
+
+def _units(scene: Scene) -> Units | None:
+    """The units the text uses, by its first measure; None where it has none."""
+    for item in scene.items:
+        if "<system>" in item:
+            named: Units = "metric" if item.tags["<system>"] == "metric" else "us"
+            return named
+        for value in item.tags.values():
+            unit = value.unit if isinstance(value, Measure | Temperature) else ""
+            if unit in US_UNITS:
+                return "us"
+            if unit in METRIC_UNITS:
+                return "metric"
+    return None
+
+
+def _choices(scene: Scene) -> tuple[str, ...]:
+    if scene.ambiguous == "oven.temperature_c":
+        value = scene.hints["ambiguous_value"]
+        return (f"{value:g} F", f"{value:g} C")
+    return ()
+
+
+def flat(understood: Mapping[str, Any], above: str = "") -> dict[str, Any]:
+    """`understood` by dotted path."""
+    found: dict[str, Any] = {}
+    for name, value in understood.items():
+        if isinstance(value, Mapping):
+            found |= flat(value, f"{above}{name}.")
+        else:
+            found[f"{above}{name}"] = value
+    return found

@@ -1,0 +1,53 @@
+"""The raw line made plain: one spelling for quotes, dashes, fractions and degrees; no markup, no control characters.
+
+Every step is one pass over the text. Lines longer than `LONGEST` are read up to there: no question of a cook is
+longer,
+and what a line costs stays bounded.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+LONGEST = 1200
+
+_MARKUP = re.compile(r"<[a-zA-Z/!][^<>]{0,200}>")
+_FRACTIONS = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5", "⅘": "4/5",
+    "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+}  # fmt: skip
+_SIGNS = {
+    **{ord(sign): f" {text} " for sign, text in _FRACTIONS.items()},
+    **dict.fromkeys(map(ord, "‘’‛′`´ʼ"), "'"),
+    **dict.fromkeys(map(ord, "“”„″«»"), '"'),
+    **dict.fromkeys(map(ord, "‐‑‒–—−"), "-"),
+    **dict.fromkeys(map(ord, "º˚°"), " deg "),
+    ord("℃"): " degc ",
+    ord("℉"): " degf ",
+    ord("⁄"): "/",
+    ord("…"): " , ",
+    ord("×"): " x ",
+    ord("&"): " and ",
+    ord("¿"): " ",
+    ord("¡"): " ",
+    ord("\u200b"): "",
+    ord("\u200d"): "",
+    ord("\ufe0f"): "",
+    ord("\ufeff"): "",
+}
+# What is said with a picture, in words. Others are passed over.
+_PICTURES = {"🦃": "turkey", "🦆": "duck", "🐔": "chicken", "🐓": "chicken", "🧊": "frozen", "❄": "frozen"}
+_PICTURE_SIGNS = {ord(sign): f" {word} " for sign, word in _PICTURES.items()}
+
+
+def clean(text: str) -> str:
+    """The line in lower case, without accents, markup and control characters, at most `LONGEST` characters of it."""
+    text = text[:LONGEST]
+    if not text.isascii():
+        text = text.translate(_SIGNS).translate(_PICTURE_SIGNS)
+        decomposed = unicodedata.normalize("NFKD", text)
+        text = "".join(sign if sign.isascii() else "" if unicodedata.combining(sign) else " " for sign in decomposed)
+    if "<" in text:
+        text = _MARKUP.sub(" ", text)
+    return "".join(sign if sign.isprintable() else " " for sign in text.lower())

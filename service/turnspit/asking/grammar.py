@@ -1,0 +1,168 @@
+"""The small engine under the readers: phrases as patterns over a tagged line.
+
+A line is a list of `Item`s: a word, or several that the vocabulary knows as one, with what they may mean (`tags`). A
+rule is
+named by its pattern, which is written like the phrase it reads:
+
+    @clock.rule("half past <number>")
+    def _half_past(hour): ...
+
+A pattern is a row of elements: a bare word, `<tag>` for an item that carries the tag, `a|<b>` for either, and a `?`
+behind
+for one that may be missing. Items tagged `soft` (articles, "about", "please") may stand between two elements. The
+function gets the values of the `<tag>` elements in their order (None for a missing one) and gives a value, or None
+to pass.
+Rules are tried in the order in which they are written: that order is the precedence, there is no other.
+
+Matching costs at most a constant (rules x pattern length) for each item, so a line is read in time linear in its
+length.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from typing import Any, TypeAlias, TypeVar
+
+Action: TypeAlias = Callable[..., Any]
+AnyAction = TypeVar("AnyAction", bound=Callable[..., Any])
+Element: TypeAlias = tuple[tuple[str, ...], bool]
+_LONGEST_GAP = 3
+
+
+@dataclass(slots=True)
+class Item:
+    """A stretch of the line: its words, what they may mean, and where they stand in the text."""
+
+    words: str
+    tags: dict[str, Any]
+    start: int
+    end: int
+    rule: str = ""
+
+    def __contains__(self, tag: str) -> bool:
+        return tag in self.tags
+
+    def get(self, tag: str) -> Any:
+        """The value under a tag, None without it."""
+        return self.tags.get(tag)
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One phrase: its pattern, split into elements, and what it gives."""
+
+    name: str
+    elements: tuple[Element, ...]
+    gives: str
+    action: Action
+
+    def match(self, items: list[Item], at: int) -> tuple[int, list[Any]] | None:
+        """Where the match that starts at `at` ends, and the values of its tags; None without one."""
+        return _match(self.elements, 0, items, at, [])
+
+
+@dataclass(slots=True)
+class Grammar:
+    """The rules of one dimension, in order of precedence, indexed by what they start with."""
+
+    name: str
+    rules: list[Rule] = field(default_factory=list)
+    _starts: dict[str, list[int]] = field(default_factory=dict)
+
+    def rule(self, *patterns: str, gives: str = "") -> Callable[[AnyAction], AnyAction]:
+        """Add a rule for each pattern; the decorated function makes the value."""
+
+        def add(action: AnyAction) -> AnyAction:
+            for pattern in patterns:
+                elements = tuple(_element(part) for part in pattern.split())
+                if elements[0][1]:
+                    raise ValueError(f"{self.name} rule {pattern!r} starts with an element that may be missing")
+                rule = Rule(f"{self.name}: {pattern}", elements, gives or self.name, action)
+                for start in elements[0][0]:
+                    self._starts.setdefault(start, []).append(len(self.rules))
+                self.rules.append(rule)
+            return action
+
+        return add
+
+    def reduce(self, items: list[Item]) -> list[Item]:
+        """The line with every match, from left to right, put in the place of the items it read."""
+        reduced: list[Item] = []
+        at = 0
+        while at < len(items):
+            found = self.first(items, at)
+            if found is None:
+                reduced.append(items[at])
+                at += 1
+            else:
+                item, at = found
+                reduced.append(item)
+        return reduced
+
+    def first(self, items: list[Item], at: int) -> tuple[Item, int] | None:
+        """The first rule that reads something at `at`: the item it makes and where it ends."""
+        item = items[at]
+        starts = self._starts
+        numbers: list[int] = []
+        for tag in item.tags:
+            if tag in starts:
+                numbers += starts[tag]
+        if not numbers:
+            return None
+        for number in numbers if len(numbers) == 1 else sorted(set(numbers)):
+            rule = self.rules[number]
+            matched = rule.match(items, at)
+            if matched is None:
+                continue
+            end, values = matched
+            value = rule.action(*values)
+            if value is not None:
+                return _joined(items[at:end], {rule.gives: value}, rule.name), end
+        return None
+
+    def scan(self, items: list[Item]) -> Iterator[tuple[Item, int, int]]:
+        """Every match from left to right without changing the line: the item made, its first and last place."""
+        at = 0
+        while at < len(items):
+            found = self.first(items, at)
+            if found is None:
+                at += 1
+                continue
+            item, end = found
+            yield item, at, end
+            at = end
+
+
+def _element(part: str) -> Element:
+    optional = part.endswith("?")
+    names = part.rstrip("?").split("|")
+    return tuple(name if name.startswith("<") else f"'{name}" for name in names), optional
+
+
+def _match(
+    elements: tuple[Element, ...], place: int, items: list[Item], at: int, values: list[Any]
+) -> tuple[int, list[Any]] | None:
+    if place == len(elements):
+        return at, values
+    names, optional = elements[place]
+    gap = at
+    while gap < len(items) and gap - at <= _LONGEST_GAP:
+        tags = items[gap].tags
+        for name in names:
+            if name in tags:
+                found = _match(
+                    elements, place + 1, items, gap + 1, [*values, tags[name]] if name[0] == "<" else values
+                )
+                if found is not None:
+                    return found
+        if place == 0 or "<soft>" not in tags:
+            break
+        gap += 1
+    if optional:
+        return _match(elements, place + 1, items, at, [*values, None] if names[0][0] == "<" else values)
+    return None
+
+
+def _joined(items: list[Item], tags: dict[str, Any], rule: str) -> Item:
+    return Item(" ".join(item.words for item in items), tags, items[0].start, items[-1].end, rule)

@@ -1,0 +1,201 @@
+"""What a line asks: all its intents in their order.
+
+A line is cut where a question word or a new sentence begins. Each piece is tried against `_ASKED`, an ordered list:
+the first
+test that holds names the piece's intent. Where no piece asks anything, the line tells something, and `_TOLD` says
+what a
+cook wants who tells that.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from turnspit.asking.contract import Intent
+from turnspit.asking.scene import Scene
+
+_QUESTION_WORDS = (
+    "<how_big>",
+    "<how_long>",
+    "<how_much>",
+    "<when>",
+    "<what_temp>",
+    "<oven_temp>",
+    "<can>",
+    "<where>",
+    "<plan>",
+    "<probe_where>",
+    "<done>",
+    "<yield>",
+)
+
+
+class Piece:
+    """A piece of the line: the tags in it, and those of the whole line."""
+
+    def __init__(self, scene: Scene, start: int, end: int) -> None:
+        self.scene = scene
+        self.items = scene.items[start:end]
+        self.tags = {tag for item in self.items for tag in item.tags}
+
+    def has(self, *tags: str) -> bool:
+        """Whether the piece carries one of the tags."""
+        return not self.tags.isdisjoint(tags)
+
+    def said(self, *paths: str) -> bool:
+        """Whether the line gave one of the values."""
+        return any(path in self.scene.values for path in paths)
+
+    @property
+    def asks(self) -> bool:
+        """Whether a question word opens or fills it."""
+        return self.has(*_QUESTION_WORDS, "'what", "'whats", "'how", "'which", "'?")
+
+
+Test = Callable[[Piece], bool]
+
+
+def _size(piece: Piece) -> bool:
+    return piece.has("<how_big>") and not piece.has("<yield>")
+
+
+def _carve(piece: Piece) -> bool:
+    if piece.has("<yield>"):
+        return True
+    return piece.has("<carve>", "<rest>") and not piece.has("<thaw>", "<hold_hot>") and not piece.said("serve_at")
+
+
+def _leftovers(piece: Piece) -> bool:
+    if piece.has("<stock>", "<reheat>"):
+        return True
+    if piece.has("<out>") or (
+        piece.scene.values.get("elapsed_h") and piece.has("<safe>") and not piece.has("<keep>")
+    ):
+        return False
+    if "leftovers_wanted" in piece.scene.values:
+        return False
+    return piece.has("<leftovers>") or (
+        piece.has("<keep>") and piece.has("<how_long>") and not piece.has("<brine>", "<thaw>")
+    )
+
+
+def _safety(piece: Piece) -> bool:
+    if piece.has("<danger>", "<out>"):
+        return not (piece.has("<thaw>") and piece.has("<how_long>"))
+    if piece.has("<safe>"):
+        return not piece.has("<done>")
+    return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
+
+
+def _thaw(piece: Piece) -> bool:
+    return piece.has("<thaw>")
+
+
+def _brine(piece: Piece) -> bool:
+    if piece.has("<brine>"):
+        return True
+    return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
+
+
+def _doneness(piece: Piece) -> bool:
+    if piece.has("<probe_where>", "<done>"):
+        return True
+    return piece.has("<temperature_read>") or (piece.has("<probe>") and piece.asks)
+
+
+def _plan(piece: Piece) -> bool:
+    return piece.has("<plan>") or (piece.has("<when>") and piece.has("<start>", "<serve>", "<meal>"))
+
+
+def _roast_time(piece: Piece) -> bool:
+    return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))
+
+
+_ASKED: tuple[tuple[Intent, Test], ...] = (
+    ("size", _size),
+    ("leftovers", _leftovers),
+    ("safety", _safety),
+    ("carve", _carve),
+    ("thaw", _thaw),
+    ("brine", _brine),
+    ("plan", _plan),
+    ("doneness", _doneness),
+    ("roast_time", _roast_time),
+)
+
+
+def _tells_plan(piece: Piece) -> bool:
+    return piece.said("serve_at", "start_at")
+
+
+def _tells_reading(piece: Piece) -> bool:
+    return piece.said("reading.temperature_c")
+
+
+def _tells_danger(piece: Piece) -> bool:
+    return piece.has("<danger>", "<out>", "<safe>")
+
+
+def _tells_brine(piece: Piece) -> bool:
+    return any(path.startswith("brine.") for path in piece.scene.values)
+
+
+def _tells_state(piece: Piece) -> bool:
+    return piece.said("roast.state") and piece.scene.values["roast.state"] != "thawed" and not piece.said("covers")
+
+
+def _tells_covers(piece: Piece) -> bool:
+    return piece.said("covers") and not piece.said("roast.mass_kg")
+
+
+def _tells_roast(piece: Piece) -> bool:
+    return piece.said("roast.mass_kg", "roast.kind") or piece.has("<generic>")
+
+
+_TOLD: tuple[tuple[Intent, Test], ...] = (
+    ("doneness", _tells_reading),
+    ("plan", _tells_plan),
+    ("safety", _tells_danger),
+    ("brine", _tells_brine),
+    ("thaw", _tells_state),
+    ("size", _tells_covers),
+    ("plan", _tells_roast),
+)
+
+
+def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
+    """All that the line asks, in the order in which it asks; empty where nothing of it is understood."""
+    if converts:
+        return ("convert",)
+    if scales:
+        return ("scale",)
+    found: list[Intent] = []
+    for start, end in _pieces(scene):
+        piece = Piece(scene, start, end)
+        intent = next((name for name, test in _ASKED if test(piece)), None)
+        if intent is not None and intent not in found:
+            found.append(intent)
+    whole = Piece(scene, 0, len(scene.items))
+    if found:
+        return tuple(_settled(found, whole))
+    told = next((name for name, test in _TOLD if test(whole)), None)
+    if told is not None:
+        return (told,)
+    return ("help",) if scene.has("<help>") else ()
+
+
+def _settled(found: list[Intent], whole: Piece) -> list[Intent]:
+    """Two readings of one thing are one: a reading that is asked to be safe is safety, a brine within a plan the
+    plan's.
+    """
+    if "safety" in found and "doneness" in found and not whole.has("<done>"):
+        found = [intent for intent in found if intent != "doneness"]
+    return found
+
+
+def _pieces(scene: Scene) -> list[tuple[int, int]]:
+    starts = [0]
+    for place, item in enumerate(scene.items):
+        if place and (any(tag in item.tags for tag in _QUESTION_WORDS) or item.words in (".", "?", "!", ";")):
+            starts.append(place)
+    return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

@@ -1,0 +1,42 @@
+"""The readers: one file per dimension.
+
+`GRAMMARS` find values in the words (a mass, a clock time), in this order, each on the line as the one before left
+it: what
+carries its unit comes first, what needs its neighbours last. `ROLES` then say what each value is for; the order is
+the
+precedence here too, and a value that is used is not used again.
+"""
+
+from __future__ import annotations
+
+from turnspit.asking.readers import (
+    brine,
+    clock,
+    covers,
+    day,
+    diners,
+    duration,
+    elapsed,
+    length,
+    mass,
+    moment,
+    numbers,
+    roast,
+    setting,
+    temperature,
+    volume,
+    warmth,
+)
+
+GRAMMARS = (
+    numbers.grammar,
+    mass.grammar,
+    volume.grammar,
+    temperature.grammar,
+    length.grammar,
+    clock.grammar,
+    duration.grammar,
+    covers.grammar,
+    day.grammar,
+)
+ROLES = (setting.read, warmth.read, brine.read, elapsed.read, moment.read, diners.read, roast.read)

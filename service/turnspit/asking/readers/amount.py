@@ -1,0 +1,116 @@
+"""An amount to convert: `2 cups kosher salt in grams`, `how many ounces in a pound`, `350 F in C`, `and in
+grams?`.
+"""
+
+from __future__ import annotations
+
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers.measures import Measure
+from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.scene import Scene
+
+_MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>")
+_UNITS = ("<mass_unit>", "<volume_unit>", "<temperature_unit>", "<gas>", "<c>", "<length_unit>")
+_LONGEST_NAME = 6
+
+
+def target_unit(item: Item) -> str:
+    """The unit an item names when it stands alone."""
+    for tag in _UNITS:
+        if tag in item:
+            return "degC" if tag == "<c>" else str(item.tags[tag])
+    return ""
+
+
+def read(scene: Scene) -> bool:
+    """Put every `amount.*` value where the line asks to convert; tells whether it does."""
+    source = next(
+        ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
+    )
+    target = _target(scene, source[0] if source else None)
+    asked = scene.has("<convert>", "<how_much>", "<weigh>")
+    if target is None and not (source and scene.has("<convert>")):
+        return False
+    if source is None:
+        if target is None or not (scene.talk and "amount.value" in scene.before):
+            return False
+        scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
+        return True
+    place, tag = source
+    if target is not None and not _convertible(scene, target, place) and not asked:
+        return False
+    value = scene.items[place].tags[tag]
+    unit = value.unit or "degF"
+    if isinstance(value, Temperature) and not value.unit:
+        unit = "degC" if target is not None and target_unit(scene.items[target]) == "degF" else "degF"
+    scene.put("amount.value", _number(value), "amount: value", place)
+    scene.put("amount.unit", unit, "amount: unit", place)
+    name, places = _item(scene, place, target)
+    if name and tag != "<temperature>":
+        scene.put("amount.item", name, "amount: item", *places)
+    if target is not None:
+        scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
+    return True
+
+
+def _number(value: Measure | Temperature) -> float | int:
+    rounded = round(value.value, 6)
+    return int(rounded) if rounded == int(rounded) else rounded
+
+
+def _target(scene: Scene, source: int | None) -> int | None:
+    """The unit that is asked for: `in grams`, `to C`, `how many cups`."""
+    for place, item in enumerate(scene.items):
+        if place == source or not target_unit(item) or any(tag in item for tag in _MEASURES):
+            continue
+        if (
+            scene.before_is(place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>")
+            is not None
+        ):
+            return place
+        if "<gas>" in item and source is not None:
+            return place
+    return None
+
+
+def _convertible(scene: Scene, target: int, source: int) -> bool:
+    """Whether the line is about an amount and not a roast: `a 16 lb turkey, in kilos please` is not."""
+    return not (scene.has("<meal>", "<when_day>", "<covers>") and not scene.has("<convert>")) and target != source
+
+
+def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:
+    """The words of what is measured: behind the amount up to the next thing that is none of its name."""
+    places: list[int] = []
+    for place in range(source + 1, len(scene.items)):
+        item = scene.items[place]
+        if place == target or _ends_name(item) or len(places) >= _LONGEST_NAME:
+            break
+        if not places and ("'of" in item or "<soft>" in item):
+            continue
+        places.append(place)
+    if not places:
+        places = _named_before(scene, target, source)
+    while places and ("<soft>" in scene.items[places[-1]] or "'of" in scene.items[places[-1]]):
+        places.pop()
+    return " ".join(scene.items[place].words for place in places), places
+
+
+def _named_before(scene: Scene, target: int | None, source: int) -> list[int]:
+    """`how many grams of flour in 2 cups`: between the unit asked for and the amount."""
+    if target is None or target > source:
+        return []
+    places = []
+    for place in range(target + 1, source):
+        item = scene.items[place]
+        if _ends_name(item):
+            break
+        if "'of" not in item and "<soft>" not in item:
+            places.append(place)
+    return places
+
+
+def _ends_name(item: Item) -> bool:
+    return any(
+        tag in item
+        for tag in ("<break>", "<in>", "'in", "'to", "<convert>", "<weigh>", "<how_much>", "'is", "'equals")
+    )

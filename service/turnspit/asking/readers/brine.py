@@ -1,0 +1,31 @@
+"""The brine: wished or not, its hours, the water, the vessel and the kind of salt."""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.measures import Measure
+from turnspit.asking.scene import Scene
+
+
+def read(scene: Scene) -> None:
+    """Put every `brine.*` value."""
+    for place, item in scene.find("<brined>"):
+        scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)
+    about = scene.has("<brine>", "<brined>", "<salt>") or (
+        scene.talk and any(p.startswith("brine.") for p in scene.before)
+    )
+    for place, item in scene.find("<volume>", unused=True):
+        measure: Measure = item.tags["<volume>"]
+        vessel = scene.after_is(place, "<vessel>")
+        water = scene.after_is(place, "<water>")
+        if vessel is None and water is None:
+            near = scene.nearest(place, "<vessel>", "<water>", reach=3)
+            vessel = near[1] if near and near[2] == "<vessel>" else None
+            water = near[1] if near and near[2] == "<water>" else None
+        if vessel is not None:
+            scene.put("brine.vessel_l", round(measure.si, 3), "brine: vessel", place, vessel)
+        elif water is not None or (about and scene.after_is(place, "<salt>", "<ingredient>") is None):
+            scene.put("brine.water_l", round(measure.si, 3), "brine: water", place)
+    if about:
+        for place, item in scene.find("<salt>"):
+            if item.tags["<salt>"] != "plain":
+                scene.put("brine.salt_kind", item.tags["<salt>"], "brine: salt", place, keep=True)

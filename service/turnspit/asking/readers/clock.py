@@ -1,0 +1,133 @@
+"""Clock times: `at 6`, `6ish`, `5:30`, `half past five`, `quarter to 7`, `18:00`, `1830`, `noon`, `a las seis y
+media`.
+
+A clock time is read here without its day; `half` says which half of the day was named ("" for neither).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
+
+Half = Literal["", "am", "pm"]
+
+
+@dataclass(frozen=True, slots=True)
+class Clock:
+    """A time of day. With `half` "" and an hour up to 12 the half of the day is still open."""
+
+    hour: int
+    minute: int = 0
+    half: Half = ""
+    style: Literal["", "12h", "24h"] = ""
+
+    @property
+    def is_open(self) -> bool:
+        """Whether the half of the day is still to be found."""
+        return not self.half and self.style != "24h" and 1 <= self.hour <= 12
+
+    def minutes(self, half: Half = "") -> int:
+        """Minutes after midnight, in the named half or, where it is open, in `half`."""
+        hour, half = self.hour, self.half or half
+        if half == "pm" and hour < 12:
+            hour += 12
+        elif half == "am" and hour == 12:
+            hour = 0
+        return hour % 24 * 60 + self.minute
+
+
+grammar = Grammar("<clock>")
+
+
+def clock(hour: float, minute: float = 0, half: Half = "") -> Clock | None:
+    """A clock time, None where the numbers are none."""
+    if hour != int(hour) or not 0 <= hour <= 24 or not 0 <= minute < 60 or (hour == 24 and minute):
+        return None
+    style: Literal["", "12h", "24h"] = "24h" if hour > 12 or hour == 0 else "12h" if half else ""
+    return Clock(int(hour) % 24, int(minute), half if hour <= 12 else "", style)
+
+
+def digits_clock(said: Number, half: Half = "") -> Clock | None:
+    """`530`, `0600`, `1830`, `13.30`, or a plain hour, as a clock time."""
+    digits = said.digits
+    if said.spoken is not None:
+        return clock(*said.spoken, half)
+    if len(digits) in (3, 4) and digits.isdigit():
+        found = clock(int(digits[:-2]), int(digits[-2:]), half)
+        if found is not None and digits[0] == "0":
+            return Clock(found.hour, found.minute, half, "24h")
+        return found
+    whole, dot, minutes = digits.replace(",", ".").partition(".")
+    if dot:
+        return clock(int(whole or "0"), int(minutes), half) if len(minutes) == 2 and whole else None
+    return clock(said.value, 0, half)
+
+
+@grammar.rule("<part> past|<past>|<and_sign> <number> <ampm>?", gives="<clock>")
+def _half_past(part: float, _: str | None, hour: Number | float, half: Half | None) -> Clock | None:
+    return clock(number(hour).value, part * 60, half or "")
+
+
+@grammar.rule("<part> to|til|till|of|before <number> <ampm>?", gives="<clock>")
+def _quarter_to(part: float, hour: Number | float, half: Half | None) -> Clock | None:
+    return _before(hour, part * 60, half)
+
+
+@grammar.rule("<number> <minutes_word>? past <number> <ampm>?", gives="<clock>")
+def _ten_past(minutes: Number | float, _: str | None, hour: Number | float, half: Half | None) -> Clock | None:
+    return clock(number(hour).value, number(minutes).value, half or "")
+
+
+@grammar.rule("<number> <minutes_word>? to|til|till|before <number> <ampm>?", gives="<clock>")
+def _ten_to(minutes: Number | float, _: str | None, hour: Number | float, half: Half | None) -> Clock | None:
+    value = number(minutes).value
+    return _before(hour, value, half) if value in (5, 10, 20, 25) else None
+
+
+@grammar.rule("half <number> <ampm>?", gives="<clock>")
+def _half_five(hour: Number | float, half: Half | None) -> Clock | None:
+    value = number(hour).value
+    return clock(value, 30, half or "") if 1 <= value <= 12 else None
+
+
+@grammar.rule("<hm> <ampm>", "<hm> <oclock>? <ampm>", gives="<clock>")
+def _hours_minutes_half(hour_minute: tuple[int, int], *rest: Half | None) -> Clock | None:
+    return clock(*hour_minute, rest[-1] or "")
+
+
+@grammar.rule("<hm> <oclock>?", gives="<clock>")
+def _hours_minutes(hour_minute: tuple[int, int], _: str | None) -> Clock | None:
+    return clock(*hour_minute)
+
+
+@grammar.rule("<h_m>", gives="<clock>")
+def _hours_h_minutes(hour_minute: tuple[int, int]) -> Clock | None:
+    return clock(*hour_minute)
+
+
+@grammar.rule("<number> <oclock>? <ampm>", gives="<clock>")
+def _hour_half(hour: Number | float, _: str | None, half: Half) -> Clock | None:
+    found = digits_clock(number(hour))
+    return found if found is None or not found.is_open else Clock(found.hour, found.minute, half, "12h")
+
+
+@grammar.rule("<number> <oclock>", gives="<clock>")
+def _oclock(hour: Number | float, _: str) -> Clock | None:
+    return digits_clock(number(hour))
+
+
+@grammar.rule("<noon>", gives="<clock>")
+def _noon(which: str) -> Clock:
+    return Clock(12, 0, "pm", "") if which == "noon" else Clock(0, 0, "", "24h")
+
+
+def _before(hour: Number | float, minutes: float, half: Half | None) -> Clock | None:
+    value = number(hour).value
+    if value != int(value) or not 1 <= value <= 24 or not 0 < minutes < 60:
+        return None
+    earlier = value - 1 if value > 1 else 12
+    return clock(earlier, 60 - minutes, half or "")

@@ -1,0 +1,71 @@
+"""Covers: `for 12`, `feeds 8`, `9 adults and 4 kids`, `a dozen of us`, `party of ten`, `two more guests`."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
+
+
+@dataclass(frozen=True, slots=True)
+class Covers:
+    """Diners; `more` counts those that are added to (or taken from) the number said before, `sure` where a word said
+    that people are meant."""
+
+    count: int
+    kids: int = 0
+    more: int = 0
+    sure: bool = True
+
+
+grammar = Grammar("<covers>")
+_MOST = 100_000
+
+
+def covers(value: float, sure: bool = True) -> Covers | None:
+    """Covers of a number, None where it is none."""
+    return Covers(int(value), sure=sure) if value == int(value) and abs(value) <= _MOST else None
+
+
+@grammar.rule(
+    "<number> <people> and|<and_sign>|,? <number> <kids>",
+    "<number> <kids> and|<and_sign>|,? <number> <people>",
+    "<number> <people> and|<and_sign>|,? <number> <people>",
+    "<number> and|<and_sign> <number> <kids>",
+    gives="<covers>",
+)
+def _adults_and_kids(*values: object) -> Covers | None:
+    counts = [number(value).value for value in values if isinstance(value, Number)]
+    return covers(sum(counts))
+
+
+@grammar.rule(
+    "<number> -|to|or|a|o <number> <people>", "<for> <number> -|to|or|a|o <number> <people>?", gives="<covers>"
+)
+def _range(*values: object) -> Covers | None:
+    low, high = (value.value for value in values if isinstance(value, Number))
+    return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
+
+
+@grammar.rule("<number> <more> <people>?", gives="<covers>")
+def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | None:
+    said = number(value).value
+    return Covers(0, more=int(sign * said)) if said == int(said) and abs(said) < _MOST else None
+
+
+@grammar.rule("<number> <people>|<kids>", gives="<covers>")
+def _people(value: Number | float, _: str) -> Covers | None:
+    return covers(number(value).value)
+
+
+@grammar.rule("<feeds> <number>", gives="<covers>")
+def _feeds(_: str, value: Number | float) -> Covers | None:
+    return covers(number(value).value)
+
+
+@grammar.rule("<for> <number>", gives="<covers>")
+def _for(_: str, value: Number | float) -> Covers | None:
+    return covers(number(value).value, sure=False)

@@ -1,0 +1,216 @@
+"""Days: `tomorrow`, `Thursday`, `the 24th`, `Dec 24`, `Thanksgiving`, `in three days`, `a week from Friday`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import cache
+
+from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.duration import Duration
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
+
+
+@dataclass(frozen=True, slots=True)
+class Day:
+    """A day as it was said; `on(today)` finds it. `half` is the half of that day that was named ("tomorrow
+    night").
+    """
+
+    find: Callable[[date], date | None]
+    half: str = ""
+    named: bool = True
+
+    def on(self, today: date) -> date | None:
+        """The date that is meant when it is said on `today`, None where there is no such date."""
+        return self.find(today)
+
+
+grammar = Grammar("<when_day>")
+
+
+def _offset(days: float, half: str = "") -> Day:
+    return Day(lambda today: today + timedelta(days=int(days)), half)
+
+
+@grammar.rule("<day>", gives="<when_day>")
+def _today_or_tomorrow(days: float) -> Day:
+    return _offset(days)
+
+
+@grammar.rule("<morning>", gives="<when_day>")
+def _this_morning(days: float) -> Day:
+    return _offset(days, "am")
+
+
+@grammar.rule("<night>", gives="<when_day>")
+def _tonight(days: float) -> Day:
+    return _offset(days, "pm")
+
+
+@grammar.rule("week|<a_week> from|after|on? <weekday>", gives="<when_day>")
+def _week_from_weekday(*values: float | str | None) -> Day:
+    weekday = values[-1]
+    return Day(lambda today: _next_weekday(today, int(weekday or 0)) + timedelta(days=7))
+
+
+@grammar.rule("<next> <weekday>", gives="<when_day>")
+def _next_weekday_named(_: str, weekday: float) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday), skip_today=True))
+
+
+@grammar.rule("last <weekday>", gives="<when_day>")
+def _last_weekday(weekday: float) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday)) - timedelta(days=7))
+
+
+@grammar.rule("<weekday> <daypart>", gives="<when_day>")
+def _weekday_evening(weekday: float, half: str) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday)), half)
+
+
+@grammar.rule("<weekday> week", gives="<when_day>")
+def _weekday_week(weekday: float) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday)) + timedelta(days=7))
+
+
+@grammar.rule(
+    "<weekday> ,? <month> <ordinal>|<number>", "<weekday> ,? <ordinal>|<number> of|de? <month>", gives="<when_day>"
+)
+def _weekday_and_date(_: float, first: object, second: object) -> Day | None:
+    return _month_day(first, second)
+
+
+@grammar.rule("<weekday> <ordinal>", gives="<when_day>")
+def _weekday_the_nth(_: float, day: int) -> Day | None:
+    return _the_nth(day)
+
+
+@grammar.rule("<weekday>", gives="<when_day>")
+def _weekday(weekday: float) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday)))
+
+
+@grammar.rule("<month> <ordinal>|<number>", "<ordinal>|<number> of|de? <month>", gives="<when_day>")
+def _month_day(first: object, second: object) -> Day | None:
+    month, day = (first, second) if isinstance(first, float) and not isinstance(second, float) else (second, first)
+    wanted = int(day.value) if isinstance(day, Number) else day
+    if not isinstance(month, float) or not isinstance(wanted, int) or not 1 <= wanted <= 31:
+        return None
+    return Day(lambda today: _coming(int(month), wanted, today))
+
+
+@grammar.rule("<ordinal>", gives="<when_day>")
+def _the_nth(day: int) -> Day | None:
+    return Day(lambda today: _coming_day(day, today)) if 1 <= day <= 31 else None
+
+
+@grammar.rule("<slashed>", gives="<when_day>")
+def _slashed(pair: tuple[int, int]) -> Day | None:
+    first, second = pair
+    month, day = (first, second) if first <= 12 else (second, first)
+    if not (1 <= month <= 12 and 1 <= day <= 31) or (second in (2, 3, 4, 8) and first < second):
+        return None
+    return Day(lambda today: _coming(month, day, today))
+
+
+@grammar.rule("<date>", gives="<when_day>")
+def _iso_date(parts: tuple[int, int, int]) -> Day | None:
+    try:
+        wanted = date(*parts)
+    except ValueError:
+        return None
+    return Day(lambda _: wanted)
+
+
+@grammar.rule("<holiday> <daypart>?", gives="<when_day>")
+def _holiday(name: str, half: str | None) -> Day:
+    return Day(lambda today: _coming_holiday(name, today), half or "")
+
+
+@grammar.rule("in|within|en <duration>", gives="<when_day>")
+def _in_days(wait: Duration) -> Day | None:
+    return _offset(round(wait.hours / 24)) if wait.unit in ("day", "week") else None
+
+
+@grammar.rule("<duration> from <day>", "<duration> from now|today", gives="<when_day>")
+def _days_from(wait: Duration, *base: float) -> Day | None:
+    if wait.unit not in ("day", "week"):
+        return None
+    return _offset(round(wait.hours / 24) + (base[0] if base else 0))
+
+
+@grammar.rule("<duration> from <weekday>", gives="<when_day>")
+def _week_from(wait: Duration, weekday: float) -> Day | None:
+    days = timedelta(days=round(wait.hours / 24))
+    return Day(lambda today: _next_weekday(today, int(weekday)) + days) if wait.unit in ("day", "week") else None
+
+
+@grammar.rule("the|el|dia <number>", gives="<when_day>")
+def _the_number(day: Number | float) -> Day | None:
+    value = number(day).value
+    return _the_nth(int(value)) if value == int(value) and 13 <= value <= 31 else None
+
+
+def _next_weekday(today: date, weekday: int, skip_today: bool = False) -> date:
+    days = (weekday - today.weekday()) % 7
+    return today + timedelta(days=days or (7 if skip_today else 0))
+
+
+def _coming(month: int, day: int, today: date) -> date | None:
+    for year in range(today.year, today.year + 5):
+        try:
+            found = date(year, month, day)
+        except ValueError:
+            continue
+        if found >= today:
+            return found
+    return None
+
+
+def _coming_day(day: int, today: date) -> date | None:
+    year, month = today.year, today.month
+    for _ in range(13):
+        try:
+            found = date(year, month, day)
+        except ValueError:
+            found = None
+        if found is not None and found >= today:
+            return found
+        year, month = (year + 1, 1) if month == 12 else (year, month + 1)
+    return None
+
+
+_FIXED = {"christmas": (12, 25), "christmas_eve": (12, 24), "boxing_day": (12, 26), "new_years_day": (1, 1)} | {
+    "new_years_eve": (12, 31),
+    "epiphany": (1, 6),
+    "independence_day": (7, 4),
+}
+
+
+def _coming_holiday(name: str, today: date) -> date | None:
+    if name in _FIXED:
+        return _coming(*_FIXED[name], today)
+    for year in (today.year, today.year + 1):
+        found = _moving(name, year)
+        if found is not None and found >= today:
+            return found
+    return None
+
+
+@cache
+def _moving(name: str, year: int) -> date | None:
+    """Thanksgiving and Easter, which move; the library is only loaded when one is named."""
+    if name == "easter":
+        from dateutil.easter import easter  # type: ignore[import-untyped,unused-ignore]
+
+        found: date = easter(year)
+        return found
+    import holidays
+
+    for day, title in holidays.country_holidays("US", years=year).items():
+        if title == "Thanksgiving Day":
+            return date(day.year, day.month, day.day)
+    return None

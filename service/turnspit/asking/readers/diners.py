@@ -1,0 +1,36 @@
+"""Who eats: `covers`, and whether leftovers are wanted."""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.covers import Covers
+from turnspit.asking.scene import Scene
+
+
+def read(scene: Scene) -> None:
+    """Put `covers` and `leftovers_wanted`."""
+    found: list[tuple[int, Covers]] = [
+        (place, item.tags["<covers>"]) for place, item in scene.find("<covers>", unused=True)
+    ]
+    sure = [row for row in found if row[1].sure and not row[1].more]
+    more = [row for row in found if row[1].more]
+    plain = [row for row in found if not row[1].sure and not row[1].more]
+    for place, covers in (*sure, *plain):
+        scene.put("covers", covers.count, "covers", place)
+    for place, covers in more:
+        before = scene.values.get("covers", scene.before.get("covers"))
+        if isinstance(before, int):
+            scene.values.pop("covers", None)
+            scene.put("covers", before + covers.more, "covers: more or fewer", place)
+    _leftovers(scene)
+
+
+def _leftovers(scene: Scene) -> None:
+    for place, _ in scene.find("<no_leftovers>"):
+        scene.put("leftovers_wanted", False, "leftovers: none wanted", place, keep=True)
+    sizing = "covers" in scene.values or "serve_at" in scene.values or scene.has("<how_big>")
+    if not sizing and "covers" not in scene.before:
+        return
+    for place, _ in scene.find("<leftovers>"):
+        if scene.has("<keep>", "<reheat>", "<safe>"):
+            continue
+        scene.put("leftovers_wanted", True, "leftovers: wanted", place, keep=True)

@@ -1,0 +1,59 @@
+"""What each duration of the line is: hours in the brine, time gone by, or the time until dinner."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from turnspit.asking.readers.duration import Duration
+from turnspit.asking.scene import Scene
+
+
+def read(scene: Scene) -> None:
+    """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
+    for place, item in scene.find("<duration>", unused=True):
+        duration: Duration = item.tags["<duration>"]
+        if scene.after_is(place, "<later>") is not None:
+            scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
+            scene.used.add(place)
+        elif _until_dinner(scene, place, duration):
+            continue
+        elif _in_brine(scene, place):
+            scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
+        elif _gone_by(scene):
+            scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+def _sign(scene: Scene, place: int) -> float:
+    after = scene.after_is(place, "<later>")
+    return float(scene.items[after].tags["<later>"]) if after is not None else 1.0
+
+
+def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
+    """`dinner in 5 hours`: so long from now."""
+    if scene.before_is(place, "'in", "<within>") is None or duration.unit not in ("h", "min"):
+        return False
+    near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)
+    if near is None or "serve_at" in scene.values:
+        return False
+    at = scene.now + timedelta(hours=duration.hours)
+    path = "start_at" if near[2] == "<start>" else "serve_at"
+    scene.put(path, at.isoformat(), "moment: in so long", place, near[1])
+    return True
+
+
+def _in_brine(scene: Scene, place: int) -> bool:
+    brine = scene.nearest(place, "<brine>", "<brined>", reach=5)
+    if brine is None:
+        return False
+    other = scene.nearest(place, "<out>", "<been_in>", reach=5)
+    return other is None or brine[0] <= other[0]
+
+
+def _gone_by(scene: Scene) -> bool:
+    if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>"):
+        return True
+    return scene.hints.get("topic_cue", False) or scene.has("<reheat>", "<thaw>", "<rest>")
+
+
+def _rounded(hours: float) -> float:
+    return round(hours, 4)

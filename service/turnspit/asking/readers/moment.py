@@ -1,0 +1,182 @@
+"""Moments: clock times and days of the line put together, and what each is for: serving, putting in, or a reading.
+
+Precedence: a cue just before the time, then one just after, then serving. The half of the day comes from am or pm,
+the day
+("tonight"), the meal, and else the next such time after now; for what has happened, the last such time before now.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+
+from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.readers.day import Day
+from turnspit.asking.scene import Scene
+
+_SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
+_ROLES = {
+    "<meal>": _SERVE, "<serve>": _SERVE, "<start>": _START, "<started>": _STARTED, "<temperature_read>": _READ,
+}  # fmt: skip
+_AFTER_COSTS = 0.5
+_ROLE_REACH = 4.5
+# From which hour on a meal is in the morning: "dinner at 2" is 14:00, "dinner at 11" 23:00, "lunch at 11" 11:00.
+_FIRST_MORNING_HOUR = {"breakfast": 1, "brunch": 8, "lunch": 10, "dinner": 12}
+
+
+@dataclass(frozen=True, slots=True)
+class _Time:
+    place: int
+    clock: Clock
+    role: str
+    cue: int | None
+    meal: str
+
+
+def read(scene: Scene) -> None:
+    """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
+    times = [_role(scene, place, clock) for place, clock in _clocks(scene)]
+    days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
+    ranked = sorted(times, key=lambda found: (found.meal == "", found.cue is None, found.place))
+    for found in ranked:
+        _put(scene, found, _day_for(found, days, times))
+    if days and not times:
+        scene.hints["day"] = days[0][1].on(scene.now.date())
+        scene.hints["day_half"] = days[0][1].half
+
+
+def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
+    found = []
+    for place, item in enumerate(scene.items):
+        if place in scene.used:
+            continue
+        if "<clock>" in item:
+            found.append((place, item.tags["<clock>"]))
+        elif "<number>" in item:
+            clock = _bare(scene, place)
+            if clock is not None:
+                found.append((place, clock))
+    return found
+
+
+def _bare(scene: Scene, place: int) -> Clock | None:
+    """A bare number as a clock time, where the word before it makes it one."""
+    said = scene.items[place].tags["<number>"]
+    cue = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<at>", "'to", "'for", "<when_day>")
+    if cue is None:
+        return None
+    if scene.after_is(place, "<place>", "<people>", "<mass_unit>", "<roast>", "<oven>", "<percent>") is not None:
+        return None
+    clock = digits_clock(said)
+    if clock is None:
+        return None
+    if said.value <= 24 and said.value == int(said.value):
+        return clock
+    meal = scene.before_is(cue, "<meal>", "<serve>", "<start>", "<started>") if "<at>" in scene.items[cue] else cue
+    return clock if meal is not None and clock.minute % 5 == 0 else None
+
+
+def _role(scene: Scene, place: int, clock: Clock) -> _Time:
+    near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS)
+    cue = near[1] if near else None
+    role = _ROLES[near[2]] if near else _SERVE
+    meal = ""
+    if role == _SERVE:
+        close = scene.nearest(place, "<meal>", reach=_ROLE_REACH + 2, after_costs=_AFTER_COSTS)
+        meal = scene.items[close[1]].tags["<meal>"] if close else ""
+    return _Time(place, clock, role, cue, meal)
+
+
+def _day_for(found: _Time, days: list[tuple[int, Day]], times: list[_Time]) -> tuple[int, Day] | None:
+    if not days:
+        return None
+    if len(times) == 1:
+        return min(days, key=lambda day: abs(day[0] - found.place))
+    place, day = min(days, key=lambda day: abs(day[0] - found.place))
+    closest = min(times, key=lambda other: (abs(other.place - place), other.place < place))
+    served = found.role == _SERVE and len(days) == 1
+    return (place, day) if closest is found or served else None
+
+
+def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
+    places = [found.place] + ([found.cue] if found.cue is not None else []) + ([dated[0]] if dated else [])
+    day = dated[1].on(scene.now.date()) if dated else None
+    named_half = dated[1].half if dated else ""
+    if found.role == _STARTED:
+        at = last_before(scene.now, found.clock, day, named_half)
+        scene.put("start_at", at.isoformat(), "moment: went in at", *places, keep=True)
+    elif found.role == _START:
+        at = next_after(scene.now, found.clock, day, named_half, "start")
+        scene.put("start_at", at.isoformat(), "moment: put it in at", *places, keep=True)
+    elif found.role == _READ:
+        at = _reading_at(scene, found.clock, day, named_half)
+        scene.put("reading.at", at.isoformat(), "moment: reading at", *places, keep=True)
+    else:
+        at = next_after(scene.now, found.clock, day, named_half, found.meal or "serve")
+        scene.put("serve_at", at.isoformat(), f"moment: {found.meal or 'serve'} at", *places, keep=True)
+        scene.hints["serve_clock"] = found.clock
+    scene.used.add(found.place)
+    if found.clock.style:
+        scene.hints["clock"] = found.clock.style
+
+
+def at_clock(now: datetime, day: date, minutes: int) -> datetime:
+    """The moment of that day in the zone of `now`; a time that a daylight-saving change skips moves on by the gap."""
+    local = datetime.combine(day, time(minutes // 60, minutes % 60), tzinfo=now.tzinfo)
+    return datetime.fromtimestamp(local.timestamp(), tz=now.tzinfo)
+
+
+def _halves(clock: Clock, half: str) -> tuple[int, ...]:
+    if not clock.is_open:
+        return (clock.minutes(),)
+    if half in ("am", "pm"):
+        return (clock.minutes("am" if half == "am" else "pm"),)
+    return (clock.minutes("am"), clock.minutes("pm"))
+
+
+def _usual_half(clock: Clock, what: str) -> str:
+    """The half of the day in which such an hour is meant, "" where either may be."""
+    if what in _FIRST_MORNING_HOUR:
+        if clock.hour == 12:
+            return "pm"
+        return "am" if clock.hour >= _FIRST_MORNING_HOUR[what] else "pm"
+    if clock.hour == 12 or 1 <= clock.hour <= 4 or (what == "serve" and clock.hour <= 6):
+        return "pm"
+    return ""
+
+
+def next_after(now: datetime, clock: Clock, day: date | None, half: str, what: str) -> datetime:
+    """The next such time after now; on a named day that day's, even where it is past."""
+    half = half or _usual_half(clock, what)
+    if day is not None:
+        if not half and clock.is_open:
+            half = "pm" if what == "serve" and clock.hour <= 9 else "am"
+        return at_clock(now, day, _halves(clock, half)[-1])
+    for days in (0, 1):
+        for minutes in _halves(clock, half):
+            found = at_clock(now, now.date() + timedelta(days=days), minutes)
+            if found > now:
+                return found
+    return at_clock(now, now.date() + timedelta(days=1), _halves(clock, half)[-1])
+
+
+def last_before(now: datetime, clock: Clock, day: date | None, half: str) -> datetime:
+    """The last such time up to now; on a named day that day's."""
+    if day is not None:
+        options = [at_clock(now, day, minutes) for minutes in _halves(clock, half)]
+        past = [found for found in options if found <= now]
+        return past[-1] if past else options[0]
+    options = [
+        at_clock(now, now.date() - timedelta(days=days), minutes)
+        for days in (0, 1)
+        for minutes in _halves(clock, half)
+    ]
+    return max((found for found in options if found <= now), default=min(options))
+
+
+def _reading_at(scene: Scene, clock: Clock, day: date | None, half: str) -> datetime:
+    """A reading was taken lately, or is expected this afternoon: "at 4:30" with dinner at 6 is half past four pm."""
+    half = half or ("pm" if clock.is_open and (clock.hour == 12 or clock.hour <= 6) else "")
+    if day is None and half:
+        return at_clock(scene.now, scene.now.date(), _halves(clock, half)[-1])
+    return last_before(scene.now, clock, day, half)

@@ -1,0 +1,86 @@
+"""The roast: its kind, mass, count and state; stuffed or not, with the bone or without, injected or plain."""
+
+from __future__ import annotations
+
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers.measures import Measure
+from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
+
+_FLAGS = ("stuffed", "bone_in", "injected")
+_MOST_PIECES = 60
+_DONENESS_C = {"rare": 52.0, "medium_rare": 57.0, "medium": 63.0, "medium_well": 66.0, "well_done": 71.0}
+
+
+def read(scene: Scene) -> None:
+    """Put every `roast.*` value."""
+    _kind(scene)
+    for flag in _FLAGS:
+        for place, item in scene.find(f"<{flag}>"):
+            scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
+    _state(scene)
+    _mass(scene)
+    _count(scene)
+    for place, item in scene.find("<doneness>"):
+        scene.put("roast.target_c", _DONENESS_C[item.tags["<doneness>"]], "roast: doneness", place, keep=True)
+
+
+def _kind(scene: Scene) -> None:
+    for place, item in scene.find("<roast>"):
+        if "<turkey_place>" in item and place in scene.used:
+            scene.put("roast.kind", item.tags["<turkey_kind>"], "roast: the bird of that place", place, keep=True)
+            continue
+        scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
+
+
+def _state(scene: Scene) -> None:
+    for place, item in scene.find("<state>"):
+        scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
+    for place, item in scene.find("<fresh>"):
+        near = scene.nearest(place, "<roast>", "<generic>", reach=2.5)
+        if near or len(scene.items) <= 3:
+            scene.put("roast.state", item.tags["<fresh>"], "roast: fresh", place, keep=True)
+
+
+def _mass(scene: Scene) -> None:
+    masses = [(place, item) for place, item in scene.find("<mass>", unused=True)]
+    masses = [row for row in masses if scene.after_is(row[0], "<salt>", "<ingredient>") is None]
+    if not masses:
+        return
+    place, item = min(masses, key=lambda row: _from_roast(scene, row[0], row[1]))
+    measure: Measure = item.tags["<mass>"]
+    scene.put("roast.mass_kg", round(measure.si, 3), "roast: mass", place)
+    if measure.si_range is not None:
+        low, high = measure.si_range
+        scene.put("roast.mass_kg_range", [round(low, 3), round(high, 3)], "roast: mass range", place)
+
+
+def _from_roast(scene: Scene, place: int, item: Item) -> float:
+    near = scene.nearest(place, "<roast>", "<generic>", reach=6)
+    return near[0] if near else 9.0 + place / 1000 - item.tags["<mass>"].si / 1e9
+
+
+def _count(scene: Scene) -> None:
+    for place, item in scene.find("<number>", unused=True):
+        said: Number = item.tags["<number>"]
+        if said.value != int(said.value) or not 0 < said.value <= _MOST_PIECES:
+            continue
+        if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>"):
+            continue
+        after = scene.after_is(
+            place, "<roast>", "<generic>", "<mass>", "'x", "<state>", "<stuffed>", "<bone_in>", "<fresh>"
+        )
+        if after is None:
+            continue
+        if "'x" in scene.items[after]:
+            after = scene.after_is(after, "<mass>", "<roast>", "<generic>")
+        while after is not None and "<roast>" not in scene.items[after] and "<generic>" not in scene.items[after]:
+            after = scene.after_is(
+                after, "<roast>", "<generic>", "<mass>", "<state>", "<stuffed>", "<bone_in>", "<fresh>"
+            )
+        if after is None:
+            continue
+        noun = scene.items[after].words
+        if said.value > 1 and said.digits and not noun.endswith(("s", "geese")) and said.value > 4:
+            continue
+        scene.put("roast.count", int(said.value), "roast: how many", place)

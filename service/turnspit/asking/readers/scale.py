@@ -1,0 +1,55 @@
+"""Scaling: `from 6 to 20`, `double it`, `half the recipe`, `recipe serves 4, I need 10`, `times 1.5`."""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.covers import Covers
+from turnspit.asking.scene import Scene
+
+
+def read(scene: Scene) -> bool:
+    """Put every `scale.*` value where the line asks to scale; tells whether it does."""
+    if not scene.has("<scale>", "<factor>", "<recipe>"):
+        return False
+    for place, item in scene.find("<factor>"):
+        scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
+    _times(scene)
+    counts = _counts(scene)
+    if len(counts) >= 2:
+        first, last = counts[0], counts[1]
+        if _is_goal(scene, first[0]) and not _is_goal(scene, last[0]):
+            first, last = last, first
+        scene.put("scale.from", first[1], "scale: from", first[0])
+        scene.put("scale.to", last[1], "scale: to", last[0])
+    elif len(counts) == 1 and "scale.factor" not in scene.values:
+        place, count = counts[0]
+        scene.put(
+            "scale.to" if _is_goal(scene, place) or scene.has("<scale>") else "scale.from", count, "scale: one", place
+        )
+    return any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+def _times(scene: Scene) -> None:
+    for place, item in scene.find("<number>", unused=True):
+        if (
+            scene.after_is(place, "'x", "<times>") is not None
+            or scene.before_is(place, "<times>", "<by_factor>") is not None
+        ):
+            scene.put("scale.factor", item.tags["<number>"].value, "scale: times", place)
+
+
+def _counts(scene: Scene) -> list[tuple[int, int | float]]:
+    found: list[tuple[int, int | float]] = []
+    for place, item in enumerate(scene.items):
+        if place in scene.used:
+            continue
+        if "<covers>" in item:
+            covers: Covers = item.tags["<covers>"]
+            found.append((place, covers.count))
+        elif "<number>" in item:
+            value = item.tags["<number>"].value
+            found.append((place, int(value) if value == int(value) else value))
+    return found
+
+
+def _is_goal(scene: Scene, place: int) -> bool:
+    return scene.before_is(place, "'to", "<need>", "<scale>") is not None

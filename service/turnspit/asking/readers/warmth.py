@@ -1,0 +1,140 @@
+"""What each temperature of the line is for: the oven, a probe reading, or the end that is wished.
+
+Precedence: a place or probe word beside it makes a reading, an oven word a setting, "cook to" a target; else its
+height tells.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from turnspit.asking.readers.temperature import Temperature, plausible_cold, plausible_core, plausible_oven
+from turnspit.asking.scene import Scene
+
+_OVEN_FROM_C = 100.0
+_READ_AT_MOST = 220
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    place: int
+    value: float
+    unit: str
+    bare: bool
+
+
+def read(scene: Scene) -> None:
+    """Put `oven.temperature_c`, `roast.target_c`, `reading` and `readings`."""
+    readings: list[_Said] = []
+    for said in _said(scene):
+        use = _use(scene, said)
+        if use == "reading":
+            readings.append(said)
+        elif use == "oven":
+            _put_oven(scene, said)
+        elif use == "target":
+            unit = said.unit or plausible_core(said.value)
+            celsius = Temperature(said.value, unit).celsius
+            scene.put("roast.target_c", round(celsius, 2), "temperature: cook to", said.place)
+    _put_readings(scene, readings)
+    for place, item in scene.find("<oven_left>"):
+        if readings:
+            scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
+
+
+def _said(scene: Scene) -> list[_Said]:
+    found = []
+    for place, item in enumerate(scene.items):
+        if place in scene.used:
+            continue
+        if "<temperature>" in item:
+            value: Temperature = item.tags["<temperature>"]
+            found.append(_Said(place, value.value, value.unit, False))
+        elif "<number>" in item and 30 <= item.tags["<number>"].value <= 650:
+            found.append(_Said(place, item.tags["<number>"].value, "", True))
+    return found
+
+
+def _use(scene: Scene, said: _Said) -> str:
+    if said.unit == "gas_mark":
+        return "oven"
+    target = scene.before_is(said.place, "<target>")
+    if target is not None or (scene.before_is(said.place, "'to") is not None and _core_like(said)):
+        return "target" if _core_like(said) else "oven"
+    places = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
+    ovens = scene.nearest(said.place, "<oven>", "<convection>", reach=3)
+    if ovens and (not places or ovens[0] <= places[0]) and _oven_like(said):
+        return "oven"
+    if places and said.value <= _READ_AT_MOST:
+        return "reading"
+    if said.bare:
+        at = scene.before_is(said.place, "<at>", "<start>")
+        if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>"):
+            return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
+        if said.value >= 250 and said.value % 5 == 0:
+            return "oven"
+        return "reading" if _asked_of(scene, said) else ""
+    return "oven" if Temperature(said.value, said.unit or "degF").celsius >= _OVEN_FROM_C else "reading"
+
+
+def _asked_of(scene: Scene, said: _Said) -> bool:
+    """A bare number that is asked about ("is 160 ok") or follows a reading in the talk ("now 145")."""
+    if said.value > _READ_AT_MOST:
+        return False
+    return scene.has("<safe>", "<done>", "<cold_place>") or "reading.temperature_c" in scene.before
+
+
+def _core_like(said: _Said) -> bool:
+    unit = said.unit or plausible_core(said.value)
+    return 35 <= Temperature(said.value, unit).celsius <= 99
+
+
+def _oven_like(said: _Said) -> bool:
+    return said.value >= 100 or said.unit == "degC"
+
+
+def _put_oven(scene: Scene, said: _Said) -> None:
+    unit, guessed = (said.unit, False) if said.unit else plausible_oven(said.value, scene.usual)
+    scene.put("oven.temperature_c", round(Temperature(said.value, unit).celsius, 2), f"oven: {unit}", said.place)
+    if guessed:
+        scene.ambiguous = scene.ambiguous or "oven.temperature_c"
+        scene.hints["ambiguous_value"] = said.value
+    elif not said.unit:
+        scene.hints["unit_taken"] = unit
+
+
+def _put_readings(scene: Scene, readings: list[_Said]) -> None:
+    if not readings:
+        return
+    found = []
+    for said, place in zip(readings, _places(scene, readings), strict=True):
+        cold = scene.has("<cold_place>") and place is None
+        unit = said.unit or (plausible_cold(said.value) if cold else plausible_core(said.value))
+        one: dict[str, float | str] = {"temperature_c": round(Temperature(said.value, unit).celsius, 2)}
+        if place is not None:
+            item = scene.items[place]
+            one["place"] = item.tags.get("<turkey_place>") or item.tags["<place>"]
+            scene.used.add(place)
+        found.append((one, said.place, place))
+        scene.items[said.place].tags["<temperature_read>"] = True
+    coldest = min(found, key=lambda row: float(row[0]["temperature_c"]))
+    for name, value in coldest[0].items():
+        places = [coldest[1]] if coldest[2] is None else [coldest[1], coldest[2]]
+        scene.put(f"reading.{name}", value, "reading: temperature in place", *places)
+    if len(found) > 1:
+        scene.put("readings", [row[0] for row in found], "reading: several", *(row[1] for row in found))
+
+
+def _places(scene: Scene, readings: list[_Said]) -> list[int | None]:
+    """The place of each reading: all before ("breast 150, thigh 165") or all behind ("150 in the breast")."""
+    places = [p for p, item in enumerate(scene.items) if "<place>" in item or "<turkey_place>" in item]
+    if not places:
+        return [None] * len(readings)
+    leads = places[0] < readings[0].place
+    found: list[int | None] = []
+    for said in readings:
+        before = [p for p in places if p < said.place and p not in found]
+        behind = [p for p in places if p > said.place and p not in found]
+        choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
+        found.append(choice[0] if choice else None)
+    return found

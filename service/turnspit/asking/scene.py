@@ -1,0 +1,107 @@
+"""The line while it is read: its items, what has been used, and the values found so far with the words that gave
+them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any, Literal
+
+from turnspit.asking.contract import Trace
+from turnspit.asking.grammar import Item
+from turnspit.asking.vocabulary import Language
+
+Units = Literal["us", "metric"]
+_BREAK_COSTS = 3
+_REACH = 12
+
+
+@dataclass(slots=True)
+class Scene:
+    """What the readers of one line share. `before` is what the conversation holds, by path; `usual` the reader's
+    units.
+    """
+
+    items: list[Item]
+    now: datetime
+    language: Language = "en"
+    usual: Units | None = None
+    before: Mapping[str, Any] = field(default_factory=dict)
+    talk: bool = False
+    values: dict[str, Any] = field(default_factory=dict)
+    traces: list[Trace] = field(default_factory=list)
+    used: set[int] = field(default_factory=set)
+    ambiguous: str = ""
+    hints: dict[str, Any] = field(default_factory=dict)
+
+    def put(self, path: str, value: Any, rule: str, *places: int, keep: bool = False) -> None:
+        """Set a value that the items at `places` gave; the first that is said of a path stands."""
+        if path in self.values:
+            return
+        self.values[path] = value
+        words = " ".join(self.items[place].words for place in sorted(set(places)))
+        self.traces.append(Trace(rule, words, path, value))
+        if not keep:
+            self.used.update(places)
+
+    def has(self, *tags: str) -> bool:
+        """Whether any item carries one of the tags."""
+        return any(tag in item.tags for item in self.items for tag in tags)
+
+    def find(self, tag: str, unused: bool = False) -> Iterator[tuple[int, Item]]:
+        """The items that carry a tag, with their places."""
+        for place, item in enumerate(self.items):
+            if tag in item.tags and not (unused and place in self.used):
+                yield place, item
+
+    def walk(self, place: int, step: int) -> Iterator[tuple[int, int, Item]]:
+        """The items from a place on in one direction, with how far they are: soft words are free, a break costs
+        more.
+        """
+        far = 0
+        at = place + step
+        for _ in range(_REACH):
+            if not 0 <= at < len(self.items):
+                return
+            item = self.items[at]
+            if "<break>" in item.tags:
+                far += _BREAK_COSTS
+            elif "<soft>" not in item.tags:
+                far += 1
+            yield far, at, item
+            at += step
+
+    def nearest(
+        self, place: int, *tags: str, reach: float = 4, after_costs: float = 0
+    ) -> tuple[float, int, str] | None:
+        """The nearest item with one of the tags within reach: how far, where, and the tag."""
+        best: tuple[float, int, str] | None = None
+        for step, cost in ((-1, 0.0), (1, after_costs)):
+            for far, at, item in self.walk(place, step):
+                if far + cost > reach or (best is not None and far + cost >= best[0]):
+                    break
+                tag = next((tag for tag in tags if tag in item.tags), None)
+                if tag is not None:
+                    best = (far + cost, at, tag)
+                    break
+        return best
+
+    def before_is(self, place: int, *tags: str) -> int | None:
+        """The place of the item just before (soft words aside) if it carries one of the tags."""
+        for _, at, item in self.walk(place, -1):
+            if any(tag in item.tags for tag in tags):
+                return at
+            if "<soft>" not in item.tags:
+                return None
+        return None
+
+    def after_is(self, place: int, *tags: str) -> int | None:
+        """The place of the item just after (soft words aside) if it carries one of the tags."""
+        for _, at, item in self.walk(place, 1):
+            if any(tag in item.tags for tag in tags):
+                return at
+            if "<soft>" not in item.tags:
+                return None
+        return None

@@ -1,0 +1,116 @@
+"""Spelling: a word the vocabulary does not hold becomes the nearest one it does, where that is safe to say.
+
+A word is left alone when it is known, when it is an ordinary word of the language (`*_plain.txt`), or when nothing
+is near
+enough. Two words run together are parted. A correction between words of different meaning (`frozen` is no slip of
+`fresh`) cannot happen, since both are known; one that lands on a word which turns the answer is `grave` and is said.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from turnspit.asking.vocabulary import Language, vocabulary
+
+_SHORTEST = 4
+_LONGEST = 24
+# A correction that lands on one of these changes what the answer is, so it is told.
+_GRAVE = frozenset(
+    [
+        "frozen",
+        "thawed",
+        "stuffed",
+        "unstuffed",
+        "boneless",
+        "injected",
+        "fahrenheit",
+        "celsius",
+        "breast",
+        "thigh",
+        "turkey",
+        "chicken",
+        "goose",
+        "duck",
+        "capon",
+        "brined",
+        "congelado",
+        "relleno",
+        "descongelado",
+    ]
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Correction:
+    """What was typed and what it was read as; `grave` where the answer hangs on it."""
+
+    typed: str
+    read: str
+    grave: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Spelled:
+    """The word, or the words it was parted into."""
+
+    words: tuple[str, ...]
+    correction: Correction | None = None
+
+
+@lru_cache(maxsize=8192)
+def correct(word: str, language: Language) -> Spelled:
+    """How a word is read."""
+    known = vocabulary(language)
+    if word in known.words or word in known.plain or len(word) < _SHORTEST or len(word) > _LONGEST:
+        return Spelled((word,))
+    for ending in ("s", "es"):
+        stem = word.removesuffix(ending)
+        if stem != word and stem in known.words:
+            return Spelled((stem,))
+    parted = _parted(word, known.words | known.plain)
+    if parted:
+        return Spelled(parted, Correction(word, " ".join(parted), False))
+    near = _nearest(word, language)
+    if near:
+        return Spelled((near,), Correction(word, near, near in _GRAVE))
+    return Spelled((word,))
+
+
+def _nearest(word: str, language: Language) -> str:
+    allowed = 1 if len(word) < 6 else 2
+    found = process.extract(
+        word, _targets(language), scorer=OSA.distance, score_cutoff=allowed, limit=4, processor=None
+    )
+    best = [(distance, abs(len(target) - len(word)), target[0] != word[0], target) for target, distance, _ in found]
+    if not best:
+        return ""
+    distance, _, other_start, target = min(best)
+    if other_start and (distance > 1 or len(word) < 6):
+        return ""
+    return target
+
+
+@lru_cache(maxsize=2)
+def _targets(language: Language) -> tuple[str, ...]:
+    return tuple(sorted(word for word in vocabulary(language).words if len(word) >= _SHORTEST and word.isalpha()))
+
+
+def _parted(word: str, known: frozenset[str]) -> tuple[str, ...]:
+    """The fewest known words that make up this one, () without such; single letters do not count as words."""
+    best: list[tuple[str, ...] | None] = [()] + [None] * len(word)
+    for end in range(1, len(word) + 1):
+        for start in range(max(0, end - 14), end):
+            before, piece = best[start], word[start:end]
+            if before is None or piece not in known or (len(piece) < 3 and piece not in _SHORT_WORDS):
+                continue
+            if best[end] is None or len(before) + 1 < len(best[end] or ()):
+                best[end] = (*before, piece)
+    found = best[-1]
+    return found if found is not None and len(found) > 1 and len(found) <= 5 else ()
+
+
+_SHORT_WORDS = frozenset(["at", "in", "lb", "kg", "oz", "pm", "am", "on", "is", "it", "to", "of", "by", "my", "how"])

@@ -1,0 +1,137 @@
+"""A plain line cut into items: numbers, words and signs, the words spelled right and known phrases made one."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Any
+
+from turnspit.asking.grammar import Item
+from turnspit.asking.spelling import Correction, correct
+from turnspit.asking.vocabulary import Language, Vocabulary, markers, vocabulary
+
+_TOKEN = re.compile(
+    r"(?P<date>\d{4}-\d{1,2}-\d{1,2})"
+    r"|(?P<hm>\d{1,2}:\d{2})(?!\d)"
+    r"|(?P<span>\d{1,2}h\d{2})(?!\d)"
+    r"|(?P<ordinal>\d{1,2}(?:st|nd|rd|th))\b"
+    r"|(?P<fraction>\d{1,3}/\d{1,4})(?!\d)"
+    r"|(?P<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?|\.\d+)"
+    r"|(?P<word>[a-z]+(?:'[a-z]+)*)"
+    r"|(?P<sign>[^\sa-z0-9'])"
+)
+_AM_PM = re.compile(r"\b([ap])\.\s?m\b\.?")
+_MOST_DIGITS = 15
+
+
+@dataclass(frozen=True, slots=True)
+class Number:
+    """A number as it was said: `value`, its digits where it was written in digits, and the pair of a spoken time
+    ("five thirty") where it could be one."""
+
+    value: float
+    digits: str = ""
+    spoken: tuple[int, int] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Tokens:
+    """The items of a line, its language, the plain words in their order, and what was corrected."""
+
+    items: list[Item]
+    language: Language
+    words: tuple[str, ...]
+    corrections: tuple[Correction, ...]
+
+
+def tokenize(text: str, usual: Language = "en") -> Tokens:
+    """The items of a cleaned line; `usual` is the language that is taken where the words do not tell."""
+    text = _AM_PM.sub(r" \1m", text)
+    raw = [(match.lastgroup or "", match.group(), match.start(), match.end()) for match in _TOKEN.finditer(text)]
+    language = _language([word for kind, word, _, _ in raw if kind == "word"], usual)
+    known = vocabulary(language)
+    corrections: list[Correction] = []
+    pieces: list[Item] = []
+    for kind, word, start, end in raw:
+        if kind == "word":
+            spelled = correct(word.replace("'", ""), language)
+            if spelled.correction is not None:
+                corrections.append(spelled.correction)
+            pieces += [Item(piece, {f"'{piece}": piece}, start, end) for piece in spelled.words]
+        elif kind == "sign" and word == "-":
+            pieces.append(Item(word, {"'-": word}, start, end))
+        elif kind == "sign":
+            pieces.append(Item(word, {f"'{word}": word}, start, end))
+        else:
+            pieces.append(_number_item(kind, word, start, end, pieces))
+    return Tokens(_phrased(pieces, known), language, tuple(item.words for item in pieces), tuple(corrections))
+
+
+def _language(words: list[str], usual: Language) -> Language:
+    known = markers()
+    english = sum(word in known["en"] for word in words)
+    spanish = sum(word in known["es"] for word in words)
+    if english == spanish:
+        return usual
+    return "en" if english > spanish else "es"
+
+
+def _number_item(kind: str, word: str, start: int, end: int, before: list[Item]) -> Item:
+    tags: dict[str, Any] = {}
+    if kind == "digits":
+        value = _value(word)
+        if before and before[-1].words == "-" and before[-1].end == start and not _after_number(before):
+            value = -value
+            start = before.pop().start
+        tags["<number>"] = Number(value, word)
+    elif kind == "fraction":
+        top, bottom = (int(part) for part in word.split("/"))
+        if bottom in (2, 3, 4, 5, 6, 8, 16) and top < bottom:
+            tags["<fraction>"] = tags["<number>"] = Number(top / bottom)
+        tags["<slashed>"] = (top, bottom)
+    elif kind == "ordinal":
+        tags["<ordinal>"] = int(word[:-2])
+    elif kind == "date":
+        tags["<date>"] = tuple(int(part) for part in word.split("-"))
+    else:
+        hour, minute = (int(part) for part in re.split("[:h]", word))
+        tags["<hm>" if kind == "hm" else "<h_m>"] = (hour, minute)
+    return Item(word, tags, start, end)
+
+
+def _after_number(before: list[Item]) -> bool:
+    return len(before) > 1 and ("<number>" in before[-2] or "<mass_unit>" in before[-2] or before[-2].words in _GLUED)
+
+
+_GLUED = frozenset(["lb", "lbs", "kg", "g", "oz", "f", "c"])
+
+
+def _value(digits: str) -> float:
+    if len(digits) > _MOST_DIGITS:
+        digits = digits[:_MOST_DIGITS].rstrip(",.")
+    if re.fullmatch(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?", digits):
+        return float(digits.replace(",", ""))
+    return float(digits.replace(",", "."))
+
+
+def _phrased(pieces: list[Item], known: Vocabulary) -> list[Item]:
+    """The pieces with the longest known phrase at each place made one item."""
+    items: list[Item] = []
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        for phrase, tags in known.phrases.get(piece.words, ()):
+            size = len(phrase)
+            if size == 1:
+                items.append(Item(piece.words, {**piece.tags, **tags}, piece.start, piece.end))
+                at += 1
+                break
+            if at + size <= len(pieces) and all(pieces[at + n].words == phrase[n] for n in range(1, size)):
+                items.append(Item(" ".join(phrase), dict(tags), piece.start, pieces[at + size - 1].end))
+                at += size
+                break
+        else:
+            if piece.words != "-" or (items and "<number>" in items[-1]):
+                items.append(piece)
+            at += 1
+    return items

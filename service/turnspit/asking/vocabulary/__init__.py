@@ -1,0 +1,110 @@
+"""The words of each language as data, and what they mean: `en.toml`, `es.toml`.
+
+A table is a tag, a key a value, and its list the phrases that carry it. To teach a phrase, add it to a list. Tags
+named in
+`_NUMERIC` have numbers for values, `true` and `false` are truth values, everything else is text.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+from typing import Any, Literal
+
+from turnspit.asking.clean import clean
+
+Language = Literal["en", "es"]
+Phrase = tuple[tuple[str, ...], dict[str, Any]]
+
+_NUMERIC = frozenset(
+    [
+        "number",
+        "tens",
+        "hundred",
+        "a",
+        "part",
+        "and_part",
+        "day",
+        "night",
+        "morning",
+        "weekday",
+        "month",
+        "more",
+        "later",
+        "overnight",
+        "double_oven",
+        "factor",
+        "ordinal",
+    ]
+)
+# A longer phrase ("how big a turkey") still names the roast that stands in it, unless it is a name ("turkey stock").
+_INHERITED = frozenset(("<roast>", "<generic>"))
+_NAMES = frozenset(
+    ["<roast>", "<generic>", "<turkey_place>", "<ingredient>", "<stock>", "<subject>", "<holiday>", "<state>"]
+)
+_TRUTH = {"true": True, "false": False}
+
+
+@dataclass(frozen=True, slots=True)
+class Vocabulary:
+    """One language: its phrases by their first word, the longest first, and every word that occurs in one."""
+
+    language: Language
+    phrases: Mapping[str, tuple[Phrase, ...]]
+    words: frozenset[str]
+    plain: frozenset[str]
+
+
+@cache
+def vocabulary(language: Language) -> Vocabulary:
+    """The vocabulary of a language; the other language's nouns stand behind it, for kitchens speak both."""
+    own = _tables(language)
+    meanings: dict[tuple[str, ...], dict[str, Any]] = {}
+    for tag, values in own.items():
+        _add(meanings, tag, values)
+    for phrase, tags in meanings.items():
+        if len(phrase) > 1 and not _NAMES.intersection(tags):
+            for word in phrase:
+                tags.update({tag: v for tag, v in meanings.get((word,), {}).items() if tag in _INHERITED})
+    words = frozenset(word for phrase in meanings for word in phrase)
+    plain = frozenset(_read(f"{language}_plain.txt").split())
+    other = _tables("es" if language == "en" else "en")
+    for tag in ("roast", "mass_unit", "volume_unit", "temperature_unit"):
+        for value, phrases in other.get(tag, {}).items():
+            unknown = [phrase for phrase in phrases if not words.intersection(_split(phrase))]
+            _add(meanings, tag, {value: unknown})
+    by_first: dict[str, list[Phrase]] = {}
+    for phrase, tags in meanings.items():
+        by_first.setdefault(phrase[0], []).append((phrase, tags))
+    ordered = {first: tuple(sorted(rows, key=lambda row: -len(row[0]))) for first, rows in by_first.items()}
+    return Vocabulary(language, ordered, frozenset(word for phrase in meanings for word in phrase), plain)
+
+
+@cache
+def markers() -> Mapping[Language, frozenset[str]]:
+    """The small words by which a language is known."""
+    table = tomllib.loads(_read("languages.toml"))
+    return {"en": frozenset(table["en"]), "es": frozenset(table["es"])}
+
+
+def _add(meanings: dict[tuple[str, ...], dict[str, Any]], tag: str, values: Mapping[str, list[str]]) -> None:
+    for name, phrases in values.items():
+        value: Any = float(name) if tag in _NUMERIC else _TRUTH.get(name, name)
+        for phrase in phrases:
+            meanings.setdefault(_split(phrase), {})[f"<{tag}>"] = value
+
+
+def _split(phrase: str) -> tuple[str, ...]:
+    return tuple(clean(phrase).replace("-", " - ").replace("'", "").split()) if phrase != "-" else ("-",)
+
+
+@cache
+def _tables(language: Language) -> Mapping[str, Mapping[str, list[str]]]:
+    return tomllib.loads(_read(f"{language}.toml"))
+
+
+def _read(name: str) -> str:
+    return resources.files(__package__).joinpath(name).read_text(encoding="utf-8")
