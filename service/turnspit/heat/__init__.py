@@ -12,8 +12,10 @@ from turnspit.heat.cases import (
     OvenStep,
     RoastCase,
     RoastForecast,
+    State,
     ThawCase,
     ThawForecast,
+    ThawMethod,
 )
 from turnspit.heat.chill import depth_for, forecast_chill
 from turnspit.heat.roasting import forecast_roast
@@ -30,9 +32,11 @@ __all__ = [
     "RoastCase",
     "RoastForecast",
     "RoastRow",
+    "State",
     "Station",
     "ThawCase",
     "ThawForecast",
+    "ThawMethod",
     "depth_for",
     "forecast_chill",
     "forecast_roast",
