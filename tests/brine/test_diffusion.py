@@ -3,7 +3,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from turnspit.brine.diffusion import Bath, Body, diffusivity_m2_s
+from turnspit.brine.diffusion import CELLS, Bath, Body, diffusivity_m2_s
 from turnspit.errors import Impossible, OutOfRange
 
 positive = st.floats(0.01, 100.0)
@@ -22,7 +22,7 @@ def test_salt_is_conserved_and_bounded(bath_kg, meat_kg, reach_m, other_m, trave
 
 def test_all_come_to_rest_at_the_same_strength():
     bath = Bath.of([Body("slab", 0.02, 1.0), Body("sphere", 0.03, 2.0)], 5.0)
-    assert bath.salt_per_water([1.0])[:, 0] == pytest.approx(np.full(1 + 2 * 36, 5 / 8))
+    assert bath.salt_per_water([1.0])[:, 0] == pytest.approx(np.full(1 + 2 * CELLS, 5 / 8))
     assert bath.settled == pytest.approx(5 / 8)
 
 

@@ -24,7 +24,7 @@ Floats = NDArray[np.float64]
 
 EXPONENT: dict[str, int] = {"slab": 0, "cylinder": 1, "sphere": 2}
 GAS_J_MOL_K = 8.314462618
-CELLS = 36
+CELLS = 28
 GRADING = 2.4
 """Cell edges lie at 1 - (1 - i/N)^GRADING from the middle: finer at the surface, where the salt comes in."""
 
@@ -83,12 +83,11 @@ class Bath:
 
     def salt_per_water(self, travelled_m2: ArrayLike) -> Floats:
         """Of every cell, bath first: shaped (cells, times). `travelled_m2` is diffusivity times elapsed time."""
-        decay = np.exp(-np.outer(self.rates, np.asarray(travelled_m2, dtype=float)))
-        return np.asarray(self.modes @ decay)
+        return np.asarray(self.modes @ self._decay(travelled_m2))
 
     def means(self, travelled_m2: ArrayLike) -> Floats:
         """The mean of each body, shaped (bodies, times)."""
-        return np.asarray(self._averages() @ self.salt_per_water(travelled_m2))
+        return np.asarray(self._averages() @ self.modes @ self._decay(travelled_m2))
 
     def profile(self, body: int, travelled_m2: float) -> tuple[Floats, Floats]:
         """Depths below the surface in m, surface first, and the salt per water at each."""
@@ -96,6 +95,10 @@ class Bath:
         middles = (self.edges[:-1] + self.edges[1:]) / 2
         depth_m = self.bodies[body].reach_m * (1.0 - middles)
         return depth_m[::-1], self.salt_per_water(travelled_m2)[here, 0][::-1]
+
+    def _decay(self, travelled_m2: ArrayLike) -> Floats:
+        """What is left of each mode, shaped (modes, times)."""
+        return np.asarray(np.exp(-np.outer(self.rates, np.asarray(travelled_m2, dtype=float))))
 
     def _averages(self) -> Floats:
         matrix = np.zeros((len(self.bodies), len(self.modes)))

@@ -81,6 +81,7 @@ def _wet(case: BrineCase, vessel: Fit) -> BrinePlan:
     uptake = Uptake.of(case, water_kg, amounts.salt_g / 1000.0)
     finished = uptake.finished_percent(amounts.hours)
     limits = table("salt_diffusivity").by("key")["finished_salt"]
+    seasoned, too_salty = uptake.hours_to(limits["seasoned_low_percent"], limits["too_salty_above_percent"])
     plan = replace(
         _blank(case, vessel),
         allowed=True,
@@ -103,8 +104,8 @@ def _wet(case: BrineCase, vessel: Fit) -> BrinePlan:
         sodium_mg_per_serving=sodium_mg(finished, case.serving_g),
         salt_by_part=uptake.finished_by_part(amounts.hours),
         uptake_g=uptake.uptake_g(amounts.hours),
-        hours_to_seasoned=uptake.hours_to(limits["seasoned_low_percent"]),
-        hours_to_too_salty=uptake.hours_to(limits["too_salty_above_percent"]),
+        hours_to_seasoned=seasoned,
+        hours_to_too_salty=too_salty,
         profiles=tuple(uptake.profile(part.name, amounts.hours) for part in uptake.parts),
         concentrate_water_l=cold.concentrate_water_l,
         concentrate_c=cold.hot_c,

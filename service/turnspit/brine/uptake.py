@@ -26,7 +26,8 @@ COOKED_OF_RAW = (0.70, 0.82)
 """Hot roasted meat over raw: USDA Cooking Yields 2014 gives 68 to 82 percent."""
 SALT_KEPT = (0.75, 0.95)
 """Of the salt in the raw meat, what does not leave with the drippings (memory)."""
-HOURS_GRID = np.geomspace(0.5, 200.0, 32)
+HOURS_GRID = np.geomspace(0.5, 200.0, 20)
+HOURS_MEMBERS = 48
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,17 +90,16 @@ class Uptake:
         gained = _shares(self.parts) @ (self.raw_percent(hours) - _native_percent(self.parts)[:, None])
         return Spread.of(meat_g * gained / 100.0)
 
-    def hours_to(self, finished_percent: float) -> Spread | None:
-        """Hours until the carved meat holds that much salt on average; None where most members never do in 200 h."""
-        members = slice(0, min(64, self.case.members))
+    def hours_to(self, *finished_percent: float) -> tuple[Spread | None, ...]:
+        """Hours until the carved meat holds each much salt on average; None where most members never do in 200 h."""
+        members = slice(0, min(HOURS_MEMBERS, self.case.members))
         travelled = np.outer(self.travel_m2_s[members], HOURS_GRID * 3600.0)
         means = self.bath.means(travelled.ravel()).reshape(len(self.parts), *travelled.shape)
         water = np.array([part.water_fraction for part in self.parts]) * _shares(self.parts)
         taken = 100.0 * self.salt_per_water * np.tensordot(water, means, 1) * self.partition[members, None]
         native = float(_shares(self.parts) @ _native_percent(self.parts))
         finished = (taken + native) * self.concentration[members, None]
-        reached = np.array([np.interp(finished_percent, row, HOURS_GRID, right=np.inf) for row in finished])
-        return Spread.of(reached) if np.mean(np.isfinite(reached)) > 0.9 else None
+        return tuple(_crossing(finished, target) for target in finished_percent)
 
     def profile(self, part: str, hours: float) -> SaltProfile:
         """Salt against depth in the raw meat of one part, at the median diffusivity, thickness and partition."""
@@ -121,6 +121,11 @@ def dry_salted_percent(case: BrineCase, percent_of_raw: float) -> Floats:
     parts = geometry(case.kind)
     raw = percent_of_raw / parts[0].meat_of_raw + float(_shares(parts) @ _native_percent(parts))
     return raw * _concentration(np.random.default_rng(case.seed), case.members)
+
+
+def _crossing(finished: Floats, target: float) -> Spread | None:
+    reached = np.array([np.interp(target, row, HOURS_GRID, right=np.inf) for row in finished])
+    return Spread.of(reached) if np.mean(np.isfinite(reached)) >= 0.95 else None
 
 
 def _concentration(random: np.random.Generator, members: int) -> Floats:
