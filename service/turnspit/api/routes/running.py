@@ -24,7 +24,7 @@ async def list_tables() -> dict[str, list[str]]:
 async def show_table(table: str, service: Served) -> dict[str, Any]:
     """One published table, each row with its source and how the figure was obtained."""
     if table not in reference.names():
-        raise no_such("table", table, f"use one of {', '.join(reference.names())}")
+        raise no_such("table", table, "GET /v1/reference names them all")
     found = await service.work(reference.table, table)
     return {
         "name": found.name,

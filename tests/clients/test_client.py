@@ -1,0 +1,86 @@
+"""The Python client: both tempers send the same calls and read the same responses."""
+
+import inspect
+from collections.abc import Callable
+from typing import Any
+
+import anyio
+import httpx
+import pytest
+from fastapi import FastAPI
+
+from turnspit_client import AsyncClient, Client, NoService, Refused, calls
+
+Send = Callable[[str, tuple[Any, ...], dict[str, Any]], Any]
+
+
+@pytest.fixture(params=["sync", "async"])
+def send(request: pytest.FixtureRequest, server: str, app: FastAPI) -> Send:
+    """Calls a method by name: the sync client over a socket, the async one over the app in the process."""
+
+    def sync(name: str, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+        with Client(server) as client:
+            return getattr(client, name)(*args, **kwargs)
+
+    def awaited(name: str, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
+        async def call() -> Any:
+            async with AsyncClient("http://turnspit", transport=httpx.ASGITransport(app=app)) as client:
+                return await getattr(client, name)(*args, **kwargs)
+
+        return anyio.run(call)
+
+    return sync if request.param == "sync" else awaited
+
+
+def test_both_clients_have_every_call_and_nothing_else() -> None:
+    built = {name for name, member in vars(calls).items() if inspect.isfunction(member) and not name.startswith("_")}
+    shared = {"send", "close"}
+    for client in (Client, AsyncClient):
+        offered = {name for name in vars(client) if not name.startswith("_")} - shared
+        assert offered == built - {"dataclass", "field", "quote"}
+
+
+def test_convert(send: Send) -> None:
+    amount = send("convert", (1, "lb", "g"), {})
+    assert amount["value"] == pytest.approx(453.59237)
+    assert amount["exact"] is True
+
+
+def test_forecast(send: Send) -> None:
+    forecast = send("forecast_roast", ({"roast": {"kind": "turkey", "mass_kg": 7.257}, "members": 32},), {})
+    assert forecast["ready_min"]["p10"] < forecast["ready_min"]["p50"] < forecast["ready_min"]["p90"]
+
+
+def test_a_refusal_carries_the_problem(send: Send) -> None:
+    with pytest.raises(Refused, match="furlongs is not known") as caught:
+        send("convert", (1, "furlongs", "g"), {})
+    assert caught.value.status == 422
+    assert caught.value.problem["name"] == "unit"
+
+
+def test_an_id_with_odd_letters_is_one_part_of_the_path(send: Send) -> None:
+    with pytest.raises(Refused) as caught:
+        send("show_plan", ("../conversations/x?y",), {})
+    assert caught.value.status == 404
+
+
+def test_deleting_a_conversation_gives_nothing(send: Send, app: FastAPI) -> None:
+    service = app.state.service
+    service.store.keep_conversation("kept", {"lines": ["16 lb bird"]}, service.clock())
+    assert send("show_conversation", ("kept",), {})["lines"] == ["16 lb bird"]
+    assert send("delete_conversation", ("kept",), {}) is None
+    with pytest.raises(Refused):
+        send("show_conversation", ("kept",), {})
+
+
+@pytest.mark.parametrize("server", ["http://127.0.0.1:1", "nonsense", "ftp://kitchen", "http://[", "http://a b"])
+def test_nobody_answers(server: str) -> None:
+    with pytest.raises(NoService), Client(server, timeout_s=2) as client:
+        client.convert(1, "lb", "g")
+
+
+@pytest.mark.parametrize("status", [200, 404, 502])
+def test_a_stranger_answers(status: int) -> None:
+    stranger = httpx.MockTransport(lambda _: httpx.Response(status, text="<html>a router</html>"))
+    with Client(transport=stranger) as client, pytest.raises(NoService, match="not as this service would"):
+        client.convert(1, "lb", "g")
