@@ -5,6 +5,7 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 """
 
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
+from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
 from turnspit.safety.questions import check_question
 from turnspit.safety.thermometer import boiling_point_c, corrected_c, probe_error_k, probe_is_true
@@ -15,9 +16,12 @@ __all__ = [
     "TOPICS",
     "Finding",
     "Grade",
+    "PlanFacts",
+    "PlanVerdict",
     "SafetyQuestion",
     "Topic",
     "boiling_point_c",
+    "check_plan",
     "check_question",
     "corrected_c",
     "grade",

@@ -83,12 +83,15 @@ def gravest_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
 def in_kitchen(check: Callable[[Kitchen], tuple[Finding, ...]], kitchen: Kitchen | None) -> tuple[Finding, ...]:
     """The findings of `check` for the kitchen, or for the stricter of both where it is not stated; worst first.
 
-    Every answer ends with the rule that local codes prevail.
+    There must be at least one; the last is always that local codes prevail.
     """
     if kitchen is not None:
         found = check(kitchen)
     else:
         found = max((check(each) for each in KITCHENS), key=lambda made: GRADES.index(grade(made)))
-    applied = found[0].kitchen if found else kitchen or "home"
-    local = finding(applied, "local-codes", "info", "go_on", Message(f"safety-kitchen-{applied}"))
-    return (*gravest_first(found), local)
+    return (*gravest_first(found), local_codes(found[0].kitchen))
+
+
+def local_codes(applied: Kitchen) -> Finding:
+    """What ends every answer: whose rules were applied, and that local codes and licensed practice prevail."""
+    return finding(applied, "local-codes", "info", "go_on", Message(f"safety-kitchen-{applied}"))

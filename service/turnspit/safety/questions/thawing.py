@@ -85,8 +85,7 @@ def _thawed_part_over_four_hours(question: SafetyQuestion) -> bool:
 
 def keeps(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """How long a raw bird or joint keeps in the refrigerator, fresh or thawed."""
-    joint = red_meat(question.subject) and not question.injected
-    days = limit("thawed-keeps", "red_meat_max_days" if joint else "poultry_max_days", kitchen)
+    days = keeps_days(question, kitchen)
     measured_c = question.temperature_c
     if measured_c is not None and not within(measured_c, limit("cold-hold", "food_max_c", kitchen)):
         return too_warm(question, kitchen, "cold-hold", measured_c)
@@ -97,6 +96,12 @@ def keeps(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         return finding(kitchen, "thawed-keeps", "stop", "discard", seen)
     left = Message("safety-do-cook-by", days=days)
     return finding(kitchen, "thawed-keeps", "ok", "cook_at_once", seen, action=left)
+
+
+def keeps_days(question: SafetyQuestion, kitchen: Kitchen) -> float:
+    """Days a raw cut of red meat, or anything else, keeps in the refrigerator."""
+    joint = red_meat(question.subject) and not question.injected
+    return limit("thawed-keeps", "red_meat_max_days" if joint else "poultry_max_days", kitchen)
 
 
 def refreeze(question: SafetyQuestion, kitchen: Kitchen) -> Finding:

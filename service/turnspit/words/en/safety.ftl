@@ -123,3 +123,7 @@ safety-charcoal-outdoors = Outdoors it is safe, away from doors, windows and ven
 safety-glass = Glass and ceramic burst from a sudden change: cold dish into a hot oven, cold liquid into a hot dish, a wet cloth under it.
 safety-probe = The probe reads { TEMPERATURE($temperature_c) } where it should read { TEMPERATURE($expected_c) }.
 safety-probe-how = In ice water it must read { TEMPERATURE(0) }, in boiling water { TEMPERATURE($temperature_c) } at your altitude.
+safety-pulled-at = The roast leaves the oven at { TEMPERATURE($temperature_c) }.
+safety-surface-warm = A raw part would be above { TEMPERATURE(5) } for { SPAN($minutes) } while it thaws.
+safety-do-back-into-oven = Measure { TEMPERATURE($temperature_c) } in every place before carving; below it, back into the oven.
+safety-do-thaw-refrigerator = Thaw it in the refrigerator, roast it frozen and unstuffed, or take smaller birds.

@@ -123,3 +123,7 @@ safety-charcoal-outdoors = Al aire libre es seguro, lejos de puertas, ventanas y
 safety-glass = El vidrio y la cerámica estallan con un cambio brusco: fuente fría al horno caliente, líquido frío en fuente caliente, un paño mojado debajo.
 safety-probe = La sonda marca { TEMPERATURE($temperature_c) } donde debería marcar { TEMPERATURE($expected_c) }.
 safety-probe-how = En agua con hielo debe marcar { TEMPERATURE(0) }, en agua hirviendo { TEMPERATURE($temperature_c) } a su altitud.
+safety-pulled-at = El asado sale del horno a { TEMPERATURE($temperature_c) }.
+safety-surface-warm = Una parte cruda pasaría de { TEMPERATURE(5) } durante { SPAN($minutes) } al descongelarse.
+safety-do-back-into-oven = Mida { TEMPERATURE($temperature_c) } en todos los puntos antes de trinchar; si no, de vuelta al horno.
+safety-do-thaw-refrigerator = Descongele en el refrigerador, ase congelado y sin relleno, o use aves más pequeñas.
