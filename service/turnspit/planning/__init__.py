@@ -1,6 +1,8 @@
 """A dinner in, a timetable out: backward from the serving time, by what heat, brine and the safety rules allow."""
 
 from turnspit.planning.dinner import BrineWish, Dinner, Kitchen, OvenWish, RoastWish
+from turnspit.planning.document import timetable_document
+from turnspit.planning.plan import plan_dinner
 from turnspit.planning.timetable import Place, Task, Timetable, Way, Window
 
 __all__ = [
@@ -14,4 +16,6 @@ __all__ = [
     "Timetable",
     "Way",
     "Window",
+    "plan_dinner",
+    "timetable_document",
 ]

@@ -1,0 +1,141 @@
+"""Tasks of the days before: shop, thaw, and the roast made ready for the oven."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from turnspit.message import Caution, Message
+from turnspit.planning.hours import earlier, later, minutes, not_after, not_before
+from turnspit.planning.remind import remind
+from turnspit.planning.settle import Settled
+from turnspit.planning.timetable import Task
+from turnspit.planning.timing import PREP_MIN
+from turnspit.planning.ways import Route
+
+BUY_FRESH_BEFORE = timedelta(hours=30)
+"""Fresh birds are bought one to two days before they are cooked (USDA FSIS, Let's Talk Turkey)."""
+
+WATER_CHANGE_MIN = 30
+
+
+def shop_task(settled: Settled, needed_at: datetime, now: datetime) -> tuple[Task, ...]:
+    """Buy the roast fresh a day or two before, where there is a day and nothing says it is in the house."""
+    if settled.dinner.roast.state is not None:
+        return ()
+    hours = (settled.dinner.work_from, settled.dinner.work_until)
+    at = not_after(earlier(needed_at, BUY_FRESH_BEFORE), *hours)
+    if at <= now:
+        at = not_before(later(now, minutes(60)), *hours)
+        if settled.dinner.roast.mass_kg is not None or at > earlier(needed_at, minutes(60)):
+            return ()
+    task = Task(
+        "shop",
+        Message("planning-shop", roast=_name(settled), mass_kg=settled.mass_kg, count=settled.count),
+        Message("planning-shop-why"),
+        at,
+        later(at, minutes(60)),
+        "shop",
+        slack_min=(needed_at - at).total_seconds() / 60 - 60,
+        cautions=(remind("cold-hold"),),
+    )
+    return (task,)
+
+
+def thaw_tasks(route: Route) -> tuple[Task, ...]:
+    """Thaw it where the route says; nothing for a roast that needs none."""
+    if route.thaw is None or route.thaw_from is None or route.thaw_until is None:
+        return ()
+    in_water = route.thaw.case.method == "cold_water"
+    key = "cold-water" if in_water else "refrigerator"
+    rule = route.thaw.rule_h or (route.thaw.model_h.p10, route.thaw.model_h.p90)
+    details = [
+        Message(
+            "planning-thaw-window",
+            low_min=60 * rule[0],
+            high_min=60 * rule[1],
+            model_low_min=60 * route.thaw.model_h.p10,
+            model_high_min=60 * route.thaw.model_h.p90,
+        ),
+        Message("planning-thaw-check"),
+    ]
+    if in_water:
+        details.insert(0, Message("planning-thaw-water-change", every_min=WATER_CHANGE_MIN))
+    spare_min = (route.thaw_until - route.thaw_from).total_seconds() / 60 - 60 * route.thaw.plan_h
+    task = Task(
+        "thaw",
+        Message(f"planning-thaw-{key}", roast=_name(route.settled), mass_kg=route.settled.mass_kg),
+        Message(f"planning-thaw-{key}-why", span_min=60 * route.thaw.plan_h),
+        route.thaw_from,
+        route.thaw_until,
+        "sink" if in_water else "refrigerator",
+        hands=in_water,
+        slack_min=max(0.0, spare_min),
+        details=tuple(details),
+        cautions=(remind("thaw-cold-water" if in_water else "thaw-refrigerator"), *route.thaw.cautions),
+    )
+    return (task,)
+
+
+def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple[Task, ...]:
+    """Giblets, neck and plastic out, patted dry, trussed and seasoned; tempered only where asked for."""
+    from_frozen = settled.state == "frozen"
+    room_min = max(0.0, min(PREP_MIN, (oven_in - now).total_seconds() / 60))
+    out_at = earlier(oven_in, minutes(room_min + settled.dinner.temper_min))
+    out_at = max(out_at, now) if oven_in > now else out_at
+    truss_at = earlier(oven_in, minutes(room_min * 0.6 + settled.dinner.temper_min))
+    tasks: list[Task] = []
+    name = _name(settled)
+    if settled.row.poultry and not from_frozen:
+        tasks.append(
+            Task(
+                "giblets_out",
+                Message("planning-giblets", roast=name),
+                Message("planning-giblets-why"),
+                out_at,
+                truss_at,
+                "sink",
+                cautions=(remind("no-washing"), remind("raw-juices")),
+            )
+        )
+    salted = settled.brined or settled.sold_as != "plain"
+    season = (
+        "planning-season-frozen" if from_frozen else ("planning-truss" if settled.row.poultry else "planning-tie")
+    )
+    cautions: list[Caution] = [] if settled.row.poultry and not from_frozen else [remind("raw-juices")]
+    if settled.stuffed:
+        cautions += [remind("stuffing-just-before"), remind("stuffing-165")]
+    if settled.sold_as != "plain":
+        cautions.append(remind("injected-no-brine"))
+    tasks.append(
+        Task(
+            "truss_season",
+            Message(season, roast=name),
+            Message(f"{season}-why"),
+            truss_at,
+            earlier(oven_in, minutes(settled.dinner.temper_min)),
+            "counter",
+            details=(
+                Message("planning-salt-lightly" if salted else "planning-salt"),
+                *((Message("planning-stuff"),) if settled.stuffed else ()),
+            ),
+            cautions=tuple(cautions),
+        )
+    )
+    if settled.dinner.temper_min:
+        tasks.append(
+            Task(
+                "temper",
+                Message("planning-temper", roast=name, span_min=settled.dinner.temper_min),
+                Message("planning-temper-why"),
+                earlier(oven_in, minutes(settled.dinner.temper_min)),
+                oven_in,
+                "counter",
+                hands=False,
+                cautions=(remind("two-hours"),),
+            )
+        )
+    return tuple(tasks)
+
+
+def _name(settled: Settled) -> Message:
+    return Message(f"roast-{settled.row.kind}")

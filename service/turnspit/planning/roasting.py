@@ -1,0 +1,176 @@
+"""Tasks at the oven: heat it, roast, baste, check, out, rest."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from turnspit.message import Caution, Message
+from turnspit.planning.hours import earlier, floor_step, later, minutes
+from turnspit.planning.remind import remind
+from turnspit.planning.settle import Settled
+from turnspit.planning.timetable import Task
+from turnspit.planning.timing import Timing
+
+PREHEAT_MIN = 20.0
+BASTE_FIRST_MIN = 60.0
+BASTE_EVERY_MIN = 45.0
+MOST_BASTES = 3
+OPENING_COST_MIN = (1, 3)
+"""What one opening adds to the roast: the range found in the feasibility runs of the heat model (docs/heat.md)."""
+
+PROBE_PLACES = {True: "planning-probe-bird", False: "planning-probe-meat"}
+
+
+def oven_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task, ...]:
+    """From a hot oven to a rested roast."""
+    name = Message(f"roast-{settled.row.kind}")
+    heat_at = earlier(timing.oven_in, minutes(PREHEAT_MIN))
+    heat_at = max(heat_at, min(now, timing.oven_in))
+    heat = Task(
+        "oven_on",
+        Message("planning-oven-on", oven_c=settled.oven_c, fan="yes" if settled.convection else "no"),
+        Message("planning-oven-on-why"),
+        heat_at,
+        timing.oven_in,
+        "oven",
+        hands=False,
+    )
+    start_cautions = [remind("raw-juices")]
+    if settled.state == "frozen":
+        start_cautions.append(remind("from-frozen"))
+    roast = Task(
+        "roast_in",
+        Message("planning-roast-in", roast=name, count=settled.count, mass_kg=settled.mass_kg, oven_c=settled.oven_c),
+        Message(
+            "planning-roast-in-why", low_min=timing.forecast.ready_min.p10, high_min=timing.forecast.ready_min.p90
+        ),
+        timing.oven_in,
+        timing.out_by,
+        "oven",
+        hands=False,
+        slack_min=max(0.0, (timing.out_by - timing.ready.p90).total_seconds() / 60),
+        details=_in_details(settled),
+        cautions=tuple(start_cautions),
+        window=timing.ready,
+    )
+    return (
+        heat,
+        roast,
+        *_bastes(settled, timing),
+        *_frozen_giblets(settled, timing),
+        _check(settled, timing),
+        *_hold(settled, timing),
+        _out_and_rest(settled, timing, name),
+    )
+
+
+def _in_details(settled: Settled) -> tuple[Message, ...]:
+    details = [Message("planning-rack-bird" if settled.row.poultry else "planning-rack")]
+    if settled.row.poultry:
+        details.append(Message("planning-tent"))
+    if settled.per_oven > 1:
+        details.append(Message("planning-apart", count=settled.per_oven))
+    return tuple(details)
+
+
+def _bastes(settled: Settled, timing: Timing) -> tuple[Task, ...]:
+    """Brush with butter and drippings until the checks begin; each opening is paid for in minutes."""
+    if not settled.row.poultry or settled.state == "frozen":
+        return ()
+    room_min = (timing.check_from - timing.oven_in).total_seconds() / 60
+    count = min(
+        MOST_BASTES, int((room_min - BASTE_FIRST_MIN) // BASTE_EVERY_MIN) + 1 if room_min > BASTE_FIRST_MIN else 0
+    )
+    tasks = []
+    for number in range(count):
+        at = floor_step(later(timing.oven_in, minutes(BASTE_FIRST_MIN + number * BASTE_EVERY_MIN)))
+        tasks.append(
+            Task(
+                f"baste_{number + 1}",
+                Message("planning-baste"),
+                Message("planning-baste-why", low=OPENING_COST_MIN[0], high=OPENING_COST_MIN[1]),
+                at,
+                later(at, minutes(5)),
+                "oven",
+                slack_min=BASTE_EVERY_MIN,
+            )
+        )
+    return tuple(tasks)
+
+
+def _frozen_giblets(settled: Settled, timing: Timing) -> tuple[Task, ...]:
+    """A bird roasted from frozen gives up its giblet bag only once the cavity has thawed."""
+    if settled.state != "frozen" or not settled.row.poultry:
+        return ()
+    at = floor_step(later(timing.oven_in, minutes(0.5 * timing.forecast.ready_min.p50)))
+    return (
+        Task(
+            "giblets_out",
+            Message("planning-giblets-frozen"),
+            Message("planning-giblets-frozen-why"),
+            at,
+            later(at, minutes(10)),
+            "oven",
+            slack_min=30.0,
+            cautions=(remind("raw-juices"),),
+        ),
+    )
+
+
+def _check(settled: Settled, timing: Timing) -> Task:
+    probe = Message(PROBE_PLACES[settled.row.poultry])
+    return Task(
+        "check",
+        Message("planning-check", pull_c=timing.forecast.pull_c),
+        Message("planning-check-why", p10=timing.ready.p10, p90=timing.ready.p90),
+        timing.check_from,
+        timing.out_by,
+        "oven",
+        details=(probe, *((Message("planning-probe-stuffing"),) if settled.stuffed else ())),
+        cautions=tuple(_done_cautions(settled)),
+        window=timing.ready,
+    )
+
+
+def _done_cautions(settled: Settled) -> list[Caution]:
+    if not settled.row.poultry:
+        return []
+    found = [remind("poultry-165"), remind("colour-no-proof")]
+    return [*found, remind("stuffing-165")] if settled.stuffed else found
+
+
+def _hold(settled: Settled, timing: Timing) -> tuple[Task, ...]:
+    """An early finish is a task of its own: hot, or on the two-hour clock."""
+    early_min = (timing.out_by - timing.ready.p10).total_seconds() / 60
+    if early_min < 10:
+        return ()
+    hot_c = 57.0 if settled.licensed else 60.0
+    return (
+        Task(
+            "hold",
+            Message("planning-hold", early_min=early_min, hot_c=hot_c),
+            Message("planning-hold-why", hot_c=hot_c),
+            timing.check_from,
+            timing.out_by,
+            "oven",
+            hands=False,
+            cautions=(remind("hot-hold"),),
+        ),
+    )
+
+
+def _out_and_rest(settled: Settled, timing: Timing, name: Message) -> Task:
+    forecast = timing.forecast
+    peak = forecast.peak_c[forecast.deciding_station]
+    rise_k = max(0.0, peak.p50 - forecast.pull_c)
+    return Task(
+        "rest",
+        Message("planning-rest", roast=name, pull_c=forecast.pull_c, span_min=settled.rest_min),
+        Message("planning-rest-why", rise_k=rise_k, station=Message(f"planning-station-{forecast.deciding_station}")),
+        timing.out_by,
+        timing.carve_at,
+        "counter",
+        hands=False,
+        details=(Message("planning-rest-long" if settled.large else "planning-rest-short"),),
+        cautions=(remind("poultry-165"),) if settled.row.poultry else (remind("meat-145"),),
+    )

@@ -1,0 +1,180 @@
+"""From what the cook said to what the plan computes with: every gap filled, and every filling said."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from turnspit.brine import SoldAs
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat import OvenStep, RoastCase, RoastRow, State
+from turnspit.heat import roast as roast_row
+from turnspit.message import Message
+from turnspit.planning.dinner import Dinner
+from turnspit.recipes import SizeCase, size_roast
+
+LONGEST_AHEAD_DAYS = 60
+TEMPER_LIMIT_MIN = 60.0
+MOST_PIECES = 40
+MOST_OVENS = 20
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """A dinner without gaps. `stricter` is True where no kitchen was named, so that the stricter rules hold."""
+
+    dinner: Dinner
+    row: RoastRow
+    mass_kg: float
+    count: int
+    state: State
+    stuffed: bool
+    sold_as: SoldAs
+    target_c: float
+    oven_c: float
+    convection: bool
+    ovens: int
+    brined: bool
+    licensed: bool
+    stricter: bool
+    assumptions: tuple[Message, ...]
+
+    @property
+    def per_oven(self) -> int:
+        """Pieces that share one oven."""
+        return -(-self.count // self.ovens)
+
+    @property
+    def large(self) -> bool:
+        """A roast that wants the long rest (common practice, no source: a whole bird from 12 lb)."""
+        return self.mass_kg >= 5.4
+
+    @property
+    def rest_min(self) -> float:
+        """The rest the plan gives it, in minutes."""
+        return 30.0 if self.large else max(15.0, min(self.row.rest_min_range[1], 20.0))
+
+    @property
+    def carve_min(self) -> float:
+        """Minutes to carve all pieces (common practice, no source)."""
+        return (20.0 if self.large else 15.0) + 10.0 * (self.count - 1)
+
+    def case(
+        self, state: State | None = None, mass_kg: float | None = None, pull_c: float | None = None
+    ) -> RoastCase:
+        """What the heat room is asked, by default for the roast as it is wanted."""
+        state = state or self.state
+        return RoastCase(
+            kind=self.row.kind,
+            mass_kg=mass_kg or self.mass_kg,
+            count=self.per_oven,
+            state=state,
+            stuffed=self.stuffed and state == "thawed",
+            bone_in=self.dinner.roast.bone_in,
+            oven=(OvenStep(0.0, self.oven_c, self.convection),),
+            target_c=self.target_c,
+            pull_c=pull_c,
+            rest_min=self.rest_min,
+            altitude_m=self.dinner.altitude_m,
+            seed=self.dinner.seed,
+        )
+
+
+def settle(dinner: Dinner, now: datetime) -> Settled:
+    """Fill what was not said and list it. Raises Impossible or OutOfRange for what cannot be planned."""
+    _check_times(dinner, now)
+    said: list[Message] = []
+    assumed = said.append
+    wish = dinner.roast
+    kind = wish.kind or "turkey"
+    if wish.kind is None:
+        assumed(Message("planning-assume-kind", roast=Message("roast-turkey")))
+    row = roast_row(kind)
+    count = _between(
+        "count", 1 if wish.count is None else wish.count, 1, MOST_PIECES, "plan a larger dinner in parts"
+    )
+    ovens = _between(
+        "oven.count",
+        1 if dinner.oven.count is None else dinner.oven.count,
+        1,
+        MOST_OVENS,
+        "plan a larger kitchen in parts",
+    )
+    if wish.mass_kg is not None:
+        mass_kg = wish.mass_kg
+    else:
+        count, mass_kg = _size_for(dinner, row, count, assumed)
+    state = wish.state or "thawed"
+    if wish.state is None:
+        assumed(Message("planning-assume-thawed"))
+    stuffed = bool(wish.stuffed)
+    if wish.stuffed is None and row.poultry:
+        assumed(Message("planning-assume-unstuffed"))
+    target_c = row.default_target_c if wish.target_c is None else wish.target_c
+    oven_c = dinner.oven.temperature_c if dinner.oven.temperature_c is not None else row.usual_oven_c
+    convection = bool(dinner.oven.convection)
+    if dinner.oven.temperature_c is None or dinner.oven.convection is None:
+        assumed(Message("planning-assume-oven", oven_c=oven_c, fan="yes" if convection else "no"))
+    brined = bool(dinner.brine.wanted) and (wish.sold_as or "plain") == "plain"
+    if brined and wish.sold_as is None:
+        assumed(Message("planning-assume-plain"))
+    if dinner.kitchen is None:
+        assumed(Message("planning-assume-stricter"))
+    return Settled(
+        dinner,
+        row,
+        mass_kg,
+        count,
+        state,
+        stuffed,
+        wish.sold_as or "plain",
+        target_c,
+        oven_c,
+        convection,
+        ovens,
+        brined,
+        licensed=dinner.kitchen == "licensed",
+        stricter=dinner.kitchen is None,
+        assumptions=tuple(said),
+    )
+
+
+def _check_times(dinner: Dinner, now: datetime) -> None:
+    if dinner.serve_at is None and dinner.start_at is None:
+        raise Impossible("serve_at", "unsaid", "is needed", "say when dinner is, or when the roast goes in")
+    last = now + timedelta(days=LONGEST_AHEAD_DAYS)
+    for name, at in (("serve_at", dinner.serve_at), ("start_at", dinner.start_at)):
+        if at is not None and at.tzinfo is None:
+            raise Impossible(name, at.isoformat(), "has no offset", "give it as ISO 8601 with its offset from UTC")
+        if at is not None and at > last:
+            raise OutOfRange(name, at.isoformat(), f"is over {LONGEST_AHEAD_DAYS} days ahead", "ask again nearer")
+    if dinner.serve_at is not None and dinner.serve_at <= now:
+        raise Impossible(
+            "serve_at", dinner.serve_at.isoformat(), f"is not after {now.isoformat()}", "say a later time"
+        )
+    if dinner.start_at is not None and dinner.start_at < now - timedelta(hours=24):
+        raise Impossible("start_at", dinner.start_at.isoformat(), "is over a day ago", "say when the roast went in")
+    if dinner.work_from >= dinner.work_until:
+        raise Impossible("work_from", dinner.work_from, f"is not before {dinner.work_until}", "swap the two")
+    if not 0 <= dinner.temper_min <= TEMPER_LIMIT_MIN:
+        raise OutOfRange("temper_min", dinner.temper_min, "is not between 0 and 60", "roast it from the refrigerator")
+
+
+def _between(name: str, value: int, low: int, high: int, way_out: str) -> int:
+    OutOfRange.check(name, value, low, high, way_out)
+    return value
+
+
+def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Message], None]) -> tuple[int, float]:
+    """How many pieces of which mass: from the covers where they were said, else one of the usual size."""
+    if dinner.covers is None:
+        assumed(Message("planning-assume-mass", mass_kg=row.usual_mass_kg))
+        return count, row.usual_mass_kg
+    sizing = size_roast(SizeCase(kind=row.kind, covers=dinner.covers, leftovers=bool(dinner.leftovers_wanted)))
+    if dinner.roast.count is None:
+        count, mass_kg = sizing.flock.count, sizing.flock.each_kg
+    else:
+        mass_kg = min(max(sizing.needed_kg / count, row.mass_kg_range[0]), row.mass_kg_range[1])
+    assumed(Message("planning-assume-mass-covers", mass_kg=mass_kg, count=count, covers=dinner.covers))
+    return count, mass_kg

@@ -1,0 +1,206 @@
+"""The ways to the table that the clock and the rules leave open, each with its own times."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from turnspit.errors import Impossible, TurnspitError
+from turnspit.heat import RoastForecast, ThawCase, ThawForecast, ThawMethod, forecast_roast, forecast_thaw, roast
+from turnspit.message import Message
+from turnspit.planning.brining import needed_before_oven_min
+from turnspit.planning.hours import earlier, in_work_hours, later, minutes, not_after
+from turnspit.planning.settle import Settled
+from turnspit.planning.timetable import Way
+from turnspit.planning.timing import (
+    CERTAINTY,
+    PREP_MIN,
+    SHORT_PREP_MIN,
+    Timing,
+    after_start,
+    before_serving,
+    forecast_for,
+    kept_until,
+)
+
+RAW_ABOVE_5C_LIMIT_H = 4.0
+"""Food Code 3-501.13: no thawed raw part above 5 C (41 F) for more than four hours, preparation included."""
+
+SEARCH_MEMBERS = 64
+
+
+@dataclass(frozen=True, slots=True)
+class Route:
+    """A way with all that is needed to make its tasks."""
+
+    way: Way
+    settled: Settled
+    timing: Timing
+    thaw: ThawForecast | None = None
+    thaw_from: datetime | None = None
+    thaw_until: datetime | None = None
+
+
+def routes(settled: Settled, now: datetime) -> tuple[Route, ...]:
+    """The ways to meet the wish itself, best first: as it is, or thawed in the cold, in water, or from frozen."""
+    if settled.state != "frozen":
+        return (_as_it_is(settled, now),)
+    frozen = replace(settled, stuffed=False, brined=False)
+    timing = _timing(settled, forecast_for(settled, "thawed"))
+    found = [_by_refrigerator(settled, timing, now), _by_cold_water(settled, timing, now)]
+    with suppress(TurnspitError):  # where the model does not reach that mass from frozen the way is not offered
+        found.append(_from_frozen(frozen, now))
+    return tuple(found)
+
+
+def other_ways(settled: Settled, now: datetime) -> tuple[Route, ...]:
+    """Where the wish cannot be met: the same roast later, and smaller or other pieces in time."""
+    fresh = replace(settled, state="thawed")
+    asks: list[Callable[[], Route | None]] = [lambda: _later_dinner(settled, now)]
+    if settled.dinner.serve_at is not None:
+        asks += [lambda: _smaller(fresh, now), lambda: _breast(fresh, now)]
+    found = []
+    for ask in asks:
+        try:
+            route = ask()
+        except TurnspitError:  # outside what the model was checked for: not offered
+            continue
+        if route is not None:
+            found.append(route)
+    return tuple(found)
+
+
+def _timing(settled: Settled, forecast: RoastForecast) -> Timing:
+    """The timing the dinner asks for: from its start where one was said, else backward from the serving time."""
+    dinner = settled.dinner
+    if dinner.start_at is not None:
+        timing = after_start(settled, forecast, dinner.start_at)
+        if dinner.serve_at is not None and timing.serve_at < dinner.serve_at:
+            timing = kept_until(settled, timing, dinner.serve_at)
+        return timing
+    if dinner.serve_at is None:
+        raise Impossible("serve_at", "unsaid", "is needed", "say when dinner is, or when the roast goes in")
+    return before_serving(settled, forecast, dinner.serve_at)
+
+
+def _as_it_is(settled: Settled, now: datetime) -> Route:
+    timing = _timing(settled, forecast_for(settled))
+    started = settled.dinner.start_at is not None and settled.dinner.start_at <= now
+    possible = started or timing.oven_in >= later(now, minutes(SHORT_PREP_MIN))
+    wished = settled.dinner.serve_at
+    possible = possible and (wished is None or timing.serve_at <= wished)
+    first = timing.oven_in if started else max(now, earlier(timing.oven_in, minutes(PREP_MIN)))
+    why = Message("planning-way-as-wished-why" if possible else "planning-way-too-late-why", at=timing.oven_in)
+    way = Way("as_wished", _title("as-wished", settled), why, possible, timing.serve_at, first, timing.oven_in)
+    return Route(way, settled, timing)
+
+
+def _thaw(settled: Settled, method: ThawMethod) -> ThawForecast:
+    return forecast_thaw(ThawCase(settled.row.kind, settled.mass_kg, method, seed=settled.dinner.seed))
+
+
+def _by_refrigerator(settled: Settled, timing: Timing, now: datetime) -> Route:
+    thaw = _thaw(settled, "refrigerator")
+    hours = (settled.dinner.work_from, settled.dinner.work_until)
+    until = earlier(timing.oven_in, minutes(needed_before_oven_min(settled)))
+    start = not_after(earlier(until, minutes(60 * thaw.plan_h)), *hours)
+    possible = start >= now
+    why = Message("planning-way-refrigerator-why", span_min=60 * thaw.plan_h, at=start)
+    way = Way("refrigerator", _title("refrigerator", settled), why, possible, timing.serve_at, start, timing.oven_in)
+    return Route(way, settled, timing, thaw, start, until)
+
+
+def _by_cold_water(settled: Settled, timing: Timing, now: datetime) -> Route:
+    thaw = _thaw(settled, "cold_water")
+    dry = replace(settled, brined=False)
+    until = earlier(timing.oven_in, minutes(PREP_MIN))
+    start = earlier(until, minutes(60 * thaw.plan_h))
+    attended = all(in_work_hours(at, settled.dinner.work_from, settled.dinner.work_until) for at in (start, until))
+    attended = attended and start.date() == until.date()
+    warm_h = thaw.surface_above_5c_h.p90 + PREP_MIN / 60
+    lawful = warm_h <= RAW_ABOVE_5C_LIMIT_H or not (settled.licensed or settled.stricter)
+    if not lawful:
+        why = Message(
+            "planning-way-cold-water-licensed-why", warm_h=round(warm_h, 1), named="no" if settled.stricter else "yes"
+        )
+    elif start >= now and not attended:
+        why = Message("planning-way-cold-water-night-why", span_min=60 * thaw.plan_h, at=start)
+    else:
+        why = Message("planning-way-cold-water-why", span_min=60 * thaw.plan_h, at=start)
+    possible = lawful and attended and start >= now
+    way = Way("cold_water", _title("cold-water", settled), why, possible, timing.serve_at, start, timing.oven_in)
+    return Route(way, dry, timing, thaw, start, until)
+
+
+def _from_frozen(settled: Settled, now: datetime) -> Route:
+    timing = _timing(settled, forecast_for(settled, "frozen"))
+    first = earlier(timing.oven_in, minutes(SHORT_PREP_MIN))
+    possible = first >= now and (settled.dinner.serve_at is None or timing.serve_at <= settled.dinner.serve_at)
+    span = timing.forecast.ready_min
+    why = Message("planning-way-frozen-why", low_min=span.p10, high_min=span.p90, at=timing.oven_in)
+    way = Way("frozen", _title("frozen", settled), why, possible, timing.serve_at, first, timing.oven_in)
+    return Route(way, settled, timing)
+
+
+def _later_dinner(settled: Settled, now: datetime) -> Route:
+    """The same roast at the first time it can be served: as it is, or, frozen, straight into the oven."""
+    plain = replace(settled, brined=False, stuffed=settled.stuffed and settled.state != "frozen")
+    oven_in = later(now, minutes(PREP_MIN if plain.state != "frozen" else SHORT_PREP_MIN))
+    timing = after_start(plain, forecast_for(plain), oven_in)
+    why = Message("planning-way-later-why", at=timing.serve_at, oven_in=timing.oven_in)
+    way = Way("later", _title("later", plain), why, True, timing.serve_at, now, timing.oven_in)
+    return Route(way, plain, timing)
+
+
+def _smaller(settled: Settled, now: datetime) -> Route | None:
+    """The largest piece of the same roast, thawed, that still makes the wish."""
+    serve_at = settled.dinner.serve_at
+    if serve_at is None or settled.dinner.start_at is not None:
+        return None
+    room_min = (serve_at - now).total_seconds() / 60 - PREP_MIN - settled.carve_min
+    low, high = settled.row.mass_kg_range[0], settled.mass_kg
+
+    def fits(mass_kg: float) -> bool:
+        piece = replace(settled, mass_kg=mass_kg, brined=False)
+        forecast = forecast_roast(replace(piece.case(), members=SEARCH_MEMBERS))
+        return forecast.ready_quantile_min(CERTAINTY) + piece.rest_min <= room_min
+
+    if low >= 0.9 * high or not fits(low):
+        return None
+    while high - low > 0.02 * settled.mass_kg + 0.1:
+        middle = (low + high) / 2
+        low, high = (middle, high) if fits(middle) else (low, middle)
+    piece = replace(settled, mass_kg=low, brined=False)
+    return _instead("smaller", piece, now)
+
+
+def _breast(settled: Settled, now: datetime) -> Route | None:
+    """A turkey breast instead of the whole bird."""
+    if settled.row.kind != "turkey":
+        return None
+    row = roast("turkey_breast")
+    piece = replace(
+        settled, row=row, mass_kg=row.usual_mass_kg, stuffed=False, brined=False, target_c=row.default_target_c
+    )
+    return _instead("breast", piece, now)
+
+
+def _instead(kind: str, piece: Settled, now: datetime) -> Route | None:
+    timing = _timing(piece, forecast_for(piece))
+    first = max(now, earlier(timing.oven_in, minutes(PREP_MIN)))
+    if timing.oven_in < later(now, minutes(SHORT_PREP_MIN)):
+        return None
+    why = Message(f"planning-way-{kind}-why", mass_kg=piece.mass_kg, at=timing.oven_in)
+    way = Way(kind, _title(kind, piece), why, True, timing.serve_at, first, timing.oven_in)
+    return Route(way, piece, timing)
+
+
+def _title(way: str, settled: Settled) -> Message:
+    return Message(
+        f"planning-way-{way}",
+        roast=Message(f"roast-{settled.row.kind}"),
+        mass_kg=settled.mass_kg,
+        count=settled.count,
+    )

@@ -1,0 +1,130 @@
+planning-headline = Meta { $count ->
+    [one] el { $roast } de { MASS($mass_kg) }
+   *[other] { $count } × { $roast } de { MASS($mass_kg) }
+ } al horno a las { WHEN($oven_in) }, empiece a medir a las { WHEN($check_from) }, sirva a las { WHEN($serve_at) }.
+planning-headline-later = La comida de las { WHEN($wished) } no se puede cumplir con seguridad: { $why } La primera segura con esta pieza: { $plan }
+planning-headline-other = { $why } En su lugar: { $way }. { $plan }
+
+planning-assume-kind = El asado es un { $roast }.
+planning-assume-thawed = Está descongelado y frío del refrigerador.
+planning-assume-unstuffed = No va relleno; el relleno se hornea aparte.
+planning-assume-oven = El horno está a { TEMPERATURE($oven_c) }, { $fan ->
+    [yes] con ventilador
+   *[no] sin ventilador
+ }.
+planning-assume-plain = El ave se vendió natural: ni inyectada ni kosher. Lo dice la etiqueta.
+planning-assume-stricter = No se dijo qué cocina es, así que vale la más estricta de las reglas de casa y de local autorizado.
+planning-assume-mass-covers = { $count ->
+    [one] Pesa { MASS($mass_kg) }
+   *[other] Son { $count }, de { MASS($mass_kg) } cada uno
+ }, suficiente para { $covers }.
+planning-assume-mass = Pesa { MASS($mass_kg) }.
+planning-no-time-for-brine = Ya no hay tiempo para la salmuera (al menos { $least_h } h en frío): se sala la piel.
+planning-outside-hours = El trabajo empieza a las { WHEN($at) }, fuera del horario habitual; una comida más tarde lo mueve.
+
+planning-way-as-wished = como se pidió, { $roast } de { MASS($mass_kg) }
+planning-way-as-wished-why = Al horno a las { WHEN($at) }.
+planning-way-too-late-why = Tendría que estar en el horno a las { WHEN($at) }.
+planning-way-refrigerator = descongelar el { $roast } de { MASS($mass_kg) } en el refrigerador
+planning-way-refrigerator-why = En el refrigerador tarda { SPAN($span_min) }, así que empezaría { WHEN($at) }.
+planning-way-cold-water = descongelarlo en agua fría, cambiada cada media hora
+planning-way-cold-water-why = En agua fría tarda { SPAN($span_min) } y se cocina enseguida; empieza { WHEN($at) }.
+planning-way-cold-water-night-why = En agua fría tarda { SPAN($span_min) } y alguien tiene que cambiarla cada media hora; empezando { WHEN($at) } cae fuera del horario.
+planning-way-cold-water-licensed-why = En agua fría su superficie pasaría { $warm_h } h por encima de { TEMPERATURE(5) }, más de las 4 h que admite una cocina autorizada{ $named ->
+    [yes] .
+   *[no] ; diga «cocina de casa» si lo es.
+ }
+planning-way-frozen = asarlo congelado, sin relleno
+planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno a las { WHEN($at) }.
+planning-way-later = el mismo { $roast }, más tarde
+planning-way-later-why = Al horno { WHEN($oven_in) }, en la mesa a las { WHEN($at) }.
+planning-way-smaller = un { $roast } más pequeño, { MASS($mass_kg) } como mucho
+planning-way-smaller-why = Hasta { MASS($mass_kg) }, descongelado, aún llega: al horno a las { WHEN($at) }. Dos pequeños dan de comer a tantos como uno grande.
+planning-way-breast = { $roast } de { MASS($mass_kg) }
+planning-way-breast-why = Se asa antes que el ave entera: al horno a las { WHEN($at) }.
+
+planning-shop = Compre { $count ->
+    [one] un { $roast } fresco de { MASS($mass_kg) }
+   *[other] { $count } × { $roast } frescos de { MASS($mass_kg) }
+ }
+planning-shop-why = Un ave fresca se compra uno o dos días antes y va directa al frío; una congelada necesita días más.
+planning-thaw-refrigerator = Descongele el { $roast } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
+planning-thaw-refrigerator-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado.
+planning-thaw-cold-water = Descongele el { $roast } de { MASS($mass_kg) } en agua fría, en una envoltura sin fugas
+planning-thaw-cold-water-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado. Se cocina enseguida.
+planning-thaw-water-change = Cambie el agua cada { $every_min } minutos; el ave siempre cubierta.
+planning-thaw-window = Regla: { SPANS($low_min, $high_min) }. Calculado: { SPANS($model_low_min, $model_high_min) }.
+planning-thaw-check = Toque dentro de la cavidad y en la articulación del muslo: si hay hielo, necesita más tiempo, aquí o en el horno.
+planning-brine-make = Prepare la salmuera: { VOLUME($water_l) } de agua, { MASS($salt_kg) } de sal; enfríela con hielo
+planning-brine-make-why = { PERCENT($percent) } en peso; está fría del todo antes de meter el ave.
+planning-brine-in = Meta el { $roast } en la salmuera fría, bien cubierto
+planning-brine-in-why = { $hours } h con esta fuerza (de { $low } a { $high } h).
+planning-brine-place = El recipiente lleno pesa { MASS($weight_kg) }; estante más bajo, debajo de lo listo para comer.
+planning-brine-out = Saque el { $roast } de la salmuera, tire la salmuera, séquelo
+planning-brine-out-why = Más tiempo solo lo sala más; la salmuera usada es jugo crudo.
+planning-dry = Seque el { $roast } destapado en el refrigerador
+planning-dry-why = La piel seca se dora en vez de cocerse al vapor.
+planning-giblets = Saque menudos, cuello y plástico del { $roast }; séquelo, no lo lave
+planning-giblets-why = El papel y el plástico se queman, y el cuello hace la salsa.
+planning-giblets-frozen = Saque la bolsa de menudos con pinzas cuando se suelte
+planning-giblets-frozen-why = En un ave asada congelada solo se suelta hacia la mitad.
+planning-truss = Ate y sazone: ate las patas, meta las puntas de las alas debajo, unte con mantequilla
+planning-truss-why = Atado se asa parejo; las puntas metidas no se queman.
+planning-tie = Ate y sazone el { $roast }
+planning-tie-why = Una forma pareja se asa pareja.
+planning-season-frozen = Desenvuélvalo y póngalo en una rejilla sobre una bandeja; sazone cuando la piel se haya descongelado
+planning-season-frozen-why = La sal no se pega al hielo.
+planning-salt = Sálelo por todas partes.
+planning-salt-lightly = Sálelo poco o nada: ya tiene sal.
+planning-stuff = Rellénelo ahora, flojo, con el relleno caliente: no antes.
+planning-temper = Deje el { $roast } en la encimera { SPAN($span_min) }
+planning-temper-why = Cuenta como tiempo fuera del frío y ahorra solo minutos de horno.
+
+planning-oven-on = Caliente el horno a { TEMPERATURE($oven_c) }{ $fan ->
+    [yes] , con ventilador
+   *[no] {""}
+ }
+planning-oven-on-why = Los tiempos se calculan con el horno caliente desde el primer minuto.
+planning-roast-in = { $count ->
+    [one] { $roast } de { MASS($mass_kg) } al horno, { TEMPERATURE($oven_c) }
+   *[other] { $count } × { $roast } de { MASS($mass_kg) } al horno, { TEMPERATURE($oven_c) }
+ }
+planning-roast-in-why = Calculado { SPANS($low_min, $high_min) }; el plan cuenta con el lado lento, porque un ave temprana se mantiene caliente y una comida tarde no tiene arreglo.
+planning-rack-bird = Pechuga arriba sobre una rejilla, para que la grasa gotee en la bandeja y se aproveche.
+planning-rack = Sobre una rejilla, la grasa arriba, para que gotee en la bandeja y se aproveche.
+planning-tent = Cubra la pechuga con papel de aluminio suelto cuando esté dorada.
+planning-apart = { $count } en un horno: deje un palmo entre ellos y gire las bandejas a la mitad.
+planning-baste = Bañe: unte con mantequilla y jugos, cierre pronto la puerta
+planning-baste-why = Cada apertura cuesta de { $low } a { $high } minutos.
+planning-check = Mida la temperatura desde aquí, cada diez a quince minutos; listo a { TEMPERATURE($pull_c) } en el punto más frío
+planning-check-why = Se espera entre { WHEN($p10) } y { WHEN($p90) }; decide el termómetro.
+planning-probe-bird = Mida hondo en la pechuga, en el muslo interior y en la articulación del ala, lejos del hueso: cuenta el más frío.
+planning-probe-meat = Mida en el centro de la parte más gruesa, lejos de hueso y grasa: cuenta el más frío.
+planning-probe-stuffing = Mida también el centro del relleno: debe marcar { TEMPERATURE(74) } en el horno.
+planning-hold = Si está listo antes: cúbralo hasta media hora, luego manténgalo a { TEMPERATURE($hot_c) } o más
+planning-hold-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. Por debajo de { TEMPERATURE($hot_c) } corre el reloj de dos horas.
+planning-rest = { $roast } fuera a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
+planning-rest-why = El calor sigue hacia dentro: { $station } sube unos { RISE($rise_k) } más y el jugo se asienta.
+planning-rest-long = Un ave grande reposa de 30 a 45 minutos.
+planning-rest-short = Bastan de 15 a 20 minutos.
+planning-station-breast = la pechuga
+planning-station-thigh = el muslo interior
+planning-station-wing = la articulación del ala
+planning-station-stuffing = el relleno
+planning-station-centre = el centro
+
+planning-stock = Cueza cuello y menudos (sin el hígado) en agua sin sal para la salsa
+planning-stock-why = Los jugos de la bandeja pueden ser salados; con caldo sin sal usted elige.
+planning-gravy = Haga la salsa con los jugos y el caldo; manténgala humeante
+planning-gravy-why = El asado ya salió del horno y la grasa se ha asentado.
+planning-gravy-salty-why = Los jugos de un ave salada son salados: empiece con caldo sin sal y pruebe.
+planning-carve-bird = Trinche: quite el hilo, primero las patas por la articulación, la pechuga en lonchas, el muslo en trozos grandes
+planning-carve = Corte a contrafibra, sin el hilo
+planning-carve-why = Tabla y cuchillo limpios que no hayan tocado el ave cruda.
+planning-serve = { $covers ->
+    [0] Sirva
+   *[other] Sirva a { $covers }
+ }
+planning-serve-why = El minuto prometido.
+planning-leftovers = Las sobras sin hueso, en capa baja, en el refrigerador antes de las { WHEN($by) }
+planning-leftovers-why = Dos horas desde el horno; duran de tres a cuatro días y se recalientan a { TEMPERATURE(74) }.

@@ -1,0 +1,208 @@
+"""The whole plan, on the real heat model: what it puts on the clock and what it does when the clock says no."""
+
+from dataclasses import replace
+from datetime import datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.planning import BrineWish, Dinner, OvenWish, RoastWish, Timetable, plan_dinner
+
+ZONE = ZoneInfo("America/New_York")
+NOW = datetime(2026, 11, 25, 9, tzinfo=ZONE)
+POUND_KG = 0.45359237
+
+
+def at(hour: int, minute: int = 0, day: int = 25) -> datetime:
+    return datetime(2026, 11, day, hour, minute, tzinfo=ZONE)
+
+
+def bird(pounds: float, **wish) -> RoastWish:
+    return RoastWish(kind="turkey", mass_kg=pounds * POUND_KG, **wish)
+
+
+def starts(plan: Timetable) -> dict[str, datetime]:
+    return {task.id: task.start for task in plan.tasks}
+
+
+@pytest.fixture(scope="module")
+def sixteen() -> Timetable:
+    return plan_dinner(Dinner(bird(16), serve_at=at(18)), NOW)
+
+
+def test_the_tasks_stand_in_the_order_of_the_work(sixteen):
+    found = starts(sixteen)
+    order = [
+        "giblets_out",
+        "truss_season",
+        "oven_on",
+        "roast_in",
+        "baste_1",
+        "check",
+        "rest",
+        "gravy",
+        "carve",
+        "serve",
+        "leftovers",
+    ]
+    assert [found[name] for name in order if name != "oven_on"] == sorted(
+        found[name] for name in order if name != "oven_on"
+    )
+    assert found["oven_on"] < found["roast_in"]
+    assert found["serve"] == at(18)
+    assert sixteen.as_wished
+
+
+def test_the_roast_goes_in_by_the_later_finishing_side(sixteen):
+    latest = sixteen.serve_at - timedelta(minutes=sixteen.forecast.ready_quantile_min(0.80))
+    earliest = sixteen.serve_at - timedelta(minutes=sixteen.forecast.ready_quantile_min(0.90) + 5)
+    after_the_oven = timedelta(minutes=30 + 20)
+    assert earliest - after_the_oven <= sixteen.oven_in_at <= latest - after_the_oven
+
+
+def test_a_window_and_not_a_point(sixteen):
+    assert sixteen.check_from <= sixteen.ready.p10 < sixteen.ready.p50 < sixteen.ready.p90
+    check = next(task for task in sixteen.tasks if task.id == "check")
+    assert check.window == sixteen.ready
+    assert any(task.id == "hold" for task in sixteen.tasks)
+
+
+def test_the_pull_is_the_safe_minimum_for_birds_and_cited(sixteen):
+    assert sixteen.pull_c >= 73.8
+    rules = {caution.rule for caution in sixteen.cautions}
+    assert {
+        "poultry-165",
+        "no-washing",
+        "raw-juices",
+        "two-hours",
+        "hot-hold",
+        "local-codes",
+        "thermometer-decides",
+    } <= rules
+    assert sixteen.sources
+
+
+def test_leftovers_are_cold_within_two_hours_of_the_oven(sixteen):
+    (cold,) = (task for task in sixteen.tasks if task.id == "leftovers")
+    (rest,) = (task for task in sixteen.tasks if task.id == "rest")
+    assert cold.end <= rest.start + timedelta(hours=2)
+
+
+def test_same_dinner_same_plan():
+    dinner = Dinner(bird(12), serve_at=at(18))
+    assert plan_dinner(dinner, NOW).oven_in_at == plan_dinner(dinner, NOW).oven_in_at
+
+
+def test_a_late_wish_says_so_and_offers_later_and_smaller():
+    plan = plan_dinner(Dinner(bird(20), serve_at=at(13)), NOW)
+    assert not plan.as_wished
+    assert plan.headline.key == "planning-headline-later"
+    assert plan.serve_at > at(13)
+    ways = {way.id: way for way in plan.ways}
+    assert not ways["as_wished"].possible
+    assert ways["later"].chosen
+    assert ways["breast"].serve_at == at(13)
+
+
+def test_a_frozen_bird_for_tomorrow_goes_in_frozen_and_unstuffed():
+    plan = plan_dinner(Dinner(bird(20, state="frozen"), serve_at=at(14, day=26)), NOW)
+    ways = {way.id: way for way in plan.ways}
+    assert not ways["refrigerator"].possible
+    assert ways["frozen"].chosen
+    assert not plan.as_wished
+    assert plan.forecast.case.state == "frozen"
+    assert not plan.forecast.case.stuffed
+    assert "from-frozen" in {caution.rule for caution in plan.cautions}
+
+
+def test_with_a_week_it_thaws_in_the_refrigerator_and_nobody_works_at_night():
+    serve_at = datetime(2026, 12, 2, 14, tzinfo=ZONE)
+    plan = plan_dinner(Dinner(bird(20, state="frozen"), serve_at=serve_at), NOW)
+    assert plan.as_wished
+    (thaw,) = (task for task in plan.tasks if task.id == "thaw")
+    assert thaw.place == "refrigerator"
+    assert thaw.end - thaw.start >= timedelta(hours=plan.thaw.plan_h)
+    assert time(6) <= thaw.start.time() <= time(23)
+    assert plan.thaw.plan_h >= 20 / 4 * 24 - 0.01
+
+
+@pytest.mark.parametrize(("kitchen", "offered"), [("licensed", False), (None, False), ("home", True)])
+def test_cold_water_in_a_licensed_kitchen_is_bound_by_four_hours_above_41_f(kitchen, offered):
+    dinner = Dinner(bird(9, state="frozen"), serve_at=at(22, 30, day=26), kitchen=kitchen, work_from=time(5))
+    ways = {way.id: way for way in plan_dinner(dinner, NOW).ways}
+    assert ways["cold_water"].possible is offered
+
+
+def test_a_brine_has_its_hours_in_the_cold_before_the_roast():
+    plan = plan_dinner(Dinner(bird(14), serve_at=at(18, day=27), brine=BrineWish(wanted=True)), NOW)
+    (brine,) = (task for task in plan.tasks if task.id == "brine_in")
+    hours = (brine.end - brine.start) / timedelta(hours=1)
+    assert plan.brine.hours_low <= hours <= plan.brine.hours_high
+    found = starts(plan)
+    assert found["brine_make"] < brine.start < found["brine_out"] < found["dry"] < found["giblets_out"]
+    assert {"brine-cold", "brine-discard"} <= {caution.rule for caution in plan.cautions}
+    assert all(time(6) <= task.start.time() <= time(23) for task in plan.tasks if task.id.startswith("brine"))
+
+
+def test_a_brine_without_time_is_left_out_and_said():
+    plan = plan_dinner(Dinner(bird(14), serve_at=at(18), brine=BrineWish(wanted=True)), NOW)
+    assert plan.brine is None
+    assert "planning-no-time-for-brine" in {message.key for message in plan.assumptions}
+
+
+def test_an_injected_bird_gets_no_brine():
+    plan = plan_dinner(
+        Dinner(bird(14, sold_as="injected"), serve_at=at(18, day=27), brine=BrineWish(wanted=True)), NOW
+    )
+    assert plan.brine is None
+    assert "injected-no-brine" in {caution.rule for caution in plan.cautions}
+
+
+def test_a_roast_that_went_in_has_no_tasks_in_the_past():
+    plan = plan_dinner(Dinner(bird(14), start_at=at(8), serve_at=at(18)), NOW)
+    assert plan.oven_in_at == at(8)
+    assert all(task.end > NOW for task in plan.tasks)
+    assert plan.serve_at == at(18)
+
+
+def test_two_birds_in_one_oven_take_no_less_than_one():
+    one = plan_dinner(Dinner(bird(13), serve_at=at(17, 30)), NOW)
+    two = plan_dinner(Dinner(bird(13, count=2), serve_at=at(17, 30)), NOW)
+    assert two.oven_in_at < one.oven_in_at
+
+
+def test_beef_is_pulled_before_its_target():
+    plan = plan_dinner(Dinner(RoastWish(kind="beef_rib", mass_kg=3.0, target_c=63.0), serve_at=at(18)), NOW)
+    assert plan.pull_c < 63.0
+    assert not any(task.id == "giblets_out" for task in plan.tasks)
+
+
+def test_a_cool_oven_for_a_bird_is_warned_about():
+    plan = plan_dinner(Dinner(bird(12), serve_at=at(20), oven=OvenWish(temperature_c=150.0)), NOW)
+    severity = {caution.rule: caution.severity for caution in plan.cautions}
+    assert severity["oven-325"] in {"warn", "stop"}
+
+
+@pytest.mark.parametrize(
+    ("dinner", "error", "text"),
+    [
+        (Dinner(bird(16)), Impossible, "say when dinner is"),
+        (Dinner(bird(16), serve_at=at(18, day=24)), Impossible, "is not after"),
+        (Dinner(bird(900), serve_at=at(18)), OutOfRange, "mass_kg"),
+        (Dinner(bird(-3), serve_at=at(18)), (Impossible, OutOfRange), "mass_kg"),
+        (Dinner(bird(16, count=0), serve_at=at(18)), OutOfRange, "count"),
+        (Dinner(bird(16), serve_at=at(18) + timedelta(days=90)), OutOfRange, "days ahead"),
+        (Dinner(bird(16), serve_at=datetime(2026, 11, 25, 18)), Impossible, "offset"),
+        (Dinner(bird(16), serve_at=at(18), temper_min=300), OutOfRange, "temper_min"),
+    ],
+)
+def test_what_no_plan_can_serve_is_refused_with_the_way_out(dinner, error, text):
+    with pytest.raises(error, match=text):
+        plan_dinner(dinner, NOW)
+
+
+def test_a_plan_is_told_in_the_kitchen_s_zone():
+    utc = NOW.astimezone(ZoneInfo("UTC"))
+    plan = plan_dinner(replace(Dinner(bird(12), serve_at=at(18))), utc)
+    assert plan.serve_at == at(18)
