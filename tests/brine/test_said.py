@@ -43,7 +43,7 @@ def test_every_salt_and_vessel_has_a_name():
     for reader in (Reader(NOW), Reader(NOW, language="es")):
         for row in table("brine_vessels"):
             assert say(Message(f"brine-vessel-{row['key']}"), reader)
-        for row in table("salt_bulk"):
+        for row in table("salts"):
             assert say(Message(f"brine-salt-{row['kind']}"), reader)
 
 

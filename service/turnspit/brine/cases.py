@@ -13,7 +13,7 @@ from turnspit.message import Caution, Message
 from turnspit.spread import Spread
 
 SoldAs = Literal["plain", "injected", "kosher"]
-SaltKind = Literal["table", "flake_kosher", "coarse_kosher"]
+SaltKind = Literal["table", "flake_kosher", "coarse_kosher", "kosher", "finishing_flake"]
 Method = Literal["wet", "equilibrium", "dry"]
 
 MEMBERS = 256

@@ -52,7 +52,7 @@ def plan_brine(case: BrineCase) -> BrinePlan:
 def check(case: BrineCase) -> None:
     """Refuse a case that cannot be worked out, whichever way it is salted."""
     geometry(case.kind)
-    salts = [str(row["kind"]) for row in table("salt_bulk")]
+    salts = [str(row["kind"]) for row in table("salts")]
     if case.salt_kind not in salts:
         raise Unknown("salt_kind", case.salt_kind, salts)
     if case.count < 1:

@@ -3,6 +3,7 @@ brine-salt-table = table salt
 brine-salt-flake_kosher = light-flake kosher salt
 brine-salt-coarse_kosher = coarse (dense) kosher salt
 brine-salt-finishing_flake = flaked finishing salt
+brine-salt-kosher = kosher salt
 brine-sold-plain = plain
 brine-sold-injected = injected
 brine-sold-kosher = kosher

@@ -2,6 +2,7 @@ brine-salt-table = sal de mesa
 brine-salt-flake_kosher = sal kosher en escamas ligeras
 brine-salt-coarse_kosher = sal kosher gruesa (densa)
 brine-salt-finishing_flake = sal en escamas para terminar
+brine-salt-kosher = sal kosher
 brine-sold-plain = sin tratar
 brine-sold-injected = inyectado
 brine-sold-kosher = kosher
