@@ -13,6 +13,7 @@ from turnspit.asking.reading import Reading, read_line
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
 from turnspit.words import Reader, say
+from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 
@@ -32,16 +33,17 @@ def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> 
 
 def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> Reader:
     """Language and habits as the line shows them; the units asked for, else those of the text, else the US ones."""
-    units = line.units or reading.understood.get("units") or reading.units or "us"
-    kept = conversation.clock if conversation is not None else None
-    usual = "24h" if reading.language == "es" and units == "metric" else "12h"
-    return Reader(line.now, reading.language, units, reading.clock or kept or usual)
+    before = conversation or Conversation("")
+    units = line.units or reading.understood.get("units") or reading.units or before.units or "us"
+    usual: Clock = "24h" if reading.language == "es" and units == "metric" else "12h"
+    return Reader(line.now, reading.language, units, reading.clock or before.clock or usual)
 
 
 def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Answer:
     if reading.move == "start_over":
         return moves.started_over()
-    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, _text(line, reading, conversation))
+    text = _text(line, reading, conversation)
+    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, text, reading.topic)
     answer = together([answer_to(intent, enquiry) for intent in reading.intents])
     if reading.move == "why":
         return moves.why(answer)
@@ -53,10 +55,11 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
 
 
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
-    """The words that are answered: those of the line, or of the last one where the line asks about its answer."""
-    if reading.move != "ask" and conversation is not None and conversation.lines:
-        return conversation.lines[-1]
-    return line.text
+    """The words that are answered: the line's, before it those of the line that it amends or asks about."""
+    last = conversation.lines[-1] if conversation is not None and conversation.lines else ""
+    if reading.move == "ask" or not last:
+        return line.text
+    return f"{line.text} {last}" if reading.move == "amend" else last
 
 
 def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conversation_id: str) -> Reply:

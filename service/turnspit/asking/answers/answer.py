@@ -19,13 +19,14 @@ Item = TypeVar("Item")
 
 @dataclass(frozen=True, slots=True)
 class Enquiry:
-    """One intent to be answered."""
+    """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about."""
 
     understood: Understood
     reader: Reader
     now: datetime
     kitchen: Kitchen | None = None
     text: str = ""
+    topic: str = ""
 
     def said(self, path: str) -> Any:
         """What `understood` holds at a dotted path ("roast.mass_kg"), None where nothing was said."""

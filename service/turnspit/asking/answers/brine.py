@@ -27,7 +27,8 @@ def answer(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
     unsaid = plan.case.sold_as is None
-    headline, *lines = (*_ratio(enquiry, plan), plan.headline, *_strength(plan), *_notes(plan), *_steps(plan))
+    told = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_notes(plan), *_steps(plan)]
+    headline, *lines = told
     return Answer(
         headline=headline,
         lines=tuple(lines),
@@ -63,6 +64,10 @@ def _case(taken: Taken) -> BrineCase:
         hours=said("brine.hours"),
         salt_kind=taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt")),
     )
+
+
+def _headline(plan: BrinePlan) -> tuple[Message, ...]:
+    return () if plan.headline is None else (plan.headline,)
 
 
 def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:

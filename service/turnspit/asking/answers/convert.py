@@ -18,6 +18,7 @@ COUNTERPARTS = {
     "floz": "mL", "pint": "mL", "quart": "L", "gal": "L", "degC": "degF", "degF": "degC", "gas_mark": "degF",
     "cm": "in", "in": "cm",
 }  # fmt: skip
+OVEN = ("degF", "degC", "gas_mark")
 BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
 SUPPOSED = ("quantities-us-measures",)
 """Notes that tell what was taken for granted."""
@@ -38,11 +39,7 @@ def answer(enquiry: Enquiry) -> Answer:
         reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
         assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
         assumed=taken.assumed,
-        next=(
-            Message("asking-next-in-unit", unit=_unit_name(_other(target))),
-            Message("asking-next-double"),
-            Message("asking-next-why"),
-        ),
+        next=_next(unit, target),
         data={"convert": _document(value, unit, result)},
     )
 
@@ -50,6 +47,14 @@ def answer(enquiry: Enquiry) -> Answer:
 def _target(taken: Taken, unit: str, item: str | None) -> str:
     usual = COUNTERPARTS[unit] if item or unit not in BY_VOLUME else BY_VOLUME[unit]
     return str(taken.value("amount.target_unit", usual))
+
+
+def _next(unit: str, target: str) -> tuple[Message, ...]:
+    why = Message("asking-next-why")
+    if unit in OVEN:
+        other = next(one for one in OVEN if one not in {unit, target})
+        return (Message("asking-next-in-unit", unit=_unit_name(other)), why)
+    return (Message("asking-next-in-unit", unit=_unit_name(_other(target))), Message("asking-next-double"), why)
 
 
 def _other(unit: str) -> str:
@@ -71,7 +76,7 @@ def _headline(value: float, unit: str, result: Conversion) -> Message:
     if result.item:
         given = Message("asking-amount-of", amount=given, item=result.item)
     low, high = _rounded(result.low), _rounded(result.high)
-    if result.exact or low == high or result.unit == "gas_mark":
+    if result.exact or low == high or result.unit in OVEN:
         key = "asking-convert-exact" if result.exact else "asking-convert-about"
         return Message(key, given=given, found=amount(result.value, result.unit))
     if result.kinds or not result.low <= result.value <= result.high:

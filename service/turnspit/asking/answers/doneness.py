@@ -12,7 +12,7 @@ from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roast_time import clock_window, done_when, forecast_document, reasons, roast_cautions
 from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
 from turnspit.asking.answers.topics import topic_of
-from turnspit.message import Message
+from turnspit.message import Message, Value
 from turnspit.reference import caution
 
 if TYPE_CHECKING:
@@ -45,14 +45,14 @@ def answer(enquiry: Enquiry) -> Answer:
 
 def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
     case, placed = forecast.case, read.placed
-    lines = [done_when(row, forecast.pull_c)] if not placed.done else [Message("asking-doneness-others")]
+    lines = [done_when(row, forecast)] if not placed.done else [Message("asking-doneness-others")]
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
     lines += _against_dinner(taken.enquiry, row, read)
     return Answer(
         headline=_headline(read, forecast),
         lines=tuple(lines),
-        reasons=(Message("asking-why-placed", members=case.members), *reasons(case, row, forecast)),
+        reasons=(Message(_how_placed(taken), members=case.members), *reasons(case, row, forecast)),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
         cautions=roast_cautions(forecast, row),
@@ -65,9 +65,14 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
     )
 
 
+def _how_placed(taken: Taken) -> str:
+    timed = any(taken.enquiry.said(path) is not None for path in ("start_at", "elapsed_h"))
+    return "asking-why-placed" if timed else "asking-why-placed-untimed"
+
+
 def _headline(read: Read, forecast: RoastForecast) -> Message:
     placed = read.placed
-    said = {
+    said: dict[str, Value] = {
         "c": placed.temperature_c,
         "place": Message(f"asking-station-{placed.station}"),
         "pull_c": forecast.pull_c,
@@ -102,7 +107,7 @@ def _place(taken: Taken, forecast: RoastForecast, reading: Mapping[str, Any]) ->
     from turnspit.tracking import place_reading
 
     place = reading.get("place")
-    station = place if place in forecast.history_c else forecast.deciding_station
+    station = str(place) if place in forecast.history_c else forecast.deciding_station
     if station != place and "reading.place" not in taken.assumed:
         taken.assumed["reading.place"] = station
         taken.told.append(Message("asking-taken-place", place=Message(f"asking-station-{station}")))

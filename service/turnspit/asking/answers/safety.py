@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any, get_args
 
+from turnspit.asking.answers import carve
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.taken import USUAL_KIND
+from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
@@ -14,10 +15,26 @@ from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+SPOKEN_OF = {
+    "partial": "partial_cooking",
+    "slow_oven": "oven",
+    "counter": "thawed_on_counter",
+    "allergy": "allergens",
+    "fry": "frying",
+    "raw_juice": "cross_contact",
+    "hold": "warm_holding",
+    "cool": "cooling",
+    "stuff": "stuffing",
+    "power": "power_cut",
+}
+"""The reading's word for a danger as the safety room's topic, where the two differ."""
+
 
 def answer(enquiry: Enquiry) -> Answer:
     """What the gravest finding saw and what to do now; the other findings as lines."""
     topic = _topic(enquiry)
+    if topic == "early":
+        return carve.early(Taken(enquiry))
     stuffing = topic == "stuffing"
     question = _question(enquiry, "target" if stuffing else topic)
     findings = check_question(question, enquiry.kitchen)
@@ -38,7 +55,7 @@ def answer(enquiry: Enquiry) -> Answer:
 
 
 def _topic(enquiry: Enquiry) -> str:
-    found = topic_of(enquiry.text, "safety")
+    found = topic_of(enquiry.text, "safety") or SPOKEN_OF.get(enquiry.topic, enquiry.topic)
     hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
     if hours is not None and (found in {"", "stuffing"}):
         return "left_out"

@@ -62,10 +62,10 @@ def _window(thaw: ThawForecast) -> dict[str, float]:
 
 def _in_water(thaw: ThawForecast) -> Message:
     if thaw.rule_h is None:
-        return Message("asking-thaw-cold-water", plan_min=thaw.plan_h * 60)
+        return Message("asking-thaw-cold-water", plan_min=ceil(thaw.plan_h * 2) * 30)
     if thaw.plan_h <= thaw.rule_h[1]:
         return Message("asking-thaw-cold-water-rule", rule_min=thaw.rule_h[1] * 60)
-    return Message("asking-thaw-cold-water-longer", rule_min=thaw.rule_h[1] * 60, plan_min=thaw.plan_h * 60)
+    return Message("asking-thaw-cold-water-longer", rule_min=thaw.rule_h[1] * 60, plan_min=ceil(thaw.plan_h * 2) * 30)
 
 
 def _licensed_lines(enquiry: Enquiry, water: ThawForecast) -> tuple[Message, ...]:

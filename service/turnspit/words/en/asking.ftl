@@ -358,3 +358,5 @@ asking-why-brine-strength = { PERCENT($percent) } of salt in the brine by weight
 asking-why-brine-none = A bird sold injected, self-basted or kosher carries its salt; more makes it too salty to eat.
 asking-size-half = Half of a whole bird is edible; the rest is bone, fat and what cooks away.
 asking-carve-amount = { $roast } gives about { MASS($kg) } of carved meat, some { $servings } plates.
+asking-done-joint-rising = Out when the centre, off the bone, reads { TEMPERATURE($c) }; resting takes it to about { TEMPERATURE($target_c) }: read it again before carving ({ TEMPERATURE($safe_c) } is the safe minimum).
+asking-why-placed-untimed = Without the hour it went in, each of { $members } computed roasts is taken from the moment it reads the same; what it still needs from there makes the window.

@@ -358,3 +358,5 @@ asking-why-brine-strength = { PERCENT($percent) } de sal en peso; la guía feder
 asking-why-brine-none = Un ave vendida inyectada, autobañada o kosher ya lleva su sal; con más queda demasiado salada.
 asking-size-half = De un ave entera se come la mitad; lo demás es hueso, grasa y lo que se pierde al asar.
 asking-carve-amount = { $roast } da unos { MASS($kg) } de carne trinchada, unos { $servings } platos.
+asking-done-joint-rising = Fuera del horno cuando el centro, lejos del hueso, marca { TEMPERATURE($c) }; el reposo lo lleva a unos { TEMPERATURE($target_c) }: mida otra vez antes de trinchar (el mínimo seguro es { TEMPERATURE($safe_c) }).
+asking-why-placed-untimed = Sin la hora en que entró, cada uno de { $members } asados calculados se toma desde que marca lo mismo; lo que le falta desde ahí da el margen.
