@@ -1,4 +1,7 @@
-"""No body is read past the limit, whatever its header says."""
+"""No body is read past the limit, whatever its header says.
+
+The framework has such a limit too, but answers it in plain text; here every error has one shape.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The numeric rooms without the words: forecast, chill, brine, convert."""
+"""The numeric rooms without the words: forecast, chill, brine, convert, check."""
 
 from __future__ import annotations
 
@@ -6,13 +6,14 @@ from typing import Annotated
 
 from fastapi import APIRouter, Depends, Request
 
-from turnspit import brine, heat, quantities
+from turnspit import brine, heat, quantities, safety
 from turnspit.api.readers import reader_for
 from turnspit.api.schemas.brines import BrineBody, BrineGiven
 from turnspit.api.schemas.chills import ChillBody, ChillGiven
 from turnspit.api.schemas.common import ReaderFields
 from turnspit.api.schemas.conversions import ConvertBody, ConvertGiven
 from turnspit.api.schemas.roasts import ForecastBody, ForecastGiven
+from turnspit.api.schemas.safety import CheckBody, CheckGiven
 from turnspit.api.service import Service, service_of
 from turnspit.words import Reader
 
@@ -47,6 +48,14 @@ async def convert(body: ConvertBody, request: Request, service: Served) -> Conve
     reader = _reader(request, service, body)
     given = body.value, body.unit, body.target_unit, body.item, body.region
     return await service.work(lambda: ConvertGiven.of(quantities.convert(*given), reader))
+
+
+@router.post("/v1/safety/checks", response_model=CheckGiven)
+async def check(body: CheckBody, request: Request, service: Served) -> CheckGiven:
+    """What the published rules say to a question, the gravest first, and what to do now."""
+    reader = _reader(request, service, body)
+    kitchen = body.kitchen or service.settings.kitchen
+    return await service.work(lambda: CheckGiven.of(safety.check_question(body.asked(), kitchen), reader))
 
 
 def _reader(request: Request, service: Service, body: ReaderFields) -> Reader:

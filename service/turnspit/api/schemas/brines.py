@@ -79,4 +79,6 @@ class BrineGiven(Given):
 
 
 def _rounded(value: object) -> Any:
+    if isinstance(value, tuple):
+        return tuple(_rounded(part) for part in value)
     return round(value, 3) if isinstance(value, float) else value

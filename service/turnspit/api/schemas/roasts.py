@@ -106,5 +106,5 @@ def curve(axis: str, at: Floats, values: dict[str, Floats]) -> list[dict[str, An
             axis: place,
             **{name: dict(zip(("p10", "p50", "p90"), rows[i], strict=True)) for name, rows in columns.items()},
         }
-        for i, place in enumerate(at.round(2).tolist())
+        for i, place in enumerate(at.round(3).tolist())
     ]
