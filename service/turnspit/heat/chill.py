@@ -24,7 +24,7 @@ from turnspit.message import Caution, Message
 from turnspit.reference import caution, rule
 from turnspit.spread import Spread
 
-SIZE_SPREAD, CONDUCTIVITY_SPREAD = 0.05, 0.06
+SIZE_SPREAD, CONDUCTIVITY_SPREAD = 0.08, 0.08
 """Log spreads: dimensions told to the centimetre, shapes that are no geometry; meat's fibres and its lost juice."""
 BIRD_SPREAD = 0.12
 _STEPS_TO_EXPECTED = 50

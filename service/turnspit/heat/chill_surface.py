@@ -14,17 +14,19 @@ from turnspit.heat.solver import Exchange
 from turnspit.heat.surface import AIR_CP, LATENT_J_KG, LEWIS, STANDARD_PA, saturation
 from turnspit.reference import table
 
-FILM_SPREAD = 0.18
+FILM_SPREAD = 0.28
 """Log spread of convection: turbulence, neighbours, racks; correlations themselves hold within 15 to 20 percent."""
 STIRRED_FILM = 600.0
 """Stirred water or brine, 400 to 1000 W/(m2 K) (handbook range, from memory)."""
 STILL_AIR_M_S = 0.1
 """What moves in a closed refrigerator or a kitchen without a fan."""
 STILL_WATER_LEAST = 80.0
-WETNESS, WETNESS_SPREAD = 0.12, 0.7
+WETNESS, WETNESS_SPREAD = 0.20, 0.8
 """Share of a free water surface's evaporation that a cooked surface has: median fitted to the measured air
 chilling of bare beef (Burfoot 1990), see tests/published."""
 POT_WETNESS = 0.02
+TUB_MOST_M = 0.15
+"""Containers narrower than this are taken to be plastic tubs."""
 CRUST_KG_M2 = 0.8
 HUMIDITY = 0.8
 MEDIUM_SPREAD_K = 0.4
@@ -89,7 +91,7 @@ def chill_surface(
         convection = np.full_like(grid_k, STIRRED_FILM)
     else:
         convection = np.maximum(water_film(surface_c, medium_c, size.width_m), STILL_WATER_LEAST)
-    resistance, spread = _cover(case)
+    resistance, spread = _cover(case, size)
     film, cover, wetness, medium = normals[:4]
     reach_k = min(2 * MEDIUM_SPREAD_K, 0.6 * (case.to_c - medium_c))
     return ChillSurface(
@@ -104,9 +106,11 @@ def chill_surface(
     )
 
 
-def _cover(case: ChillCase) -> tuple[float, float]:
-    """Resistance and its log spread; in water what is not a pot is in a bag."""
-    name = case.packaging or ("pot" if case.shape == "pot" else "bag" if case.medium != "air" else None)
+def _cover(case: ChillCase, size: Extent) -> tuple[float, float]:
+    """Resistance and its log spread; what stands in a pot is in metal, a small one in plastic."""
+    name: str | None = case.packaging
+    if name is None and case.shape == "pot":
+        name = "tub" if size.width_m < TUB_MOST_M else "pot"
     if name is None:
         return 0.0, 0.0
     row = table("chill_covers").by("cover")[name]
