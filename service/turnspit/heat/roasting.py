@@ -13,17 +13,18 @@ from turnspit.heat.limits import check_roast
 from turnspit.heat.moisture import cooking_loss
 from turnspit.heat.pull import advised_pull_c, curves, pull
 from turnspit.heat.remarks import assumptions, cautions
-from turnspit.heat.roasts import roast
+from turnspit.heat.roasts import RoastRow, roast
 from turnspit.spread import Spread
 
 
-def forecast_roast(case: RoastCase) -> RoastForecast:
+def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecast:
     """When a roast is ready and what happens in its rest, as an ensemble expects it (docs/heat.md).
 
+    `row` is that of `case.kind` unless another is given (a fit of its own, a cut not in the table).
     Raises Unknown for a kind without a row, OutOfRange for a mass, oven, target, altitude or rest outside the row's
     range, Impossible for an oven that never brings it to `pull_c`.
     """
-    row = roast(case.kind)
+    row = row or roast(case.kind)
     target_c = row.default_target_c if case.target_c is None else case.target_c
     pull_c = target_c if case.pull_c is None else case.pull_c
     check_roast(case, row, target_c, pull_c)

@@ -58,6 +58,7 @@ class RoastRow:
     default_target_c: float
     doneness: Mapping[str, float]
     rest_min_range: Bounds
+    crust_kg_m2: float
     drip: float
     bone_in: bool
     boneless_factor: float
@@ -103,6 +104,7 @@ def _row(row: Mapping[str, Any]) -> RoastRow:
         default_target_c=float(row["default_target_c"]),
         doneness=MappingProxyType(dict(row["doneness"])),
         rest_min_range=bounds("rest_min_range"),
+        crust_kg_m2=float(row["crust_kg_m2"]),
         drip=float(row["drip"]),
         bone_in=row["bone_in"],
         boneless_factor=float(row["boneless_factor"]),
