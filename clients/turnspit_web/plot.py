@@ -1,4 +1,4 @@
-"""The predicted temperatures as one drawing: a band from P10 to P90 a station, the pull, and when it is ready."""
+"""The predicted temperatures as one drawing: each station's middle, the coldest one's band, the pull, the window."""
 
 from __future__ import annotations
 
@@ -127,13 +127,16 @@ def _pull(plan: Mapping[str, Any], axes: Axes) -> list[str]:
 
 
 def _bands(points: Sequence[Mapping[str, Any]], axes: Axes) -> list[str]:
-    parts = []
-    for number, station in enumerate(_stations(points[0])):
-        x = [axes.x(datetime.fromisoformat(point["at"])) for point in points]
-        p10, p50, p90 = ([axes.y(point[station][key]) for point in points] for key in ("p10", "p50", "p90"))
-        outline = [*zip(x, p90, strict=True), *reversed(list(zip(x, p10, strict=True)))]
-        parts.append(f'<polygon class="band band-{number}" points="{_path(outline)}"/>')
-        parts.append(f'<polyline class="curve curve-{number}" points="{_path(list(zip(x, p50, strict=True)))}"/>')
+    """A curve a station; the band from P10 to P90 only around the coldest, which decides (three would be mud)."""
+    x = [axes.x(datetime.fromisoformat(point["at"])) for point in points]
+    stations = _stations(points[0])
+    coldest = min(stations, key=lambda station: sum(point[station]["p50"] for point in points))
+    p10, p90 = ([axes.y(point[coldest][key]) for point in points] for key in ("p10", "p90"))
+    outline = [*zip(x, p90, strict=True), *reversed(list(zip(x, p10, strict=True)))]
+    parts = [f'<polygon class="band band-{stations.index(coldest)}" points="{_path(outline)}"/>']
+    for number, station in enumerate(stations):
+        middle = [(at, axes.y(point[station]["p50"])) for at, point in zip(x, points, strict=True)]
+        parts.append(f'<polyline class="curve curve-{number}" points="{_path(middle)}"/>')
     return parts
 
 

@@ -34,6 +34,25 @@ def reader_of(document: Mapping[str, Any], now: datetime) -> Reader:
     return Reader(now.astimezone(zone) if zone else now, **document.get("reader", {}))
 
 
+def sheet_title(plan: Mapping[str, Any], reader: Reader) -> str:
+    """What and when, in words that are still true on another day ("tomorrow" on a wall is a mistake)."""
+    roast = plan.get("roast")
+    if not roast:
+        return str(plan["headline"])
+    serve_at = datetime.fromisoformat(plan["serve_at"])
+    what = Message(f"roast-{roast['kind']}")
+    day = _day_named(serve_at, reader)
+    return label("sheet-title", reader, **_kept(roast, "mass_kg", "count"), roast=what, day=day, serve_at=serve_at)
+
+
+def sheet_times(plan: Mapping[str, Any], reader: Reader) -> str:
+    """The three times of the day that matter, "" for a plan without a roast in the oven."""
+    if not plan["oven_in_at"] or not plan["check_from"]:
+        return ""
+    moments = {name: datetime.fromisoformat(plan[name]) for name in ("oven_in_at", "check_from", "serve_at")}
+    return label("sheet-times", reader, **moments)
+
+
 def told(at: str, reader: Reader, *, day: bool = False) -> str:
     """An ISO time as the reader tells it, with its day where that is asked for and not today."""
     moment = datetime.fromisoformat(at)
@@ -46,6 +65,10 @@ def days(tasks: Sequence[Mapping[str, Any]], reader: Reader) -> list[tuple[str, 
         (_day_named(datetime.fromisoformat(day), reader), list(on_it))
         for day, on_it in groupby(tasks, key=lambda task: str(task["start"])[:10])
     ]
+
+
+def _kept(given: Mapping[str, Any], *names: str) -> dict[str, Any]:
+    return {name: given[name] for name in names}
 
 
 def _day_named(day: datetime, reader: Reader) -> str:

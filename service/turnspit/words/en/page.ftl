@@ -51,3 +51,9 @@ page-display-dinner = Dinner
 page-display-probe-bird = Probe breast, inner thigh and wing joint: the coldest counts.
 page-display-probe-stuffed = Probe breast, inner thigh, wing joint and stuffing: the coldest counts.
 page-display-probe-meat = Probe the middle, off the bone: the coldest spot counts.
+page-sheet-title = { $count ->
+    [one] { MASS($mass_kg) } { $roast }
+   *[other] { $count } × { MASS($mass_kg) } { $roast }
+ }, { $day }, { CLOCK($serve_at) }
+page-sheet-times = In the oven { CLOCK($oven_in_at) } · check from { CLOCK($check_from) } · serve { CLOCK($serve_at) }
+page-notes = Safety, and what it rests on

@@ -50,3 +50,9 @@ page-display-dinner = A la mesa
 page-display-probe-bird = Mida pechuga, muslo y ala: cuenta lo más frío.
 page-display-probe-stuffed = Mida pechuga, muslo, ala y relleno: cuenta lo más frío.
 page-display-probe-meat = Mida el centro, lejos del hueso: cuenta lo más frío.
+page-sheet-title = { $count ->
+    [one] { $roast } de { MASS($mass_kg) }
+   *[other] { $count } × { $roast } de { MASS($mass_kg) }
+ }, { $day }, { CLOCK($serve_at) }
+page-sheet-times = Al horno { CLOCK($oven_in_at) } · medir desde { CLOCK($check_from) } · servir { CLOCK($serve_at) }
+page-notes = Seguridad y en qué se apoya
