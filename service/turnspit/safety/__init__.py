@@ -5,6 +5,7 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 """
 
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
+from turnspit.safety.lethality import HoldTable, Species, hold_table, log10_reduction, predicted_log10, species_of
 from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
 from turnspit.safety.questions import check_question
@@ -16,9 +17,11 @@ __all__ = [
     "TOPICS",
     "Finding",
     "Grade",
+    "HoldTable",
     "PlanFacts",
     "PlanVerdict",
     "SafetyQuestion",
+    "Species",
     "Topic",
     "boiling_point_c",
     "check_plan",
@@ -26,6 +29,10 @@ __all__ = [
     "corrected_c",
     "grade",
     "hold_min",
+    "hold_table",
+    "log10_reduction",
+    "predicted_log10",
     "probe_error_k",
     "probe_is_true",
+    "species_of",
 ]

@@ -1,0 +1,135 @@
+"""How far Salmonella is reduced by a history of temperatures, by the published time-temperature tables.
+
+The table is the rule: log-linear in time between its rows, at a printed temperature exactly the printed cell. A cell
+printed as 0 s and everything hotter takes the last time above zero; below the first row nothing is earned. The times
+are those for the whole reduction, taken as spent evenly (rate = reduction / time), as the guideline's users do; the
+survival curves behind them bend, so a reduction reached in part is an estimate.
+
+Source: FSIS Cooking Guideline (Revised Appendix A), December 2021, Tables 2, 3 and 4.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from typing import Literal
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from turnspit.errors import OutOfRange
+from turnspit.reference import table
+from turnspit.safety.foods import family
+from turnspit.spread import Spread
+
+Species = Literal["turkey", "chicken", "other_poultry", "meat"]
+Floats = NDArray[np.float64]
+
+REQUIRED_LOG10: Mapping[Species, float] = {"turkey": 7.0, "chicken": 7.0, "other_poultry": 7.0, "meat": 6.5}
+FATTEST_PERCENT = 12
+_PRINTED_TABLES: Mapping[Species, tuple[str, ...]] = {
+    "turkey": ("fsis_turkey",),
+    "chicken": ("fsis_chicken",),
+    "other_poultry": ("fsis_chicken", "fsis_turkey"),
+    "meat": ("fsis_meat",),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class HoldTable:
+    """Seconds of holding by temperature that give `log10` of reduction, for one species and fat content."""
+
+    species: Species
+    log10: float
+    rows_c: Floats = field(repr=False)
+    log_hold_s: Floats = field(repr=False)
+
+    @property
+    def starts_c(self) -> float:
+        """The coolest row; nothing is earned below it."""
+        return float(self.rows_c[0])
+
+    def hold_s(self, core_c: ArrayLike) -> Floats:
+        """Seconds at `core_c` for the whole reduction; infinite below the first row."""
+        core = np.asarray(core_c, dtype=float)
+        seconds = np.exp(np.interp(core, self.rows_c, self.log_hold_s))
+        return np.where(core >= self.rows_c[0] - 1e-9, seconds, np.inf)
+
+    def log10_per_s(self, core_c: ArrayLike) -> Floats:
+        """Rate of reduction at `core_c`; never falls with temperature."""
+        return self.log10 / self.hold_s(core_c)
+
+
+def hold_table(species: Species, fat_percent: float | None = None) -> HoldTable:
+    """The table for a species; for birds by fat in percent (0 to 100), unknown or over 12 as the fattest.
+
+    A fat content between two columns takes the longer of both times; poultry that is neither chicken nor turkey the
+    longer of the two tables. Meat is held to the 6.5-log10 column. Raises OutOfRange.
+    """
+    if fat_percent is None or species == "meat":
+        return _hold_table(species, FATTEST_PERCENT, FATTEST_PERCENT)
+    OutOfRange.check("fat_percent", fat_percent, 0.0, 100.0, "give percent of the raw meat's weight")
+    bounded = min(max(fat_percent, 1.0), float(FATTEST_PERCENT))
+    return _hold_table(species, int(np.floor(bounded)), int(np.ceil(bounded)))
+
+
+def species_of(kind: str) -> Species:
+    """Which table a roast is held to; what is neither chicken, turkey nor red meat takes the longer of both."""
+    if family(kind) in ("beef_lamb", "pork", "ham"):
+        return "meat"
+    if "turkey" in kind:
+        return "turkey"
+    return "chicken" if kind in ("chicken", "capon", "game_hen") else "other_poultry"
+
+
+def log10_reduction(
+    hold: HoldTable, minutes: ArrayLike, core_c: ArrayLike, longest_gap_min: float = np.inf
+) -> Floats:
+    """Log10 reduction over a history: `minutes` rising, shaped (n,); `core_c` shaped (n,) or (n, members).
+
+    Between two readings the cooler of both is credited; across a gap longer than `longest_gap_min`, nothing.
+    """
+    at = np.asarray(minutes, dtype=float)
+    core = np.asarray(core_c, dtype=float)
+    if at.size < 2:
+        return np.zeros(core.shape[1:])
+    steps_s = np.diff(at) * 60.0
+    steps_s = np.where(steps_s <= longest_gap_min * 60.0 + 1e-6, steps_s, 0.0)
+    rate = hold.log10_per_s(np.minimum(core[:-1], core[1:]))
+    reduction: Floats = np.tensordot(steps_s, rate, axes=1)
+    return reduction
+
+
+def predicted_log10(hold: HoldTable, minutes: ArrayLike, stations_c: Mapping[str, ArrayLike]) -> Spread:
+    """What an ensemble expects at the coldest station, member by member. A prediction earns no credit.
+
+    `stations_c` holds per station the temperatures shaped (len(minutes), members).
+    """
+    by_station = [log10_reduction(hold, minutes, core_c) for core_c in stations_c.values()]
+    return Spread.of(np.min(np.stack(by_station), axis=0))
+
+
+@cache
+def _hold_table(species: Species, low_fat: int, high_fat: int) -> HoldTable:
+    printed = [_printed(name, low_fat, high_fat) for name in _PRINTED_TABLES[species]]
+    rows_c = printed[0][0]
+    hold_s = np.max(np.stack([seconds for _, seconds in printed]), axis=0)
+    return HoldTable(species, REQUIRED_LOG10[species], rows_c, np.log(hold_s))
+
+
+def _printed(name: str, low_fat: int, high_fat: int) -> tuple[Floats, Floats]:
+    """Rows in C and the seconds of the longer of two columns, a 0 s replaced by the last time above zero."""
+    columns = (0,) if name == "fsis_meat" else tuple(range(low_fat - 1, high_fat))
+    rows = table(name).rows
+    rows_c = np.array([(row["printed_f"] - 32) / 1.8 for row in rows])
+    cells = np.array([[cell_s(row["time"][n], row["unit"][n]) for n in columns] for row in rows])
+    for number in range(1, len(cells)):
+        cells[number] = np.where(cells[number] > 0.0, cells[number], cells[number - 1])
+    longest = np.max(cells, axis=1)
+    return rows_c, np.maximum.accumulate(longest[::-1])[::-1]
+
+
+def cell_s(time: float, unit: str) -> float:
+    """A printed cell in seconds."""
+    return float(time) * (60.0 if unit == "min" else 1.0)
