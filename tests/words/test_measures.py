@@ -80,3 +80,18 @@ def test_volumes_lengths_and_percents():
     assert length(50.8, US) == "2 in (51 mm)"
     assert length(268, METRIC) == "27 cm (10.6 in)"
     assert percent(5.5, SPANISH) == "5,5%"
+
+
+@pytest.mark.parametrize(
+    ("hour", "day", "us", "spanish"),
+    [
+        (18, 25, "at 6 pm", "a las 18:00"),
+        (13, 26, "tomorrow at 1 pm", "mañana a las 13:00"),
+        (1, 26, "tomorrow at 1 am", "mañana a las 01:00"),
+    ],
+)
+def test_a_time_inside_a_sentence(hour, day, us, spanish):
+    at = datetime(2026, 11, day, hour, tzinfo=NOW.tzinfo)
+    assert when(at, US, "at") == us
+    assert when(at, SPANISH, "at") == spanish
+    assert when(at.replace(hour=13, day=25), Reader(NOW, language="es"), "at") == "a la 1 pm"

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 from uuid import NAMESPACE_URL, uuid5
@@ -147,5 +146,18 @@ def _brine(timetable: Timetable) -> dict[str, Any] | None:
     brine = timetable.brine
     if brine is None:
         return None
-    kept = ("strength_percent", "hours_low", "hours_high", "water_l", "salt_g", "sugar_g", "salt_cups", "ice_kg")
-    return {key: value for key, value in asdict(brine).items() if key in (*kept, "full_weight_kg", "fits")}
+    amounts = (
+        "strength_percent",
+        "hours_low",
+        "hours_high",
+        "water_l",
+        "salt_g",
+        "sugar_g",
+        "ice_kg",
+        "full_weight_kg",
+    )
+    return {
+        **{name: round(float(getattr(brine, name)), 2) for name in amounts},
+        "salt_cups": [round(cups, 2) for cups in brine.salt_cups],
+        "fits": brine.fits,
+    }

@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from turnspit.errors import Impossible
+from turnspit.heat import RoastForecast
 from turnspit.message import SEVERITIES, Caution, Message
 from turnspit.planning.brining import Brining, brine_for, brine_tasks, schedule_brine
 from turnspit.planning.dinner import Dinner
@@ -71,10 +72,18 @@ def _timetable(settled: Settled, weighed: tuple[Route, ...], chosen: Route, now:
         forecast=timing.forecast,
         thaw=chosen.thaw,
         brine=brining.brine if brining else None,
-        assumptions=(*settled.assumptions, *timing.forecast.assumptions, *notes, *_night_work(settled, ahead)),
+        assumptions=(*settled.assumptions, *_of_the_model(timing.forecast), *notes, *_night_work(settled, ahead)),
         cautions=cautions,
         sources=tuple(dict.fromkeys(rule(found.rule).citation for found in cautions)),
     )
+
+
+SAID_ALREADY = ("heat-oven-still", "heat-oven-fan", "heat-thawed")
+"""What the heat room assumes and the plan has said in its own words."""
+
+
+def _of_the_model(forecast: RoastForecast) -> tuple[Message, ...]:
+    return tuple(message for message in forecast.assumptions if message.key not in SAID_ALREADY)
 
 
 def _brining(settled: Settled, chosen: Route, now: datetime) -> tuple[Brining | None, tuple[Message, ...]]:

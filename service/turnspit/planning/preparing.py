@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from turnspit.message import Caution, Message
-from turnspit.planning.hours import earlier, later, minutes, not_after, not_before
+from turnspit.planning.hours import earlier, floor_step, later, minutes, not_after, not_before
 from turnspit.planning.remind import remind
 from turnspit.planning.settle import Settled
 from turnspit.planning.timetable import Task
@@ -81,8 +81,8 @@ def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple
     from_frozen = settled.state == "frozen"
     room_min = max(0.0, min(PREP_MIN, (oven_in - now).total_seconds() / 60))
     out_at = earlier(oven_in, minutes(room_min + settled.dinner.temper_min))
-    out_at = max(out_at, now) if oven_in > now else out_at
-    truss_at = earlier(oven_in, minutes(room_min * 0.6 + settled.dinner.temper_min))
+    out_at = max(floor_step(out_at), now) if oven_in > now else out_at
+    truss_at = max(out_at, floor_step(earlier(oven_in, minutes(room_min * 0.6 + settled.dinner.temper_min))))
     tasks: list[Task] = []
     name = _name(settled)
     if settled.row.poultry and not from_frozen:
@@ -115,7 +115,7 @@ def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple
             earlier(oven_in, minutes(settled.dinner.temper_min)),
             "counter",
             details=(
-                Message("planning-salt-lightly" if salted else "planning-salt"),
+                *(() if from_frozen else (Message("planning-salt-lightly" if salted else "planning-salt"),)),
                 *((Message("planning-stuff"),) if settled.stuffed else ()),
             ),
             cautions=tuple(cautions),

@@ -148,8 +148,8 @@ def _hold(settled: Settled, timing: Timing) -> tuple[Task, ...]:
     return (
         Task(
             "hold",
-            Message("planning-hold", early_min=early_min, hot_c=hot_c),
-            Message("planning-hold-why", hot_c=hot_c),
+            Message("planning-hold", hot_c=hot_c),
+            Message("planning-hold-why", early_min=early_min, hot_c=hot_c),
             timing.check_from,
             timing.out_by,
             "oven",

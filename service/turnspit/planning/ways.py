@@ -11,7 +11,7 @@ from turnspit.errors import Impossible, TurnspitError
 from turnspit.heat import RoastForecast, ThawCase, ThawForecast, ThawMethod, forecast_roast, forecast_thaw, roast
 from turnspit.message import Message
 from turnspit.planning.brining import needed_before_oven_min
-from turnspit.planning.hours import earlier, in_work_hours, later, minutes, not_after
+from turnspit.planning.hours import earlier, floor_step, in_work_hours, later, minutes, not_after
 from turnspit.planning.settle import Settled
 from turnspit.planning.timetable import Way
 from turnspit.planning.timing import (
@@ -105,9 +105,10 @@ def _by_refrigerator(settled: Settled, timing: Timing, now: datetime) -> Route:
     thaw = _thaw(settled, "refrigerator")
     hours = (settled.dinner.work_from, settled.dinner.work_until)
     until = earlier(timing.oven_in, minutes(needed_before_oven_min(settled)))
-    start = not_after(earlier(until, minutes(60 * thaw.plan_h)), *hours)
+    start = floor_step(not_after(earlier(until, minutes(60 * thaw.plan_h)), *hours))
     possible = start >= now
-    why = Message("planning-way-refrigerator-why", span_min=60 * thaw.plan_h, at=start)
+    key = "planning-way-refrigerator-why" if possible else "planning-way-refrigerator-late-why"
+    why = Message(key, span_min=60 * thaw.plan_h, at=start)
     way = Way("refrigerator", _title("refrigerator", settled), why, possible, timing.serve_at, start, timing.oven_in)
     return Route(way, settled, timing, thaw, start, until)
 
@@ -116,7 +117,7 @@ def _by_cold_water(settled: Settled, timing: Timing, now: datetime) -> Route:
     thaw = _thaw(settled, "cold_water")
     dry = replace(settled, brined=False)
     until = earlier(timing.oven_in, minutes(PREP_MIN))
-    start = earlier(until, minutes(60 * thaw.plan_h))
+    start = floor_step(earlier(until, minutes(60 * thaw.plan_h)))
     attended = all(in_work_hours(at, settled.dinner.work_from, settled.dinner.work_until) for at in (start, until))
     attended = attended and start.date() == until.date()
     warm_h = thaw.surface_above_5c_h.p90 + PREP_MIN / 60
@@ -160,7 +161,7 @@ def _smaller(settled: Settled, now: datetime) -> Route | None:
     if serve_at is None or settled.dinner.start_at is not None:
         return None
     room_min = (serve_at - now).total_seconds() / 60 - PREP_MIN - settled.carve_min
-    low, high = settled.row.mass_kg_range[0], settled.mass_kg
+    low, high = settled.row.checked_kg[0], settled.mass_kg
 
     def fits(mass_kg: float) -> bool:
         piece = replace(settled, mass_kg=mass_kg, brined=False)

@@ -121,9 +121,15 @@ def clock(at: datetime, reader: Reader, style: str = "both") -> str:  # noqa: AR
 
 
 def when(at: datetime, reader: Reader, style: str = "both") -> str:
-    """The clock time, with its day wherever that is not today: "tomorrow 6 pm", "Fri Dec 4 6 pm"."""
+    """The clock time, with its day wherever that is not today: "tomorrow 6 pm", "Fri Dec 4 6 pm".
+
+    `style` "at" puts it into a sentence: "at 6 pm", "tomorrow at 6 pm", "mañana a las 18:00".
+    """
     local = at.astimezone(reader.now.tzinfo)
-    told = clock(at, reader, style)
+    told = clock(at, reader)
+    if style == "at":
+        one_o_clock = told.partition(":")[0].partition(" ")[0] == "1"
+        told = {"en": "at ", "es": "a la " if one_o_clock else "a las "}[reader.language] + told
     ahead = (local.date() - reader.now.date()).days
     if ahead == 0:
         return told

@@ -3,8 +3,8 @@
 planning-headline = Put { $count ->
     [one] the { MASS($mass_kg) } { $roast }
    *[other] { $count } × { MASS($mass_kg) } { $roast }
- } in at { WHEN($oven_in) }, start checking at { WHEN($check_from) }, serve at { WHEN($serve_at) }.
-planning-headline-later = Dinner at { WHEN($wished) } cannot be met safely: { $why } The first safe dinner with it: { $plan }
+ } in { WHEN($oven_in, style: "at") }, start checking { WHEN($check_from, style: "at") }, serve { WHEN($serve_at, style: "at") }.
+planning-headline-later = Dinner { WHEN($wished, style: "at") } cannot be met safely. { $why } The first safe dinner with it: { $plan }
 planning-headline-other = { $why } Instead: { $way }. { $plan }
 
 # What was assumed
@@ -23,29 +23,30 @@ planning-assume-mass-covers = { $count ->
  }, enough for { $covers }.
 planning-assume-mass = It weighs { MASS($mass_kg) }.
 planning-no-time-for-brine = There is no time left to brine it (at least { $least_h } h cold): the skin is salted instead.
-planning-outside-hours = The work starts at { WHEN($at) }, outside usual hours; a later dinner moves it.
+planning-outside-hours = The work starts { WHEN($at, style: "at") }, outside usual hours; a later dinner moves it.
 
 # Ways
 planning-way-as-wished = as wished, { MASS($mass_kg) } { $roast }
-planning-way-as-wished-why = In the oven at { WHEN($at) }.
+planning-way-as-wished-why = In the oven { WHEN($at, style: "at") }.
 planning-way-too-late-why = It would have to be in the oven by { WHEN($at) }.
 planning-way-refrigerator = thaw the { MASS($mass_kg) } { $roast } in the refrigerator
-planning-way-refrigerator-why = A refrigerator thaw takes { SPAN($span_min) }, so it would start { WHEN($at) }.
+planning-way-refrigerator-why = A refrigerator thaw takes { SPAN($span_min) }, so it would start { WHEN($at, style: "at") }.
+planning-way-refrigerator-late-why = A refrigerator thaw takes { SPAN($span_min) }: it would have had to start { WHEN($at, style: "at") }.
 planning-way-cold-water = thaw it in cold water, changed each half hour
-planning-way-cold-water-why = Cold water takes { SPAN($span_min) }, then it is cooked at once; it starts { WHEN($at) }.
-planning-way-cold-water-night-why = Cold water takes { SPAN($span_min) } and somebody to change it each half hour; starting { WHEN($at) } it falls outside the hours of work.
+planning-way-cold-water-why = Cold water takes { SPAN($span_min) }, then it is cooked at once; it starts { WHEN($at, style: "at") }.
+planning-way-cold-water-night-why = Cold water takes { SPAN($span_min) } and somebody to change it each half hour; starting { WHEN($at, style: "at") } it falls outside the hours of work.
 planning-way-cold-water-licensed-why = In cold water its surface would be above { TEMPERATURE(5) } for { $warm_h } h, more than the 4 h a licensed kitchen may allow{ $named ->
     [yes] .
    *[no] ; say “home kitchen” if it is one.
  }
 planning-way-frozen = roast it from frozen, unstuffed
-planning-way-frozen-why = From frozen it roasts { SPANS($low_min, $high_min) }; in the oven at { WHEN($at) }.
+planning-way-frozen-why = From frozen it roasts { SPANS($low_min, $high_min) }; in the oven { WHEN($at, style: "at") }.
 planning-way-later = the same { $roast }, later
-planning-way-later-why = In the oven { WHEN($oven_in) }, on the table at { WHEN($at) }.
+planning-way-later-why = In the oven { WHEN($oven_in, style: "at") }, on the table { WHEN($at, style: "at") }.
 planning-way-smaller = a smaller { $roast }, { MASS($mass_kg) } at most
-planning-way-smaller-why = Up to { MASS($mass_kg) }, thawed, still makes it: in the oven at { WHEN($at) }. Two small ones feed as many as one large.
+planning-way-smaller-why = Up to { MASS($mass_kg) }, thawed, still makes it: in the oven { WHEN($at, style: "at") }. Two small ones feed as many as one large.
 planning-way-breast = a { MASS($mass_kg) } { $roast }
-planning-way-breast-why = It roasts faster than the whole bird: in the oven at { WHEN($at) }.
+planning-way-breast-why = It roasts faster than the whole bird: in the oven { WHEN($at, style: "at") }.
 
 # Before the oven
 planning-shop = Buy { $count ->
@@ -109,7 +110,7 @@ planning-probe-meat = Probe the middle of the thickest part, off bone and fat: t
 planning-probe-stuffing = Probe the middle of the stuffing too: it must read { TEMPERATURE(74) } in the oven.
 planning-hold = If it is done early: tent it up to half an hour, then hold it at { TEMPERATURE($hot_c) } or hotter
 planning-hold-why = It may be up to { SPAN($early_min, style: "rough") } early. Below { TEMPERATURE($hot_c) } the two-hour clock runs.
-planning-rest = { $roast } out at { TEMPERATURE($pull_c) }; rest it { SPAN($span_min) } under loose foil
+planning-rest = Take the { $roast } out at { TEMPERATURE($pull_c) }; rest it { SPAN($span_min) } under loose foil
 planning-rest-why = Heat goes on inward: the { $station } rises about { RISE($rise_k) } more, and the juice settles.
 planning-rest-long = A large bird rests 30 to 45 minutes.
 planning-rest-short = 15 to 20 minutes are enough.

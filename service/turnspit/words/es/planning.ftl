@@ -1,8 +1,8 @@
 planning-headline = Meta { $count ->
     [one] el { $roast } de { MASS($mass_kg) }
    *[other] { $count } × { $roast } de { MASS($mass_kg) }
- } al horno a las { WHEN($oven_in) }, empiece a medir a las { WHEN($check_from) }, sirva a las { WHEN($serve_at) }.
-planning-headline-later = La comida de las { WHEN($wished) } no se puede cumplir con seguridad: { $why } La primera segura con esta pieza: { $plan }
+ } al horno { WHEN($oven_in, style: "at") }, empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
+planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. { $why } La primera segura con esta pieza: { $plan }
 planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 
 planning-assume-kind = El asado es un { $roast }.
@@ -20,28 +20,29 @@ planning-assume-mass-covers = { $count ->
  }, suficiente para { $covers }.
 planning-assume-mass = Pesa { MASS($mass_kg) }.
 planning-no-time-for-brine = Ya no hay tiempo para la salmuera (al menos { $least_h } h en frío): se sala la piel.
-planning-outside-hours = El trabajo empieza a las { WHEN($at) }, fuera del horario habitual; una comida más tarde lo mueve.
+planning-outside-hours = El trabajo empieza { WHEN($at, style: "at") }, fuera del horario habitual; una comida más tarde lo mueve.
 
 planning-way-as-wished = como se pidió, { $roast } de { MASS($mass_kg) }
-planning-way-as-wished-why = Al horno a las { WHEN($at) }.
-planning-way-too-late-why = Tendría que estar en el horno a las { WHEN($at) }.
+planning-way-as-wished-why = Al horno { WHEN($at, style: "at") }.
+planning-way-too-late-why = Tendría que estar en el horno { WHEN($at, style: "at") }.
 planning-way-refrigerator = descongelar el { $roast } de { MASS($mass_kg) } en el refrigerador
-planning-way-refrigerator-why = En el refrigerador tarda { SPAN($span_min) }, así que empezaría { WHEN($at) }.
+planning-way-refrigerator-why = En el refrigerador tarda { SPAN($span_min) }, así que empezaría { WHEN($at, style: "at") }.
+planning-way-refrigerator-late-why = En el refrigerador tarda { SPAN($span_min) }: tendría que haber empezado { WHEN($at, style: "at") }.
 planning-way-cold-water = descongelarlo en agua fría, cambiada cada media hora
-planning-way-cold-water-why = En agua fría tarda { SPAN($span_min) } y se cocina enseguida; empieza { WHEN($at) }.
-planning-way-cold-water-night-why = En agua fría tarda { SPAN($span_min) } y alguien tiene que cambiarla cada media hora; empezando { WHEN($at) } cae fuera del horario.
+planning-way-cold-water-why = En agua fría tarda { SPAN($span_min) } y se cocina enseguida; empieza { WHEN($at, style: "at") }.
+planning-way-cold-water-night-why = En agua fría tarda { SPAN($span_min) } y alguien tiene que cambiarla cada media hora; empezando { WHEN($at, style: "at") } cae fuera del horario.
 planning-way-cold-water-licensed-why = En agua fría su superficie pasaría { $warm_h } h por encima de { TEMPERATURE(5) }, más de las 4 h que admite una cocina autorizada{ $named ->
     [yes] .
    *[no] ; diga «cocina de casa» si lo es.
  }
 planning-way-frozen = asarlo congelado, sin relleno
-planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno a las { WHEN($at) }.
+planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
 planning-way-later = el mismo { $roast }, más tarde
-planning-way-later-why = Al horno { WHEN($oven_in) }, en la mesa a las { WHEN($at) }.
+planning-way-later-why = Al horno { WHEN($oven_in, style: "at") }, en la mesa { WHEN($at, style: "at") }.
 planning-way-smaller = un { $roast } más pequeño, { MASS($mass_kg) } como mucho
-planning-way-smaller-why = Hasta { MASS($mass_kg) }, descongelado, aún llega: al horno a las { WHEN($at) }. Dos pequeños dan de comer a tantos como uno grande.
+planning-way-smaller-why = Hasta { MASS($mass_kg) }, descongelado, aún llega: al horno { WHEN($at, style: "at") }. Dos pequeños dan de comer a tantos como uno grande.
 planning-way-breast = { $roast } de { MASS($mass_kg) }
-planning-way-breast-why = Se asa antes que el ave entera: al horno a las { WHEN($at) }.
+planning-way-breast-why = Se asa antes que el ave entera: al horno { WHEN($at, style: "at") }.
 
 planning-shop = Compre { $count ->
     [one] un { $roast } fresco de { MASS($mass_kg) }
@@ -97,13 +98,13 @@ planning-apart = { $count } en un horno: deje un palmo entre ellos y gire las ba
 planning-baste = Bañe: unte con mantequilla y jugos, cierre pronto la puerta
 planning-baste-why = Cada apertura cuesta de { $low } a { $high } minutos.
 planning-check = Mida la temperatura desde aquí, cada diez a quince minutos; listo a { TEMPERATURE($pull_c) } en el punto más frío
-planning-check-why = Se espera entre { WHEN($p10) } y { WHEN($p90) }; decide el termómetro.
+planning-check-why = Se espera de { WHEN($p10) } a { WHEN($p90) }; decide el termómetro.
 planning-probe-bird = Mida hondo en la pechuga, en el muslo interior y en la articulación del ala, lejos del hueso: cuenta el más frío.
 planning-probe-meat = Mida en el centro de la parte más gruesa, lejos de hueso y grasa: cuenta el más frío.
 planning-probe-stuffing = Mida también el centro del relleno: debe marcar { TEMPERATURE(74) } en el horno.
 planning-hold = Si está listo antes: cúbralo hasta media hora, luego manténgalo a { TEMPERATURE($hot_c) } o más
 planning-hold-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. Por debajo de { TEMPERATURE($hot_c) } corre el reloj de dos horas.
-planning-rest = { $roast } fuera a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
+planning-rest = Saque el { $roast } a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
 planning-rest-why = El calor sigue hacia dentro: { $station } sube unos { RISE($rise_k) } más y el jugo se asienta.
 planning-rest-long = Un ave grande reposa de 30 a 45 minutos.
 planning-rest-short = Bastan de 15 a 20 minutos.
@@ -126,5 +127,5 @@ planning-serve = { $covers ->
    *[other] Sirva a { $covers }
  }
 planning-serve-why = El minuto prometido.
-planning-leftovers = Las sobras sin hueso, en capa baja, en el refrigerador antes de las { WHEN($by) }
+planning-leftovers = Las sobras sin hueso, en capa baja, en el refrigerador a más tardar { WHEN($by, style: "at") }
 planning-leftovers-why = Dos horas desde el horno; duran de tres a cuatro días y se recalientan a { TEMPERATURE(74) }.
