@@ -66,7 +66,8 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
     corrected = [
         say(Message("asking-corrected", wrote=wrote, read=read), reader) for wrote, read in reading.corrections
     ]
-    data: dict[str, Any] = dict(answer.data)
+    worded_for = {"language": reader.language, "units": reader.units, "clock": reader.clock}
+    data: dict[str, Any] = {**answer.data, "reader": worded_for}
     if line.explain:
         data["trace"] = [
             {"rule": trace.rule, "words": trace.words, "path": trace.path, "value": trace.value}
