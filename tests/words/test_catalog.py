@@ -35,4 +35,5 @@ def test_every_key_named_in_the_code_has_a_text():
         for path in SERVICE.rglob("*.py")
         for match in re.findall(r'Message\(\s*"([\w-]+)"', path.read_text(encoding="utf-8"))
     }
-    assert {(key, name) for key, name in named if key not in keys("en")} == set()
+    known = keys("en")
+    assert {(key, name) for key, name in named if key not in known} == set()
