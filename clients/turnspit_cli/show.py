@@ -6,18 +6,20 @@ import json
 import sys
 from collections.abc import Iterable
 from datetime import datetime
+from itertools import groupby
 from typing import Any
 
 from rich.console import Console
-from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
 from turnspit.message import Message
 from turnspit.words import Reader, say
-from turnspit.words.measures import when
+from turnspit.words.days import day_name
+from turnspit.words.measures import clock
 
 PIPED_WIDTH = 110
+MARK = "- "
 STYLES = {"stop": "bold red", "warn": "bold yellow", "info": "dim"}
 
 
@@ -35,16 +37,18 @@ class Screen:
             return
         reader = reader_of(response)
         self.console.print(Text(response["answer"]["headline"], style="bold"))
+        grave = [caution for caution in response["cautions"] if caution["severity"] != "info"]
+        self._cautions(grave, reader)
         self._lines(response["answer"]["lines"])
-        self._cautions(response["cautions"], reader)
         plan = response["data"].get("plan")
         if plan and plan["tasks"]:
             self._timetable(plan["tasks"], reader)
         self._listed("cli-assumed", response["assumptions"], reader)
+        self._listed("cli-info", [c["text"] for c in response["cautions"] if c not in grave], reader)
         self._trace(response["data"].get("trace", []))
         if response["question"]:
             self.console.print(Text(f"\n{response['question']['text']}", style="bold"))
-            self._lines(response["question"]["choices"], "  · ")
+            self._lines(response["question"]["choices"], MARK)
         self._listed("cli-next", response["next"], reader)
 
     def say(self, key: str) -> None:
@@ -61,24 +65,29 @@ class Screen:
             self.console.print(Text.assemble((f"{label}: ", STYLES[caution["severity"]]), caution["text"]))
 
     def _timetable(self, tasks: list[dict[str, Any]], reader: Reader) -> None:
-        table = Table(box=None, show_header=False, pad_edge=False, padding=(0, 3, 0, 0))
-        table.add_column(no_wrap=True, style="bold")
-        table.add_column()
-        for task in tasks:
-            table.add_row(when(datetime.fromisoformat(task["start"]), reader), _task(task))
-        self.console.print(Padding(table, (1, 0)))
+        timed = [(datetime.fromisoformat(task["start"]), _task(task)) for task in tasks]
+        for day, of_day in groupby(timed, key=lambda row: day_name(row[0], reader)):
+            self.console.print(Text(f"\n{day}", style="bold"))
+            self._table((Text(clock(at, reader), style="bold"), task) for at, task in of_day)
 
     def _listed(self, key: str, texts: list[str], reader: Reader) -> None:
         if texts:
-            self.console.print(Text(f"{_label(key, reader)}: {'; '.join(texts)}", style="dim"))
+            self.console.print(Text(f"\n{_label(key, reader)}", style="bold"))
+            self._table((MARK.strip(), Text(text, style="dim")) for text in texts)
+
+    def _table(self, rows: Iterable[tuple[str | Text, ...]]) -> None:
+        table = Table(box=None, show_header=False, pad_edge=False, padding=(0, 2, 0, 0))
+        for row in rows:
+            table.add_row(*row)
+        with self.console.capture() as written:
+            self.console.print(table)
+        print("\n".join(line.rstrip() for line in written.get().rstrip("\n").split("\n")), flush=True)
 
     def _trace(self, traces: list[dict[str, Any]]) -> None:
         if not traces:
             return
-        table = Table(box=None, show_header=False, pad_edge=False, padding=(0, 3, 0, 0))
-        for trace in traces:
-            table.add_row(repr(trace["words"]), trace["path"], str(trace["value"]), trace["rule"])
-        self.console.print(Padding(table, (1, 0)))
+        self.console.print()
+        self._table((repr(t["words"]), t["path"], str(t["value"]), t["rule"]) for t in traces)
 
 
 def reader_of(response: dict[str, Any]) -> Reader:

@@ -7,11 +7,10 @@ from datetime import datetime
 from itertools import groupby
 from typing import Any
 
-from babel.dates import format_date
-
 from turnspit.message import Message, Value
 from turnspit.words import Reader, say
-from turnspit.words.measures import LOCALES, clock, when
+from turnspit.words.days import day_name
+from turnspit.words.measures import clock, when
 
 EXAMPLES = 4
 
@@ -41,7 +40,7 @@ def sheet_title(plan: Mapping[str, Any], reader: Reader) -> str:
         return str(plan["headline"])
     serve_at = datetime.fromisoformat(plan["serve_at"])
     what = Message(f"roast-{roast['kind']}")
-    day = _day_named(serve_at, reader)
+    day = day_name(serve_at, reader)
     return label("sheet-title", reader, **_kept(roast, "mass_kg", "count"), roast=what, day=day, serve_at=serve_at)
 
 
@@ -62,16 +61,10 @@ def told(at: str, reader: Reader, *, day: bool = False) -> str:
 def days(tasks: Sequence[Mapping[str, Any]], reader: Reader) -> list[tuple[str, list[Mapping[str, Any]]]]:
     """The tasks by their day, each with the day's name."""
     return [
-        (_day_named(datetime.fromisoformat(day), reader), list(on_it))
+        (day_name(datetime.fromisoformat(day), reader), list(on_it))
         for day, on_it in groupby(tasks, key=lambda task: str(task["start"])[:10])
     ]
 
 
 def _kept(given: Mapping[str, Any], *names: str) -> dict[str, Any]:
     return {name: given[name] for name in names}
-
-
-def _day_named(day: datetime, reader: Reader) -> str:
-    pattern = {"en": "EEEE, MMMM d", "es": "EEEE, d 'de' MMMM"}[reader.language]
-    name = str(format_date(day, pattern, locale=LOCALES[reader.language]))
-    return name[0].upper() + name[1:]

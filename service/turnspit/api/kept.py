@@ -11,9 +11,14 @@ from turnspit.api.service import Service
 from turnspit.storage import KeptPlan
 
 
-def keep_plan(service: Service, document: Mapping[str, Any]) -> None:
-    """Keep a plan that was given out, so that its page and its calendar can be opened."""
+def keep_plan(service: Service, plan: Mapping[str, Any], worded_for: Mapping[str, str]) -> dict[str, Any]:
+    """Keep a plan that is given out, so that its page and its calendar can be opened; the plan as it is kept.
+
+    `worded_for` names the language, units and clock of its texts: whoever shows it tells its times likewise.
+    """
+    document = {**plan, "reader": dict(worded_for)}
     service.store.keep_plan(document["id"], document, datetime.fromisoformat(document["serve_at"]), service.clock())
+    return document
 
 
 def kept_plan(service: Service, plan_id: str) -> KeptPlan:

@@ -56,7 +56,7 @@ def answer(service: Service, body: AskBody) -> dict[str, Any]:
     service.meters.questions.labels(reply.intent).inc()
     plan = document["data"].get("plan")
     if plan:
-        keep_plan(service, plan)
+        keep_plan(service, plan, document["data"]["reader"])
     return document
 
 

@@ -81,5 +81,5 @@ async def put_on_display(plan_id: str, service: Served) -> Response:
 def _planned(service: Service, body: PlanBody, reader: Reader) -> dict[str, Any]:
     dinner = body.dinner(reader.now, service.settings.kitchen)
     document = planning.timetable_document(planning.plan_dinner(dinner, reader.now), reader)
-    keep_plan(service, document)
-    return document
+    worded_for = {"language": reader.language, "units": reader.units, "clock": reader.clock}
+    return keep_plan(service, document, worded_for)

@@ -155,3 +155,4 @@ class PlanGiven(Given):
     sources: list[str]
     brine: dict[str, Any] | None
     thaw: dict[str, Any] | None
+    reader: dict[str, str] = Field(description="The language, units and clock that the texts are worded for.")
