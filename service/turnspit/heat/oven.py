@@ -60,4 +60,4 @@ class Oven:
     def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, time_s: float, /) -> Exchange:
         """The exchange of each column at `time_s`."""
         air_c = self.stretch.air_c(time_s) + self.error_c
-        return replace(self.air, air_c=air_c, wall_c=air_c).exchange(surface_c, water_lost_kg_m2, time_s)
+        return self.air.exchange_with(air_c, air_c, surface_c, water_lost_kg_m2)

@@ -16,7 +16,8 @@ from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State
 from turnspit.heat.surface import STANDARD_PA, HotAir, pressure_at_altitude
 
-CELLS = 16
+CELLS, CELLS_FINE = 12, 16
+"""Cells from core to surface; the finer where ice or stuffing draws a front."""
 RADIATION = 0.85
 """Effective exchange factor between the walls and the roast."""
 OVEN_VAPOUR_PA, ROOM_VAPOUR_PA = 5000.0, 1000.0
@@ -81,7 +82,8 @@ def prepare(
     radii, exponents = _shapes(case, places, members)
     meat = material(composition(row.composition))
     meat = replace(meat, conductivity=np.tile(meat.conductivity * members["conductivity"], len(places)))
-    body = Body(radii * _length_factor(case, row), exponents, meat, CELLS)
+    cells = CELLS if case.state == "thawed" and not case.stuffed else CELLS_FINE
+    body = Body(radii * _length_factor(case, row), exponents, meat, cells)
     start_c = _start_c(case, body, np.tile(members["start"], len(places)))
     if any(place.core for place in places):
         body, start_c = _stuffed(body, start_c, np.repeat([place.core for place in places], members.count))

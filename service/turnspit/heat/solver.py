@@ -122,11 +122,11 @@ class History:
 
 def graded_times(duration_s: float, first_s: float, longest_s: float, growth: float = 1.3) -> Floats:
     """Times from 0 to `duration_s`: a first step, then steps that grow by `growth` (at most 2) up to the longest."""
-    steps = [min(first_s, duration_s)]
-    while sum(steps) < duration_s * (1 - 1e-12):
-        steps.append(min(steps[-1] * growth, longest_s))
-    times = np.concatenate([[0.0], np.cumsum(steps)])
-    return np.asarray(times * (duration_s / times[-1]))
+    times_s, step_s = [0.0], min(first_s, duration_s)
+    while times_s[-1] < duration_s * (1 - 1e-12):
+        times_s.append(times_s[-1] + step_s)
+        step_s = min(step_s * growth, longest_s)
+    return np.array(times_s) * (duration_s / max(times_s[-1], 1e-12))
 
 
 def core_c(temperature_c: Floats) -> Floats:
@@ -171,31 +171,43 @@ _NOTHING: Floats = np.empty((0, 0))
 
 
 class _Progress:
-    """A march under way: the constant geometry, the last two states and what they let us expect of the next."""
+    """A march under way: the constant geometry, the last two states and what they let us expect of the next.
+
+    Without ice enthalpy is capacity times temperature and the step works on temperatures alone.
+    """
 
     def __init__(self, body: Body, start: State, surface: Surface) -> None:
         spacing_m = body.radius_m / body.cells
         self.material = body.material
         self.surface = surface
         self.volumes = body.volumes_m()
+        self.unfrozen_storage: Floats = self.volumes * self.material.capacity
         self.half_areas_per_m = 0.5 * body.faces()[1:-1, None] ** body.exponent / spacing_m
         self.skin_per_m = 2.0 / spacing_m
         self.before = self.now = start
         self.temperature = self.temperature_before = body.temperature_c(start)
         self.last_step_s = float("inf")
+        self.icy = self.icy_before = self.material.has_ice(start.enthalpy)
 
     def advance(self, step_s: float, time_s: float) -> None:
         """One implicit step to `time_s`: BDF2, or Euler when it is the first."""
         now, before, temperature = self.now, self.before, self.temperature
         ratio = step_s / self.last_step_s
         newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
-        conductivity = self.material.conductivity_at(temperature + ratio * (temperature - self.temperature_before))
-        icy = self.material.has_ice(now.enthalpy)
-        capacity = self.material.secant_capacity(temperature, now.enthalpy) if icy else self.material.capacity
-
-        storage = self.volumes * (newest / step_s * capacity)
-        right = storage * temperature
-        right += self.volumes * (oldest / step_s) * (now.enthalpy - before.enthalpy)
+        change_k = temperature - self.temperature_before
+        conductivity = self._conductivity(temperature + ratio * change_k)
+        if self.icy:
+            capacity: Number = self.material.secant_capacity(temperature, now.enthalpy)
+            diagonal = self.volumes * (newest / step_s * capacity)
+        else:
+            diagonal = self.unfrozen_storage * (newest / step_s)
+        if self.icy_before:
+            carried = self.volumes * (now.enthalpy - before.enthalpy)
+        else:
+            carried = np.multiply(self.unfrozen_storage, change_k, out=change_k)
+        carried *= oldest / step_s
+        right = diagonal * temperature
+        right += carried
 
         surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
         water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
@@ -204,12 +216,12 @@ class _Progress:
         share = skin / (skin - outside.heat_slope)
         right[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
 
-        coupling = (conductivity[1:] + conductivity[:-1]) * self.half_areas_per_m
-        diagonal = storage
+        coupling = conductivity[1:] + conductivity[:-1]
+        coupling *= self.half_areas_per_m
         diagonal[:-1] += coupling
         diagonal[1:] += coupling
         diagonal[-1] -= share * outside.heat_slope
-        solved = tridiagonal.solve(diagonal, -coupling, right)
+        solved = tridiagonal.solve(diagonal, coupling, right)
 
         heat = share * (outside.heat_w_m2 + outside.heat_slope * (solved[-1] - surface_c))
         new_surface_c = solved[-1] + heat / skin
@@ -218,11 +230,23 @@ class _Progress:
         def gained(rate: Floats, so_far: Floats, earlier: Floats) -> Floats:
             return so_far + (step_s * rate + oldest * (so_far - earlier)) / newest
 
+        enthalpy = now.enthalpy + capacity * (solved - temperature) if self.icy else solved * self.material.capacity
         self.before, self.temperature_before, self.last_step_s = now, temperature, step_s
         self.now = State(
-            enthalpy=now.enthalpy + capacity * (solved - temperature),
+            enthalpy=enthalpy,
             surface_c=new_surface_c,
             water_kg_m2=gained(evaporation, now.water_kg_m2, before.water_kg_m2),
             heat_j_m2=gained(heat, now.heat_j_m2, before.heat_j_m2),
         )
-        self.temperature = self.material.temperature_c(self.now.enthalpy) if icy else solved
+        self.temperature = self.material.temperature_c(enthalpy) if self.icy else solved
+        self.icy_before = self.icy
+        # between steps without ice, ice can only come in through the surface
+        if self.icy or np.any(new_surface_c < self.material.freezing_c):
+            self.icy = self.material.has_ice(enthalpy)
+
+    def _conductivity(self, temperature_c: Floats) -> Floats:
+        if self.icy:
+            return self.material.conductivity_at(temperature_c)
+        temperature_c *= self.material.conductivity_slope
+        temperature_c += self.material.conductivity
+        return temperature_c

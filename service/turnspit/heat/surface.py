@@ -55,8 +55,12 @@ class HotAir:
 
     def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, _time_s: float, /) -> Exchange:
         """The exchange at `surface_c` after `water_lost_kg_m2`."""
+        return self.exchange_with(self.air_c, self.wall_c, surface_c, water_lost_kg_m2)
+
+    def exchange_with(self, air_c: Number, wall_c: Number, surface_c: Floats, water_lost_kg_m2: Floats) -> Exchange:
+        """The same with air and walls at other temperatures than its own."""
         hc, factor = self.convection, self.radiation * STEFAN_BOLTZMANN
-        kelvin, wall = surface_c + 273.15, self.wall_c + 273.15
+        kelvin, wall = surface_c + 273.15, wall_c + 273.15
         square, wall_square = kelvin * kelvin, wall * wall
         pressure, slope = saturation(surface_c, self.pressure_pa)
         transfer = hc * self.wetness * (LEWIS * 0.622 / (AIR_CP * self.pressure_pa))
@@ -65,7 +69,7 @@ class HotAir:
         transfer = transfer * (excess > 0.0)
         water: Floats = transfer * excess
         water_slope: Floats = transfer * slope
-        heat = hc * (self.air_c - surface_c) + factor * (wall_square * wall_square - square * square)
+        heat = hc * (air_c - surface_c) + factor * (wall_square * wall_square - square * square)
         heat_slope = -hc - (4.0 * factor) * (square * kelvin)
         return Exchange(heat - LATENT_J_KG * water, heat_slope - LATENT_J_KG * water_slope, water, water_slope)
 

@@ -13,9 +13,10 @@ _FEW_COLUMNS = 250
 
 
 def solve(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
-    """Solve each column's system; `diagonal` and `right` are (cells, columns), `coupling` (cells - 1, columns).
+    """Solve each column's system: diagonal[i] x[i] - coupling[i-1] x[i-1] - coupling[i] x[i+1] = right[i].
 
-    The systems are positive definite. `diagonal` and `right` are overwritten; the solution is (cells, columns).
+    `diagonal` and `right` are (cells, columns), `coupling` (cells - 1, columns), all positive definite together.
+    `diagonal` and `right` are overwritten; the solution is (cells, columns).
     """
     if diagonal.shape[1] < _FEW_COLUMNS:
         return _as_one_system(diagonal, coupling, right)
@@ -26,7 +27,7 @@ def _as_one_system(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
     """Columns end to end as one block-diagonal system, with zero coupling between neighbours."""
     cells, columns = diagonal.shape
     joined = np.zeros((columns, cells))
-    joined[:, :-1] = coupling.T
+    np.negative(coupling.T, out=joined[:, :-1])
     *_, solution, info = dptsv(diagonal.T.ravel(), joined.ravel()[:-1], right.T.ravel(), 1, 1, 1)
     if info != 0:
         raise FloatingPointError(f"conduction system is not positive definite (row {info})")
@@ -35,16 +36,19 @@ def _as_one_system(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
 
 def _sweep(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
     """Elimination from the core outward and back, each operation across all columns."""
+    last = len(coupling)
     ratio = np.empty_like(coupling)
     scratch = np.empty_like(diagonal[0])
-    for i in range(len(coupling)):
-        np.divide(coupling[i], diagonal[i], out=ratio[i])
-        np.multiply(ratio[i], coupling[i], out=scratch)
-        diagonal[i + 1] -= scratch
-        np.multiply(ratio[i], right[i], out=scratch)
-        right[i + 1] -= scratch
+    multiply, divide, add, subtract = np.multiply, np.divide, np.add, np.subtract
+    links, ratios, pivots, values = list(coupling), list(ratio), list(diagonal), list(right)
+    for i in range(last):
+        divide(links[i], pivots[i], ratios[i])
+        multiply(ratios[i], links[i], scratch)
+        subtract(pivots[i + 1], scratch, pivots[i + 1])
+        multiply(ratios[i], values[i], scratch)
+        add(values[i + 1], scratch, values[i + 1])
     right /= diagonal
-    for i in range(len(coupling) - 1, -1, -1):
-        np.multiply(ratio[i], right[i + 1], out=scratch)
-        right[i] -= scratch
+    for i in range(last - 1, -1, -1):
+        multiply(ratios[i], values[i + 1], scratch)
+        add(values[i], scratch, values[i])
     return right
