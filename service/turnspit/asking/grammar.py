@@ -10,7 +10,7 @@ named by its pattern, which is written like the phrase it reads:
 A pattern is a row of elements: a bare word, `<tag>` for an item that carries the tag, `a|<b>` for either, and a `?`
 behind
 for one that may be missing. Items tagged `soft` (articles, "about", "please") may stand between two elements. The
-function gets the values of the `<tag>` elements in their order (None for a missing one) and gives a value, or None
+function gets the values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and gives a value, or None
 to pass.
 Rules are tried in the order in which they are written: that order is the precedence, there is no other.
 
@@ -26,7 +26,7 @@ from typing import Any, TypeAlias, TypeVar
 
 Action: TypeAlias = Callable[..., Any]
 AnyAction = TypeVar("AnyAction", bound=Callable[..., Any])
-Element: TypeAlias = tuple[tuple[str, ...], bool]
+Element: TypeAlias = tuple[tuple[str, ...], bool, bool]
 _LONGEST_GAP = 3
 
 
@@ -118,7 +118,8 @@ class Grammar:
             end, values = matched
             value = rule.action(*values)
             if value is not None:
-                return _joined(items[at:end], {rule.gives: value}, rule.name), end
+                tags = {rule.gives: value} if end - at > 1 else {**item.tags, rule.gives: value}
+                return _joined(items[at:end], tags, rule.name), end
         return None
 
     def scan(self, items: list[Item]) -> Iterator[tuple[Item, int, int]]:
@@ -137,7 +138,8 @@ class Grammar:
 def _element(part: str) -> Element:
     optional = part.endswith("?")
     names = part.rstrip("?").split("|")
-    return tuple(name if name.startswith("<") else f"'{name}" for name in names), optional
+    valued = any(name.startswith("<") for name in names)
+    return tuple(name if name.startswith("<") else f"'{name}" for name in names), optional, valued
 
 
 def _match(
@@ -145,22 +147,21 @@ def _match(
 ) -> tuple[int, list[Any]] | None:
     if place == len(elements):
         return at, values
-    names, optional = elements[place]
+    names, optional, valued = elements[place]
     gap = at
     while gap < len(items) and gap - at <= _LONGEST_GAP:
         tags = items[gap].tags
         for name in names:
             if name in tags:
-                found = _match(
-                    elements, place + 1, items, gap + 1, [*values, tags[name]] if name[0] == "<" else values
-                )
+                value = tags[name] if name[0] == "<" else None
+                found = _match(elements, place + 1, items, gap + 1, [*values, value] if valued else values)
                 if found is not None:
                     return found
         if place == 0 or "<soft>" not in tags:
             break
         gap += 1
     if optional:
-        return _match(elements, place + 1, items, at, [*values, None] if names[0][0] == "<" else values)
+        return _match(elements, place + 1, items, at, [*values, None] if valued else values)
     return None
 
 

@@ -14,20 +14,13 @@ from collections.abc import Callable
 from turnspit.asking.contract import Intent
 from turnspit.asking.scene import Scene
 
-_QUESTION_WORDS = (
-    "<how_big>",
-    "<how_long>",
-    "<how_much>",
-    "<when>",
-    "<what_temp>",
-    "<oven_temp>",
-    "<can>",
-    "<where>",
-    "<plan>",
-    "<probe_where>",
-    "<done>",
-    "<yield>",
+_QUESTION_WORDS = tuple(
+    "<how_big> <how_long> <how_much> <when> <what_temp> <oven_temp> <where> <plan> <probe_where> <done> <yield>".split()
 )
+
+
+# Intents that "how long" may be about when it stands apart from their words.
+_HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
 
 class Piece:
@@ -35,6 +28,7 @@ class Piece:
 
     def __init__(self, scene: Scene, start: int, end: int) -> None:
         self.scene = scene
+        self.start, self.end = start, end
         self.items = scene.items[start:end]
         self.tags = {tag for item in self.items for tag in item.tags}
 
@@ -46,17 +40,30 @@ class Piece:
         """Whether the line gave one of the values."""
         return any(path in self.scene.values for path in paths)
 
+    def follows(self, first: str, *after: str) -> bool:
+        """Whether an item with one of the tags stands behind one with the first, soft words aside."""
+        at = [place for place, item in enumerate(self.items) if first in item.tags]
+        for place in at:
+            rest = [item for item in self.items[place + 1 : place + 5] if "<soft>" not in item.tags]
+            if rest and any(tag in rest[0].tags for tag in after):
+                return True
+        return False
+
     @property
     def asks(self) -> bool:
         """Whether a question word opens or fills it."""
-        return self.has(*_QUESTION_WORDS, "'what", "'whats", "'how", "'which", "'?")
+        return self.has(*_QUESTION_WORDS, "<can>", "'what", "'whats", "'how", "'which", "'?")
 
 
 Test = Callable[[Piece], bool]
 
 
 def _size(piece: Piece) -> bool:
-    return piece.has("<how_big>") and not piece.has("<yield>")
+    if piece.has("<yield>"):
+        return False
+    if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>"):
+        return True
+    return piece.has("<can>") and piece.said("covers") and piece.said("roast.mass_kg") and not piece.said("serve_at")
 
 
 def _carve(piece: Piece) -> bool:
@@ -80,6 +87,8 @@ def _leftovers(piece: Piece) -> bool:
 
 
 def _safety(piece: Piece) -> bool:
+    if piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and piece.has("<brine>", "<brined>", "<cook>"):
+        return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
     if piece.has("<safe>"):
@@ -88,7 +97,7 @@ def _safety(piece: Piece) -> bool:
 
 
 def _thaw(piece: Piece) -> bool:
-    return piece.has("<thaw>")
+    return piece.has("<thaw>") and not piece.has("<no_thaw>")
 
 
 def _brine(piece: Piece) -> bool:
@@ -101,6 +110,10 @@ def _doneness(piece: Piece) -> bool:
     if piece.has("<probe_where>", "<done>"):
         return True
     return piece.has("<temperature_read>") or (piece.has("<probe>") and piece.asks)
+
+
+def _done_word(piece: Piece) -> bool:
+    return piece.has("<done_word>") and not piece.said("serve_at")
 
 
 def _plan(piece: Piece) -> bool:
@@ -121,6 +134,7 @@ _ASKED: tuple[tuple[Intent, Test], ...] = (
     ("plan", _plan),
     ("doneness", _doneness),
     ("roast_time", _roast_time),
+    ("doneness", _done_word),
 )
 
 
@@ -148,6 +162,10 @@ def _tells_covers(piece: Piece) -> bool:
     return piece.said("covers") and not piece.said("roast.mass_kg")
 
 
+def _tells_oven(piece: Piece) -> bool:
+    return piece.said("oven.temperature_c") and piece.said("roast.mass_kg", "roast.kind")
+
+
 def _tells_roast(piece: Piece) -> bool:
     return piece.said("roast.mass_kg", "roast.kind") or piece.has("<generic>")
 
@@ -159,6 +177,7 @@ _TOLD: tuple[tuple[Intent, Test], ...] = (
     ("brine", _tells_brine),
     ("thaw", _tells_state),
     ("size", _tells_covers),
+    ("roast_time", _tells_oven),
     ("plan", _tells_roast),
 )
 
@@ -169,33 +188,44 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
         return ("convert",)
     if scales:
         return ("scale",)
-    found: list[Intent] = []
+    found: list[tuple[Intent, Piece]] = []
     for start, end in _pieces(scene):
         piece = Piece(scene, start, end)
         intent = next((name for name, test in _ASKED if test(piece)), None)
-        if intent is not None and intent not in found:
-            found.append(intent)
+        if intent is not None and intent not in [name for name, _ in found]:
+            found.append((intent, piece))
     whole = Piece(scene, 0, len(scene.items))
     if found:
-        return tuple(_settled(found, whole))
+        settled = _settled(found, whole)
+        scene.hints["pieces"] = [(name, piece.start, piece.end) for name, piece in settled]
+        return tuple(name for name, _ in settled)
     told = next((name for name, test in _TOLD if test(whole)), None)
     if told is not None:
         return (told,)
     return ("help",) if scene.has("<help>") else ()
 
 
-def _settled(found: list[Intent], whole: Piece) -> list[Intent]:
-    """Two readings of one thing are one: a reading that is asked to be safe is safety, a brine within a plan the
-    plan's.
-    """
-    if "safety" in found and "doneness" in found and not whole.has("<done>"):
-        found = [intent for intent in found if intent != "doneness"]
-    return found
+def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Intent, Piece]]:
+    """Two readings of one thing are one: "is 160 ok" is safety, and "thaw 14 lb, how long" asks of nothing but thawing."""
+    names = {name for name, _ in found}
+    drop: set[str] = set()
+    if "safety" in names and "doneness" in names and not whole.has("<done>"):
+        drop.add("doneness")
+    if names & _HAVE_THEIR_HOURS:
+        drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>")}
+    return [row for row in found if row[0] not in drop] or found
+
+
 
 
 def _pieces(scene: Scene) -> list[tuple[int, int]]:
     starts = [0]
     for place, item in enumerate(scene.items):
-        if place and (any(tag in item.tags for tag in _QUESTION_WORDS) or item.words in (".", "?", "!", ";")):
+        if not place:
+            continue
+        opens = any(tag in item.tags for tag in _QUESTION_WORDS)
+        if "<can>" in item.tags and not opens:
+            opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words == "and"
+        if opens or item.words in (".", "?", "!", ";"):
             starts.append(place)
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

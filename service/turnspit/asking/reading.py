@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
 from turnspit.asking import follow_up, intents, subject
 from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
-from turnspit.asking.conversation import Conversation
+from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
 from turnspit.asking.readers import GRAMMARS, ROLES, amount, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
@@ -105,6 +105,40 @@ def _choices(scene: Scene) -> tuple[str, ...]:
         value = scene.hints["ambiguous_value"]
         return (f"{value:g} F", f"{value:g} C")
     return ()
+
+
+def remember(
+    conversation: Conversation, reading: Reading, text: str, assumed: Mapping[str, Any] | None = None, pending: str = ""
+) -> Conversation:
+    """The conversation after a line: what is held, by whom it was set, and what is still asked.
+
+    `assumed` are the values the answer took for granted, by path, `pending` the path that the answer asks for.
+    """
+    if reading.move == "start_over":
+        return Conversation(conversation.id, reading.language, clock=reading.clock)
+    held = flat(reading.understood)
+    set_by: dict[str, SetBy] = {path: _set_by(path, conversation) for path in held}
+    set_by |= dict.fromkeys(assumed or {}, "assumed")
+    aside = reading.move in ("why", "assumptions", "show")
+    return replace(
+        conversation,
+        language=reading.language,
+        understood=reading.understood,
+        set_by=set_by,
+        assumed=dict(assumed or {}),
+        intents=reading.intents,
+        pending=reading.ambiguous or pending,
+        clock=reading.clock or conversation.clock,
+        lines=conversation.lines if aside else (*conversation.lines, text),
+        **reading.kept,
+    )
+
+
+def _set_by(path: str, before: Conversation) -> SetBy:
+    held = before.set_by.get(path)
+    if held in ("said", "asked"):
+        return held
+    return "asked" if path == before.pending else "said"
 
 
 def flat(understood: Mapping[str, Any], above: str = "") -> dict[str, Any]:

@@ -16,6 +16,7 @@ from rapidfuzz.distance import OSA
 
 from turnspit.asking.vocabulary import Language, vocabulary
 
+_VOWELS = frozenset("aeiouy")
 _SHORTEST = 4
 _LONGEST = 24
 # A correction that lands on one of these changes what the answer is, so it is told.
@@ -65,7 +66,7 @@ class Spelled:
 def correct(word: str, language: Language) -> Spelled:
     """How a word is read."""
     known = vocabulary(language)
-    if word in known.words or word in known.plain or len(word) < _SHORTEST or len(word) > _LONGEST:
+    if word in known.words or word in known.plain or _too_short(word) or len(word) > _LONGEST:
         return Spelled((word,))
     for ending in ("s", "es"):
         stem = word.removesuffix(ending)
@@ -78,6 +79,11 @@ def correct(word: str, language: Language) -> Spelled:
     if near:
         return Spelled((near,), Correction(word, near, near in _GRAVE))
     return Spelled((word,))
+
+
+def _too_short(word: str) -> bool:
+    """Short words are too near to each other to be corrected; without a vowel ("thw") they are no words."""
+    return len(word) < _SHORTEST and (len(word) < 3 or not _VOWELS.isdisjoint(word))
 
 
 def _nearest(word: str, language: Language) -> str:

@@ -8,21 +8,31 @@ from turnspit.asking.scene import Scene
 _ASKS_SUBJECT = frozenset(("safety", "carve", "leftovers"))
 
 
+_WORD = {"turkey_breast": "turkey", "game_hen": "hen", "fresh_ham": "ham"}
+
+
 def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
-    """Put `subject` where the intents have one."""
+    """Put `subject` where the intents have one, from the piece of the line that asks."""
     if _ASKS_SUBJECT.isdisjoint(asked):
         return
-    for place, item in scene.find("<subject>"):
-        if "<roast>" not in item:
-            scene.put("subject", item.tags["<subject>"], "subject", place, keep=True)
-            return
-    for tag in ("<roast>", "<generic>", "<subject>"):
-        for place, item in scene.find(tag):
-            name = item.tags[tag]
-            if name == "roast":
-                continue
-            scene.put("subject", name, "subject", place, keep=True)
-            return
+    pieces = [(start, end) for name, start, end in scene.hints.get("pieces", ()) if name in _ASKS_SUBJECT]
+    if len(asked) == 1:
+        pieces = [(0, len(scene.items))]
+    for start, end in pieces:
+        for tags in (("<subject>",), ("<roast>", "<generic>", "<subject>")):
+            for place in range(start, end):
+                name = _name(scene, place, tags)
+                if name and (len(tags) > 1 or "<roast>" not in scene.items[place]) and name != "meat" or name == "meat" and len(tags) > 1:
+                    scene.put("subject", name, "subject", place, keep=True)
+                    return
+
+
+def _name(scene: Scene, place: int, tags: tuple[str, ...]) -> str:
+    """The one word for what an item names, "" for nothing that can be asked about."""
+    name = next((str(scene.items[place].tags[tag]) for tag in tags if tag in scene.items[place]), "")
+    if name in ("roast", "poultry"):
+        return ""
+    return _WORD.get(name, name.partition("_")[0])
 
 
 def topic(scene: Scene) -> str:

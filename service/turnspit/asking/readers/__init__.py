@@ -34,9 +34,10 @@ GRAMMARS = (
     volume.grammar,
     temperature.grammar,
     length.grammar,
+    covers.grammar,
     clock.grammar,
     duration.grammar,
-    covers.grammar,
+    covers.for_grammar,
     day.grammar,
 )
 ROLES = (setting.read, warmth.read, brine.read, elapsed.read, moment.read, diners.read, roast.read)

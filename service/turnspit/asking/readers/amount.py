@@ -28,7 +28,8 @@ def read(scene: Scene) -> bool:
         ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
     )
     target = _target(scene, source[0] if source else None)
-    asked = scene.has("<convert>", "<how_much>", "<weigh>")
+    if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has("<convert>"):
+        return False
     if target is None and not (source and scene.has("<convert>")):
         return False
     if source is None:
@@ -37,8 +38,6 @@ def read(scene: Scene) -> bool:
         scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
         return True
     place, tag = source
-    if target is not None and not _convertible(scene, target, place) and not asked:
-        return False
     value = scene.items[place].tags[tag]
     unit = value.unit or "degF"
     if isinstance(value, Temperature) and not value.unit:
@@ -71,11 +70,6 @@ def _target(scene: Scene, source: int | None) -> int | None:
         if "<gas>" in item and source is not None:
             return place
     return None
-
-
-def _convertible(scene: Scene, target: int, source: int) -> bool:
-    """Whether the line is about an amount and not a roast: `a 16 lb turkey, in kilos please` is not."""
-    return not (scene.has("<meal>", "<when_day>", "<covers>") and not scene.has("<convert>")) and target != source
 
 
 def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:

@@ -8,8 +8,11 @@ from turnspit.asking.scene import Scene
 
 def read(scene: Scene) -> None:
     """Put every `brine.*` value."""
+    asks = scene.has("<how_long>", "<how_much>", "<can>", "<what_temp>", "'how", "'what", "'should")
     for place, item in scene.find("<brined>"):
-        scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)
+        # A question about brining is not yet the wish to do it.
+        if item.tags["<brined>"] is False or "<wish>" in item or not asks:
+            scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)
     about = scene.has("<brine>", "<brined>", "<salt>") or (
         scene.talk and any(p.startswith("brine.") for p in scene.before)
     )

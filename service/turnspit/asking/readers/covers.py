@@ -22,6 +22,7 @@ class Covers:
 
 
 grammar = Grammar("<covers>")
+for_grammar = Grammar("<covers>")
 _MOST = 100_000
 
 
@@ -42,9 +43,7 @@ def _adults_and_kids(*values: object) -> Covers | None:
     return covers(sum(counts))
 
 
-@grammar.rule(
-    "<number> -|to|or|a|o <number> <people>", "<for> <number> -|to|or|a|o <number> <people>?", gives="<covers>"
-)
+@grammar.rule("<number> -|to|or|a|o <number> <people>", gives="<covers>")
 def _range(*values: object) -> Covers | None:
     low, high = (value.value for value in values if isinstance(value, Number))
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
@@ -61,11 +60,16 @@ def _people(value: Number | float, _: str) -> Covers | None:
     return covers(number(value).value)
 
 
-@grammar.rule("<feeds> <number>", gives="<covers>")
+@for_grammar.rule("<for>|<feeds> <number> -|to|or|a|o <number>", gives="<covers>")
+def _for_range(*values: object) -> Covers | None:
+    return _range(*values)
+
+
+@for_grammar.rule("<feeds> <number>", gives="<covers>")
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value)
 
 
-@grammar.rule("<for> <number>", gives="<covers>")
+@for_grammar.rule("<for> <number>", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)

@@ -50,7 +50,7 @@ def _in_brine(scene: Scene, place: int) -> bool:
 
 
 def _gone_by(scene: Scene) -> bool:
-    if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>"):
+    if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>", "<danger>", "<temperature_read>"):
         return True
     return scene.hints.get("topic_cue", False) or scene.has("<reheat>", "<thaw>", "<rest>")
 

@@ -53,13 +53,13 @@ def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
         if "<clock>" in item:
             found.append((place, item.tags["<clock>"]))
         elif "<number>" in item:
-            clock = _bare(scene, place)
+            clock = bare_clock(scene, place)
             if clock is not None:
                 found.append((place, clock))
     return found
 
 
-def _bare(scene: Scene, place: int) -> Clock | None:
+def bare_clock(scene: Scene, place: int) -> Clock | None:
     """A bare number as a clock time, where the word before it makes it one."""
     said = scene.items[place].tags["<number>"]
     cue = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<at>", "'to", "'for", "<when_day>")
@@ -72,7 +72,9 @@ def _bare(scene: Scene, place: int) -> Clock | None:
         return None
     if said.value <= 24 and said.value == int(said.value):
         return clock
-    meal = scene.before_is(cue, "<meal>", "<serve>", "<start>", "<started>") if "<at>" in scene.items[cue] else cue
+    meal = scene.before_is(cue, "<meal>", "<serve>", "<started>") if "<at>" in scene.items[cue] else cue
+    if meal is not None and not any(tag in scene.items[meal] for tag in ("<meal>", "<serve>", "<started>")):
+        return None
     return clock if meal is not None and clock.minute % 5 == 0 else None
 
 

@@ -49,6 +49,11 @@ def _spoken_hundreds_and_ones(hundreds: Number | float, tens: float, ones: Numbe
     return Number(top * 100 + tens + bottom, spoken=(int(top), int(tens + bottom)))
 
 
+@grammar.rule("<number> dozen", gives="<number>")
+def _dozens(dozens: Number | float) -> Number:
+    return Number(number(dozens).value * 12)
+
+
 @grammar.rule("<number> <tens>", gives="<number>")
 def _spoken_hundreds(hundreds: Number | float, tens: float) -> Number | None:
     top = number(hundreds).value

@@ -8,11 +8,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from turnspit.asking.readers.moment import bare_clock
 from turnspit.asking.readers.temperature import Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.scene import Scene
 
 _OVEN_FROM_C = 100.0
 _READ_AT_MOST = 220
+# Words that ask about, or fear for, what was read on a probe.
+_ASKED_OF = ("<safe>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +54,8 @@ def _said(scene: Scene) -> list[_Said]:
             value: Temperature = item.tags["<temperature>"]
             found.append(_Said(place, value.value, value.unit, False))
         elif "<number>" in item and 30 <= item.tags["<number>"].value <= 650:
+            if bare_clock(scene, place) is not None:
+                continue
             found.append(_Said(place, item.tags["<number>"].value, "", True))
     return found
 
@@ -69,7 +74,7 @@ def _use(scene: Scene, said: _Said) -> str:
         return "reading"
     if said.bare:
         at = scene.before_is(said.place, "<at>", "<start>")
-        if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>"):
+        if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>", *_ASKED_OF):
             return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
         if said.value >= 250 and said.value % 5 == 0:
             return "oven"
@@ -81,7 +86,7 @@ def _asked_of(scene: Scene, said: _Said) -> bool:
     """A bare number that is asked about ("is 160 ok") or follows a reading in the talk ("now 145")."""
     if said.value > _READ_AT_MOST:
         return False
-    return scene.has("<safe>", "<done>", "<cold_place>") or "reading.temperature_c" in scene.before
+    return scene.has(*_ASKED_OF) or "reading.temperature_c" in scene.before
 
 
 def _core_like(said: _Said) -> bool:

@@ -40,8 +40,8 @@ _NUMERIC = frozenset(
         "ordinal",
     ]
 )
-# A longer phrase ("how big a turkey") still names the roast that stands in it, unless it is a name ("turkey stock").
-_INHERITED = frozenset(("<roast>", "<generic>"))
+# A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
+_INHERITED = frozenset("<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine>".split())
 _NAMES = frozenset(
     ["<roast>", "<generic>", "<turkey_place>", "<ingredient>", "<stock>", "<subject>", "<holiday>", "<state>"]
 )
@@ -68,7 +68,9 @@ def vocabulary(language: Language) -> Vocabulary:
     for phrase, tags in meanings.items():
         if len(phrase) > 1 and not _NAMES.intersection(tags):
             for word in phrase:
-                tags.update({tag: v for tag, v in meanings.get((word,), {}).items() if tag in _INHERITED})
+                for tag, value in meanings.get((word,), {}).items():
+                    if tag in _INHERITED:
+                        tags.setdefault(tag, value)
     words = frozenset(word for phrase in meanings for word in phrase)
     plain = frozenset(_read(f"{language}_plain.txt").split())
     other = _tables("es" if language == "en" else "en")
