@@ -206,3 +206,24 @@ def test_a_plan_is_told_in_the_kitchen_s_zone():
     utc = NOW.astimezone(ZoneInfo("UTC"))
     plan = plan_dinner(replace(Dinner(bird(12), serve_at=at(18))), utc)
     assert plan.serve_at == at(18)
+
+
+@pytest.mark.parametrize(
+    ("dinner", "rule", "mended"),
+    [
+        (Dinner(bird(12), serve_at=at(23), oven=OvenWish(temperature_c=93.0)), "slow-oven", "oven"),
+        (Dinner(RoastWish("turkey", 5.0, target_c=63.0), serve_at=at(20)), "poultry-165", "target"),
+        (Dinner(RoastWish("lamb_leg", 3.0, target_c=55.0), serve_at=at(20), at_risk=True), "at-risk", "target"),
+    ],
+)
+def test_a_wish_against_a_rule_is_refused_with_the_nearest_that_keeps_it(dinner, rule, mended):
+    plan = plan_dinner(dinner, NOW)
+    assert not plan.as_wished
+    assert plan.headline.key == "planning-headline-refused"
+    stops = {caution.rule for caution in plan.cautions if caution.severity == "stop"}
+    assert stops
+    if mended == "oven":
+        assert plan.forecast.case.oven[0].temperature_c >= 162.7
+    else:
+        assert plan.forecast.target_c >= 62.7
+        assert plan.forecast.target_c > dinner.roast.target_c

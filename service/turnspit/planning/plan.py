@@ -12,6 +12,7 @@ from turnspit.message import SEVERITIES, Caution, Message
 from turnspit.planning.brining import Brining, brine_for, brine_tasks, schedule_brine
 from turnspit.planning.dinner import Dinner
 from turnspit.planning.hours import earlier, in_work_hours, minutes
+from turnspit.planning.lawful import findings_of, within_the_rules
 from turnspit.planning.preparing import ready_the_roast, shop_task, thaw_tasks
 from turnspit.planning.remind import remind
 from turnspit.planning.roasting import oven_tasks
@@ -21,6 +22,7 @@ from turnspit.planning.timetable import Task, Timetable
 from turnspit.planning.timing import PREP_MIN
 from turnspit.planning.ways import Route, other_ways, routes
 from turnspit.reference import rule
+from turnspit.safety import Finding
 
 
 def plan_dinner(dinner: Dinner, now: datetime) -> Timetable:
@@ -33,17 +35,19 @@ def plan_dinner(dinner: Dinner, now: datetime) -> Timetable:
     """
     if now.tzinfo is None:
         raise Impossible("now", now.isoformat(), "has no offset", "give it as ISO 8601 with its offset from UTC")
-    settled = settle(dinner, now)
+    settled, broken = within_the_rules(settle(dinner, now))
     wished = routes(settled, now)
     others = () if any(route.way.possible for route in wished) else other_ways(settled, now)
     chosen = next((route for route in (*wished, *others) if route.way.possible), None)
     if chosen is None:
         way_out = "ask for a smaller roast or a later dinner"
         raise Impossible("serve_at", dinner.serve_at or dinner.start_at, "cannot be met", way_out)
-    return _timetable(settled, (*wished, *others), chosen, now)
+    return _timetable(settled, (*wished, *others), chosen, broken, now)
 
 
-def _timetable(settled: Settled, weighed: tuple[Route, ...], chosen: Route, now: datetime) -> Timetable:
+def _timetable(
+    settled: Settled, weighed: tuple[Route, ...], chosen: Route, broken: tuple[Finding, ...], now: datetime
+) -> Timetable:
     timing = chosen.timing
     ready_from = earlier(timing.oven_in, minutes(PREP_MIN + chosen.settled.dinner.temper_min))
     brining, notes = _brining(settled, chosen, now)
@@ -57,11 +61,15 @@ def _timetable(settled: Settled, weighed: tuple[Route, ...], chosen: Route, now:
         *serving_tasks(roast, timing, now),
     )
     ahead = tuple(sorted((task for task in tasks if task.end > now), key=lambda task: (task.start, task.end)))
-    cautions = _gathered([*timing.forecast.cautions, *_brine_refusal(settled)], ahead)
+    brine_h = (brining.out_at - brining.into_at).total_seconds() / 3600 if brining else None
+    found = [*broken, *findings_of(roast, chosen, brine_h)]
+    cautions = _gathered(
+        [*(each.caution for each in found), *timing.forecast.cautions, *_brine_refusal(settled)], ahead
+    )
     return Timetable(
         settled.dinner,
-        as_wished=chosen is weighed[0],
-        headline=_headline(settled, weighed[0], chosen),
+        as_wished=chosen is weighed[0] and not broken,
+        headline=_headline(settled, weighed[0], chosen, broken),
         serve_at=timing.serve_at,
         tasks=ahead,
         ways=tuple(replace(route.way, chosen=route is chosen) for route in weighed) if len(weighed) > 1 else (),
@@ -104,7 +112,7 @@ def _brine_refusal(settled: Settled) -> tuple[Caution, ...]:
     return brine_for(settled).cautions if wanted else ()
 
 
-def _headline(settled: Settled, first: Route, chosen: Route) -> Message:
+def _headline(settled: Settled, first: Route, chosen: Route, broken: tuple[Finding, ...]) -> Message:
     timing, name = chosen.timing, Message(f"roast-{chosen.settled.row.kind}")
     plain = Message(
         "planning-headline",
@@ -115,6 +123,8 @@ def _headline(settled: Settled, first: Route, chosen: Route) -> Message:
         check_from=timing.check_from,
         serve_at=timing.serve_at,
     )
+    if broken:
+        plain = Message("planning-headline-refused", seen=broken[0].seen, action=broken[0].action, plan=plain)
     if chosen is first:
         return plain
     if chosen.way.id == "later":

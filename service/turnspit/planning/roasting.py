@@ -144,7 +144,7 @@ def _hold(settled: Settled, timing: Timing) -> tuple[Task, ...]:
     early_min = (timing.out_by - timing.ready.p10).total_seconds() / 60
     if early_min < 10:
         return ()
-    hot_c = 57.0 if settled.licensed else 60.0
+    hot_c = settled.hot_hold_c
     return (
         Task(
             "hold",

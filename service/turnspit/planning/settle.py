@@ -51,6 +51,11 @@ class Settled:
         return self.mass_kg >= 5.4
 
     @property
+    def hot_hold_c(self) -> float:
+        """Hot holding in C: 57 (135 F) in a licensed kitchen, 60 (140 F) at home and where no kitchen was named."""
+        return 57.3 if self.licensed else 60.0
+
+    @property
     def rest_min(self) -> float:
         """The rest the plan gives it, in minutes."""
         return 30.0 if self.large else max(15.0, min(self.row.rest_min_range[1], 20.0))

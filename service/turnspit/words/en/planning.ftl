@@ -5,6 +5,7 @@ planning-headline = Put { $count ->
    *[other] { $count } × { MASS($mass_kg) } { $roast }
  } in { WHEN($oven_in, style: "at") }, start checking { WHEN($check_from, style: "at") }, serve { WHEN($serve_at, style: "at") }.
 planning-headline-later = Dinner { WHEN($wished, style: "at") } cannot be met safely. { $why } The first safe dinner with it: { $plan }
+planning-headline-refused = { $seen } { $action } So the nearest plan that keeps the rule: { $plan }
 planning-headline-other = { $why } Instead: { $way }. { $plan }
 
 # What was assumed

@@ -3,6 +3,7 @@ planning-headline = Meta { $count ->
    *[other] { $count } × { $roast } de { MASS($mass_kg) }
  } al horno { WHEN($oven_in, style: "at") }, empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
 planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. { $why } La primera segura con esta pieza: { $plan }
+planning-headline-refused = { $seen } { $action } Así que el plan más cercano que cumple la regla: { $plan }
 planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 
 planning-assume-kind = El asado es un { $roast }.
