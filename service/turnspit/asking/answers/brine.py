@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer
+from turnspit.asking.answers.roast_time import sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.message import Message
 
@@ -27,7 +28,7 @@ def answer(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
     unsaid = plan.case.sold_as is None
-    told = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_notes(plan), *_steps(plan)]
+    told = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_steps(plan), *_notes(plan)]
     headline, *lines = told
     return Answer(
         headline=headline,
@@ -101,7 +102,7 @@ def _steps(plan: BrinePlan) -> list[Message]:
 
 def _reasons(plan: BrinePlan) -> tuple[Message, ...]:
     background = [note for note in plan.notes if note.key in BACKGROUND]
-    sources = [Message("asking-why-source", source=source) for source in plan.sources]
+    sources = sources_line(plan.sources)
     if not plan.allowed:
         return (Message("asking-why-brine-none"), *sources)
     cover = Message("asking-why-brine-cover", cover_l=plan.cover_l, displaced_l=plan.displaced_l)

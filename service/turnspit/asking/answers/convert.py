@@ -54,7 +54,7 @@ def _next(unit: str, target: str) -> tuple[Message, ...]:
     if unit in OVEN:
         other = next(one for one in OVEN if one not in {unit, target})
         return (Message("asking-next-in-unit", unit=_unit_name(other)), why)
-    return (Message("asking-next-in-unit", unit=_unit_name(_other(target))), Message("asking-next-double"), why)
+    return (Message("asking-next-in-unit", unit=_unit_name(_other(target))), Message("asking-next-convert-oven"), why)
 
 
 def _other(unit: str) -> str:

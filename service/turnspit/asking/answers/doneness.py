@@ -32,7 +32,8 @@ class Read:
 
 def answer(enquiry: Enquiry) -> Answer:
     """When it is ready by the readings given, or the rule that decides where none is."""
-    if enquiry.said("reading.temperature_c") is None:
+    asked_apart = topic_of(enquiry.text, "doneness") and not any(sign.isdigit() for sign in enquiry.text)
+    if enquiry.said("reading.temperature_c") is None or asked_apart:
         return _without_reading(enquiry)
     from turnspit.heat import roast
 
@@ -136,7 +137,7 @@ def _against_dinner(enquiry: Enquiry, row: RoastRow, read: Read) -> list[Message
         return []
     after_min = row.rest_min_range[0] + CARVE_MIN
     low_at, high_at = (at + timedelta(minutes=after_min) for at in _window(read))
-    said = {"serve_at": serve_at, "rest_min": row.rest_min_range[0], "carve_min": CARVE_MIN}
+    said: dict[str, Value] = {"serve_at": serve_at, "rest_min": row.rest_min_range[0], "carve_min": CARVE_MIN}
     if high_at <= serve_at:
         spare_min = (serve_at - high_at).total_seconds() / 60
         key = "asking-doneness-early" if spare_min > 30 else "asking-doneness-on-time"

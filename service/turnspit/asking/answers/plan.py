@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import roast_time
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roast_time import forecast_document
+from turnspit.asking.answers.roast_time import forecast_document, outward, sources_line
 from turnspit.asking.answers.wishes import dinner_of
 from turnspit.message import Caution, Message
 from turnspit.words import Reader
@@ -16,6 +16,9 @@ from turnspit.words import Reader
 if TYPE_CHECKING:
     from turnspit.planning import Timetable
 
+EXPLAINED_TASKS = ("thaw", "brine_in", "roast_in", "rest", "hold")
+ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "two-hours", "stuffing-just-before")
+"""Reminders that belong to the answer itself; the others stand with the task they are about."""
 TOLD_TASKS = ("rest", "carve")
 USUAL_HOURS = (17, 18, 19)
 POUND_KG = 0.45359237
@@ -32,9 +35,9 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=timetable.headline,
         lines=_lines(enquiry, timetable),
         reasons=_reasons(timetable),
-        assumptions=timetable.assumptions,
+        assumptions=tuple(told for told in timetable.assumptions if not told.key.startswith("heat-")),
         assumed=_assumed(enquiry, timetable),
-        cautions=(*timetable.cautions, *_task_cautions(timetable), *_roast_cautions(timetable)),
+        cautions=_cautions(timetable),
         next=_next(timetable, enquiry.reader),
         data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
     )
@@ -59,7 +62,8 @@ def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
         lines.append(Message("asking-plan-first", title=first.title, at=max(first.start, enquiry.now)))
     if timetable.ready is not None and timetable.pull_c is not None:
         window = timetable.ready
-        lines.append(Message("asking-plan-ready", low_at=window.p10, high_at=window.p90, c=timetable.pull_c))
+        low_at, high_at = outward(window.p10, window.p90)
+        lines.append(Message("asking-plan-ready", low_at=low_at, high_at=high_at, c=timetable.pull_c))
     by_id = {task.id: task for task in timetable.tasks}
     shown = [by_id[name] for name in TOLD_TASKS if name in by_id]
     lines += [Message("asking-plan-task", title=task.title, at=task.start) for task in shown]
@@ -79,10 +83,13 @@ def _reasons(timetable: Timetable) -> tuple[Message, ...]:
         from turnspit.heat import roast
 
         computed = roast_time.reasons(forecast.case, roast(forecast.case.kind), forecast)
-    steps = [Message("asking-plan-why", title=task.title, why=task.why) for task in timetable.tasks if task.hands]
+    steps = [
+        Message("asking-plan-why", title=task.title, why=task.why)
+        for task in timetable.tasks
+        if task.id in EXPLAINED_TASKS
+    ]
     ways = [Message("asking-plan-way", title=way.title, why=way.why) for way in timetable.ways]
-    sources = [Message("asking-why-source", source=source) for source in timetable.sources]
-    return (*computed, *ways, *steps, *sources)
+    return (*computed, *ways, *steps, *sources_line(timetable.sources))
 
 
 def _assumed(enquiry: Enquiry, timetable: Timetable) -> dict[str, Any]:
@@ -101,15 +108,13 @@ def _assumed(enquiry: Enquiry, timetable: Timetable) -> dict[str, Any]:
     return {path: value for path, value in filled.items() if enquiry.said(path) is None}
 
 
-def _task_cautions(timetable: Timetable) -> list[Caution]:
-    return [found for task in timetable.tasks for found in task.cautions]
-
-
-def _roast_cautions(timetable: Timetable) -> tuple[Caution, ...]:
+def _cautions(timetable: Timetable) -> tuple[Caution, ...]:
     from turnspit.heat import roast
 
-    forecast = timetable.forecast
-    return roast_time.roast_cautions(forecast, roast(forecast.case.kind)) if forecast is not None else ()
+    found = [*timetable.cautions, *(said for task in timetable.tasks for said in task.cautions)]
+    if timetable.forecast is not None:
+        found += roast_time.roast_cautions(timetable.forecast, roast(timetable.forecast.case.kind))
+    return tuple(said for said in found if said.severity != "info" or said.rule in ALWAYS_SAID)
 
 
 def _next(timetable: Timetable, reader: Reader) -> tuple[Message, ...]:

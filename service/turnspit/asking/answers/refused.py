@@ -22,6 +22,7 @@ def refusal(error: TurnspitError, enquiry: Enquiry) -> Answer:
         headline=headline,
         question=question,
         asks=asks,
+        choices=_choices(asks, enquiry),
         next=EXAMPLES,
         data={
             "refused": {"name": name, "value": _plain(error.value), "limit": error.limit, "way_out": error.way_out}
@@ -56,6 +57,17 @@ def _item(error: TurnspitError) -> tuple[str, Message, str, Message]:
         return "item", Message("asking-refused-which-item"), "amount.item", question
     known = ", ".join(error.known[:4])
     return "item", Message("asking-refused-item", value=_shown(error.value), known=known), "amount.item", question
+
+
+def _choices(asks: str, enquiry: Enquiry) -> tuple[Message, ...]:
+    """For a time that has passed: the same hour as soon as it comes again, and the day after."""
+    said = enquiry.moment("serve_at") if asks == "serve_at" else None
+    if said is None:
+        return ()
+    local = said.astimezone(enquiry.now.tzinfo)
+    today = enquiry.now.replace(hour=local.hour, minute=local.minute, second=0, microsecond=0)
+    days = [today + timedelta(days=ahead) for ahead in range(3)]
+    return tuple(Message("asking-choice-when", at=at) for at in days if at > enquiry.now)[:2]
 
 
 def _mass(kg: float, enquiry: Enquiry) -> Message:

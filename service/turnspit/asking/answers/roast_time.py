@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
@@ -80,8 +81,11 @@ def first_check_min(forecast: RoastForecast) -> float:
 
 def clock_window(since: datetime, span_min: Spread) -> tuple[datetime, datetime]:
     """When something is expected that takes `span_min` from `since`, outward to the next five minutes."""
-    low_at = since + timedelta(minutes=span_min.p10)
-    high_at = since + timedelta(minutes=span_min.p90)
+    return outward(since + timedelta(minutes=span_min.p10), since + timedelta(minutes=span_min.p90))
+
+
+def outward(low_at: datetime, high_at: datetime) -> tuple[datetime, datetime]:
+    """A window on the clock, widened to the five minutes."""
     step = timedelta(minutes=FIVE)
     low_at -= timedelta(minutes=low_at.minute % FIVE, seconds=low_at.second, microseconds=low_at.microsecond)
     over = timedelta(minutes=high_at.minute % FIVE, seconds=high_at.second, microseconds=high_at.microsecond)
@@ -145,6 +149,11 @@ def reasons(case: RoastCase, row: RoastRow, forecast: RoastForecast) -> tuple[Me
         Message("asking-why-safe", c=row.safe_c),
         *forecast.assumptions,
     )
+
+
+def sources_line(sources: Sequence[str]) -> tuple[Message, ...]:
+    """The sources in one line; nothing where there are none."""
+    return (Message("asking-why-sources", sources="; ".join(sources)),) if sources else ()
 
 
 def forecast_document(forecast: RoastForecast) -> dict[str, Any]:

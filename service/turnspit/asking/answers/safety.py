@@ -29,6 +29,9 @@ SPOKEN_OF = {
 }
 """The reading's word for a danger as the safety room's topic, where the two differ."""
 
+LED_BY_ITS_OWN = ("pink", "stuffing")
+"""Topics whose short answer stands before what the check found."""
+
 
 def answer(enquiry: Enquiry) -> Answer:
     """What the gravest finding saw and what to do now; the other findings as lines."""
@@ -40,12 +43,12 @@ def answer(enquiry: Enquiry) -> Answer:
     findings = check_question(question, enquiry.kitchen)
     told = [found for found in findings if found.rule != "local-codes"] or list(findings)
     headline, *lines = _told(told)
-    if stuffing:
+    if topic in LED_BY_ITS_OWN and question.temperature_c is None:
         lines.insert(0, headline)
-        headline = Message("asking-safety-stuff")
+        headline = Message(f"asking-safety-{topic}")
     return Answer(
         headline=headline,
-        lines=(*lines, *_unknown(told), *(Message("asking-safety-stuff-how") for _ in range(stuffing))),
+        lines=(*lines, *_more(told, topic)),
         reasons=_reasons(findings),
         assumed={f"safety.{name}": None for found in told for name in found.unknown},
         cautions=_cautions(findings, stuffing),
@@ -110,8 +113,14 @@ def _told(findings: Sequence[Finding]) -> list[Message]:
     return [Message("asking-safety-finding", seen=found.seen, action=found.action) for found in findings]
 
 
-def _unknown(findings: Sequence[Finding]) -> list[Message]:
-    return [Message("asking-safety-unknown")] if any(found.unknown for found in findings) else []
+def _more(findings: Sequence[Finding], topic: str) -> list[Message]:
+    """Why it is dangerous, what was taken at its worst, how to do it safely."""
+    more = [rule(findings[0].rule).reason] if findings[0].severity == "stop" else []
+    if any(found.unknown for found in findings) and topic not in LED_BY_ITS_OWN:
+        more.append(Message("asking-safety-unknown"))
+    if topic == "stuffing":
+        more.append(Message("asking-safety-stuffing-how"))
+    return more
 
 
 def _cautions(findings: Sequence[Finding], stuffing: bool) -> tuple[Caution, ...]:

@@ -6,12 +6,16 @@ from dataclasses import asdict
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.roast_time import sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase
 from turnspit.message import Message, Value
 
 if TYPE_CHECKING:
     from turnspit.recipes import Sizing
 
+WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
+BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
+"""Notes that answer "why?" rather than "how much do I buy?"."""
 USUAL_PARTIES = (6, 8, 12, 16)
 
 
@@ -41,12 +45,15 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
         "covers": covers,
         "roast": name_of(kind),
     }
-    half = (Message("asking-size-half"),) if kind in {"turkey", "chicken", "capon", "duck", "goose"} else ()
     several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
     return Answer(
         headline=Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
-        lines=(*half, *([several] if advised.count > 1 else []), *advised.notes),
-        reasons=_reasons(plain, more),
+        lines=(
+            _edible(kind, advised),
+            *([several] if advised.count > 1 else []),
+            *(note for note in advised.notes if note.key not in BACKGROUND),
+        ),
+        reasons=(*_reasons(plain, more), *(note for note in advised.notes if note.key in BACKGROUND)),
         assumptions=(*taken.assumptions, *advised.assumptions),
         assumed={**taken.assumed, "roast.mass_kg": advised.each_kg, "roast.count": advised.count},
         cautions=advised.cautions,
@@ -59,6 +66,12 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
             "size": {**_document(advised), "without_leftovers_kg": plain.total_kg, "with_leftovers_kg": more.total_kg}
         },
     )
+
+
+def _edible(kind: str, sizing: Sizing) -> Message:
+    meat = sizing.carved
+    key = "asking-size-half" if kind in WHOLE_BIRDS else "asking-size-meat"
+    return Message(key, meat_kg=meat.meat_kg, servings=meat.servings, serving_kg=meat.serving_kg)
 
 
 def _feeds(taken: Taken, kind: str) -> Answer:
@@ -97,7 +110,7 @@ def _asked(taken: Taken, kind: str) -> Answer:
 
 def _reasons(plain: Sizing, more: Sizing) -> tuple[Message, ...]:
     portions = Message("asking-why-size", per_kg=plain.per_cover_kg, more_per_kg=more.per_cover_kg)
-    return (portions, *(Message("asking-why-source", source=source) for source in plain.sources))
+    return (portions, *sources_line(plain.sources))
 
 
 def _document(sizing: Sizing) -> dict[str, Any]:

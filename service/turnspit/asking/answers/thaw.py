@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import ceil
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of, roast_phrase
+from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.wishes import dinner_of
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
 
 if TYPE_CHECKING:
     from turnspit.heat import ThawForecast
+    from turnspit.planning import Timetable
 
 LICENSED_LIMIT_H = 4.0
 DAY_H = 24.0
@@ -26,7 +30,7 @@ def answer(enquiry: Enquiry) -> Answer:
     mass_kg = mass_of(taken, kind)
     cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator"))
     water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water"))
-    hurried = enquiry.said("roast.state") is not None and "roast.mass_kg" in taken.assumed
+    hurried = topic_of(enquiry.text, "thaw") == "hurried"
     roast = roast_phrase(kind, mass_kg)
     in_cold = Message("asking-thaw-refrigerator", roast=roast, **_window(cold))
     in_water = _in_water(water)
@@ -36,6 +40,9 @@ def answer(enquiry: Enquiry) -> Answer:
         if hurried
         else (in_cold, in_water, from_frozen, Message("asking-thaw-keeps"))
     )
+    timetable = _dinner(enquiry)
+    if timetable is not None:
+        headline, lines = _with_dinner(timetable, headline, lines, hurried)
     return Answer(
         headline=headline,
         lines=(*lines, *_licensed_lines(enquiry, water)),
@@ -48,8 +55,39 @@ def answer(enquiry: Enquiry) -> Answer:
             Message("asking-next-counter"),
             Message("asking-next-why"),
         ),
-        data={"thaw": {"refrigerator": _document(cold), "cold_water": _document(water)}},
+        data={
+            "thaw": {"refrigerator": _document(cold), "cold_water": _document(water)},
+            **({} if timetable is None else _plan_document(timetable, enquiry)),
+        },
     )
+
+
+def _dinner(enquiry: Enquiry) -> Timetable | None:
+    """The plan for the frozen roast, where the dinner's time is known."""
+    if enquiry.said("serve_at") is None:
+        return None
+    from turnspit.planning import plan_dinner
+
+    wish = dinner_of(enquiry)
+    state = wish.roast.state if wish.roast.state in {"frozen", "part_frozen"} else "frozen"
+    return plan_dinner(replace(wish, roast=replace(wish.roast, state=state)), enquiry.now)
+
+
+def _with_dinner(
+    timetable: Timetable, headline: Message, lines: list[Message], hurried: bool
+) -> tuple[Message, list[Message]]:
+    """What the plan makes of it: first where the cook is pressed, else behind the plain answer."""
+    if hurried or not timetable.as_wished:
+        return timetable.headline, [headline, *lines]
+    start = next((task for task in timetable.tasks if task.id == "thaw"), None)
+    told = [] if start is None else [Message("asking-plan-task", title=start.title, at=start.start)]
+    return headline, [*told, timetable.headline, *lines]
+
+
+def _plan_document(timetable: Timetable, enquiry: Enquiry) -> dict[str, Any]:
+    from turnspit.planning import timetable_document
+
+    return {"plan": timetable_document(timetable, enquiry.reader)}
 
 
 def _window(thaw: ThawForecast) -> dict[str, float]:
@@ -57,7 +95,11 @@ def _window(thaw: ThawForecast) -> dict[str, float]:
     low_h = min(thaw.rule_h[0] if thaw.rule_h else thaw.model_h.p10, thaw.plan_h)
     if low_h < DAY_H:
         return {"low_min": low_h * 60, "high_min": thaw.plan_h * 60}
-    return {"low_min": ceil(low_h / DAY_H) * DAY_H * 60, "high_min": ceil(thaw.plan_h / DAY_H) * DAY_H * 60}
+    return {"low_min": _days(low_h) * DAY_H * 60, "high_min": _days(thaw.plan_h) * DAY_H * 60}
+
+
+def _days(hours: float) -> int:
+    return ceil(round(hours / DAY_H, 1))
 
 
 def _in_water(thaw: ThawForecast) -> Message:
