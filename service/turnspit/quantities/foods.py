@@ -152,6 +152,11 @@ def is_liquid(item: str) -> bool:
     return key is not None and key in _foods() and _foods()[key]["kind"] in ("liquid", "oil")
 
 
+def is_food_name(text: str) -> bool:
+    """Whether the whole text is a name of a food that the table `foods` holds ("chicken stock")."""
+    return _words(text) in _by_words()
+
+
 def food_names() -> tuple[str, ...]:
     """Every food and salt with published measures, by the name we write."""
     return tuple(row["names"][0] for row in (*_salts().values(), *_foods().values()))

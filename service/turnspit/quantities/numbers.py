@@ -54,7 +54,7 @@ _NUMBER = re.compile(
     | (?P<numerator>\d+)\s?/\s?(?P<denominator>\d+)(?![\d/])
     | (?P<thousands>[1-9]\d{{0,2}}(?:,\d{{3}})+)(?!\d)(?:\.(?P<decimals>\d+))?
     | (?P<decimal>\d*[.,]\d+)
-    | (?P<integer>\d+)(?:\s+(?:and|&)\s+a\s+(?P<and_part>{_PART})\b)?
+    | (?P<integer>\d+)(?!\d|\s?/\s?\d)(?:\s+(?:and|&)\s+a\s+(?P<and_part>{_PART})\b)?
     | (?:an?\s+)?(?:good\s+)?(?P<loose>couple|few|several)\b(?:\s+of\b)?
     | (?:a\s+)?(?P<half_dozen>half\s+(?:a\s+)?dozen)\b
     | (?:(?P<of_word>{_WORD})\s+)?(?P<part>{_PART})\b(?:\s+(?:of\s+)?an?\b)?

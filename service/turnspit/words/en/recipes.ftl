@@ -39,3 +39,12 @@ recipes-size-assumed-children = { $children ->
    *[other] { $children } children count as half each.
 }
 recipes-size-assumed-no-leftovers = Few leftovers; half as much again if you want them.
+
+# Reading a recipe.
+recipes-region-assumed = Nothing tells whose cups and spoons these are; US measures are assumed.
+recipes-region-inferred = Its measures are taken as { $region } ones, by: { $signs }.
+recipes-unread = { $count ->
+    [one] One line could not be read and stands as it was
+   *[other] { $count } lines could not be read and stand as they were
+}: { $first }
+recipes-no-yield = The recipe does not say how much it makes.

@@ -39,3 +39,12 @@ recipes-size-assumed-children = { $children ->
    *[other] { $children } niños cuentan por medio cada uno.
 }
 recipes-size-assumed-no-leftovers = Pocas sobras; la mitad más si las quiere.
+
+# Lectura de una receta.
+recipes-region-assumed = Nada indica de qué país son las tazas y cucharas; se suponen medidas de EE. UU.
+recipes-region-inferred = Sus medidas se toman como de { $region }, por: { $signs }.
+recipes-unread = { $count ->
+    [one] Una línea no se pudo leer y queda como estaba
+   *[other] { $count } líneas no se pudieron leer y quedan como estaban
+}: { $first }
+recipes-no-yield = La receta no dice cuánto rinde.

@@ -1,0 +1,290 @@
+"""Reads one ingredient line: amount, item, preparation, brackets, alternatives, what it is for.
+
+The order in which things are taken out of a line: bullets; "optional"; "to taste"; "plus more"; "for greasing";
+the amount (at the head, or behind the item); brackets; preparation behind the first comma; alternatives; preparation
+words before the food. A line that begins like an amount but is none, or has no words, is kept whole, `read` False.
+"""
+
+from __future__ import annotations
+
+import html
+import re
+from dataclasses import dataclass, replace
+from functools import cache
+
+from turnspit.quantities import Amount, Region, food_named, is_food_name, plain, take_amount, unit
+from turnspit.recipes.recipe import Ingredient
+from turnspit.reference import table
+
+_BULLET = re.compile(r"^\s*(?:[-*•·▢☐□◦‣–—+]+|\[[ xX]?\]|\d+\))\s*")
+_LETTER = re.compile(r"[^\W\d_]")
+_STARTS_LIKE_AMOUNT = re.compile(r"\d|[/.,]\d|x\s*\d", re.IGNORECASE)
+_OPTIONAL = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?:optional(?:ly)?|if (?:desired|using|you like|you have (?:it|them)|available|liked|wished)|"
+    r"opcional(?:es)?)\b\s*[)\]]?\s*:?",
+    re.IGNORECASE,
+)
+_TO_TASTE = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:(?:just\s+)?to (?:your )?taste|according to taste|al gusto|as (?:needed|"
+    r"required|desired|necessary)|q\.?\s?s\.?(?=\W|$))\s*[)\]]?",
+    re.IGNORECASE,
+)
+_EXTRA = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?:plus|and|with)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional)\b\s*"
+    r"(?P<what>[^)\]]*)[)\]]?",
+    re.IGNORECASE,
+)
+_PURPOSE = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?P<what>(?:for|to|para)\s+(?:the\s+)?(?:[^\W\d_]+-)?(?:[^\W\d_]{2,}ing\b|(?:serve|garnish|"
+    r"decorate|finish|coat|cover|fill|top|grease|dust|brush|glaze|pan|tin|dish|bowl|rack|table|cavity|skin|pot|servir|"
+    r"adornar|decorar|engrasar)\b)[^)\]]*)[)\]]?$",
+    re.IGNORECASE,
+)
+_FROM_FRUIT = re.compile(
+    r"^(?:the\s+)?(?P<part>(?:(?:finely|freshly)\s+)?(?:(?:grated|squeezed|strained|pared)\s+)?(?:juice|zest|rind|peel|"
+    r"zumo|jugo|ralladura)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:grated\s+)?(?:juice|zest|rind|peel))?)\s+"
+    r"(?:of|from|de)\s+",
+    re.IGNORECASE,
+)
+_ONE_UNSAID = re.compile(
+    r"(?:(?:small|large|big|good|generous)\s+)?(?:(?:pinch|dash|handful|splash|drizzle|knob|squeeze|grind|smidgen|glug)"
+    r"(?:ful|ing)?|(?:sprig|bunch|drop|slice|piece|strip|head|stick|packet|package|can|tin|jar)(?=\s+of\b))\b",
+    re.IGNORECASE,
+)
+_BRACKETED = re.compile(r"\s*[(\[]([^()\[\]]*)[)\]]")
+_COMMA = re.compile(
+    r",(?!\d)|;|\s+[-—]+\s+|\s—|—\s|\s+(?=at room temp|(?:mixed|dissolved|blended|beaten|soaked|cut|sliced|chopped|"
+    r"torn|broken|divided|melted|cooked|left)\s+(?:with|in|into|to|for|from|between|over)\b)",
+    re.IGNORECASE,
+)
+_OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W\d_]{3})", re.IGNORECASE)
+_AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
+_OF = re.compile(r"^(?:of|de)\s+(?:the\s+)?", re.IGNORECASE)
+_EACH = re.compile(r"^each\s+(?:of\s+)?", re.IGNORECASE)
+_TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d])")
+
+
+def read_ingredient(line: str, region: Region | None = None, section: str = "") -> Ingredient:
+    """The ingredient on the line, by the measures of `region`. Never raises: the unreadable is kept and marked."""
+    text = " ".join(line.split())
+    rest = plain(html.unescape(_BULLET.sub("", text)))
+    unread = Ingredient(text, text, section=section, read=False)
+    if not _LETTER.search(rest):
+        return unread
+    rest, said = _asides(rest)
+    amount, rest, part = _part_of_fruit(rest, region) or (*_amount(rest, region), "")
+    if amount is None and _STARTS_LIKE_AMOUNT.match(rest):
+        return unread
+    rest, notes, amount = _brackets(rest, amount)
+    rest, amount = _weight_behind_comma(rest, amount)
+    found = _item(rest, amount, text, section)
+    if not found.item or not _LETTER.search(found.item):
+        return unread
+    return replace(
+        found,
+        preparation=", ".join(filter(None, (part, found.preparation))),
+        notes=notes,
+        optional=said.optional,
+        to_taste=said.to_taste,
+        purpose=said.purpose,
+        extra=said.extra,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """What a line says beside its amount and item."""
+
+    optional: bool
+    to_taste: bool
+    purpose: str
+    extra: str
+
+
+def _asides(rest: str) -> tuple[str, _Said]:
+    rest, optional = _without(_OPTIONAL, rest)
+    rest, to_taste = _without(_TO_TASTE, rest)
+    extra = _EXTRA.search(rest)
+    if extra:
+        rest = rest[: extra.start()] + rest[extra.end() :]
+    purpose = _PURPOSE.search(rest)
+    if purpose and purpose.start():
+        rest = rest[: purpose.start()]
+    said = _Said(
+        optional,
+        to_taste,
+        purpose["what"].strip(" .,") if purpose and purpose.start() else "",
+        (extra["what"].strip(" .,") or "more") if extra else "",
+    )
+    return rest.strip(" ,;"), said
+
+
+def _without(pattern: re.Pattern[str], rest: str) -> tuple[str, bool]:
+    shorter = pattern.sub("", rest, count=1)
+    return (shorter.strip(" ,;"), True) if shorter != rest and _LETTER.search(shorter) else (rest, False)
+
+
+def _part_of_fruit(rest: str, region: Region | None) -> tuple[Amount, str, str] | None:
+    """ "grated zest of 1 lemon": one lemon, of which the grated zest is used."""
+    match = _FROM_FRUIT.match(rest)
+    taken = take_amount(rest[match.end() :], region) if match else None
+    return (*taken, match["part"].casefold()) if match is not None and taken is not None else None
+
+
+def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
+    """The amount at the head, or behind the item ("Butter, 2 oz"); the words that are left."""
+    lower = rest.casefold()
+    for nothing in _words("nothing"):
+        if lower.startswith(f"{nothing} "):
+            return None, rest[len(nothing) :].strip()
+    taken = take_amount(f"1 {rest}" if _ONE_UNSAID.match(rest) else rest, region)
+    if taken is not None:
+        return _counted_food(rest, taken)
+    for joint in _TRAILING_AMOUNT.finditer(rest):
+        behind = take_amount(rest[joint.end() :], region)
+        if behind is not None and joint.start() and (not behind[1] or behind[1][0] in ",;("):
+            return behind[0], f"{rest[: joint.start()].rstrip(' ,:-.…')}{_led(behind[1])}"
+    return None, rest
+
+
+def _led(tail: str) -> str:
+    return f" {tail}" if tail.startswith("(") else tail
+
+
+def _counted_food(rest: str, taken: tuple[Amount, str]) -> tuple[Amount | None, str]:
+    """ "6 cloves": where nothing follows a piece, the piece itself is the food."""
+    amount, behind = taken
+    counted = amount.unit and unit(amount.unit).dimension == "count" and amount.each is None
+    if counted and (not behind or behind[0] in ",(;"):
+        word = rest[: len(rest) - len(behind)].rsplit(maxsplit=1)[-1].strip(",;.")
+        return replace(amount, unit=""), f"{word}{_led(behind)}"
+    return amount, behind
+
+
+def _weight_behind_comma(rest: str, amount: Amount | None) -> tuple[str, Amount | None]:
+    """ "1 goose, about 5 kg": the weight of what is counted."""
+    head, comma, behind = rest.partition(", ")
+    other = (
+        take_amount(behind) if comma and amount is not None and not amount.unit and amount.equals is None else None
+    )
+    if amount is None or other is None or not other[0].unit or unit(other[0].unit).dimension != "mass":
+        return rest, amount
+    if other[1] and not other[1].startswith(","):
+        return rest, amount
+    return f"{head}{other[1]}", replace(amount, equals=replace(other[0], region=amount.region))
+
+
+def _brackets(rest: str, amount: Amount | None) -> tuple[str, tuple[str, ...], Amount | None]:
+    """Remarks in brackets; one that is a weight or a volume of what is counted is its equivalent."""
+    notes: list[str] = []
+    for inside in _BRACKETED.findall(rest):
+        other = take_amount(inside.strip()) if amount is not None and amount.equals is None else None
+        weighs = other is not None and not other[1].strip(" .") and other[0].unit
+        if (
+            other is not None
+            and amount is not None
+            and weighs
+            and unit(other[0].unit).dimension in ("mass", "volume")
+        ):
+            amount = replace(amount, equals=replace(other[0], region=amount.region))
+        elif inside.strip():
+            notes.append(inside.strip())
+    return _BRACKETED.sub("", rest).strip(), tuple(notes), amount
+
+
+def _item(rest: str, amount: Amount | None, text: str, section: str) -> Ingredient:
+    """Item, preparation and alternatives from the words that are left."""
+    rest = _EACH.sub("", _OF.sub("", rest))
+    head, preparation = _split_preparation(rest)
+    said_or = re.match(r"or\s+", preparation, re.IGNORECASE)
+    if said_or:
+        other, _, preparation = preparation[said_or.end() :].partition(",")
+        head, preparation = f"{head} or {other.strip()}", preparation.strip()
+    main, others = _alternatives(head)
+    canned = amount is not None and amount.unit in ("can", "tin", "jar")
+    before, item = ("", main) if canned else _leading_preparation(main)
+    found = Ingredient(
+        text,
+        item.strip(" .,;:"),
+        amount,
+        ", ".join(filter(None, (before, preparation.strip(" .,;:")))),
+        section=section,
+    )
+    alternatives = tuple(_alternative(other, found) for other in others)
+    return replace(found, alternatives=alternatives)
+
+
+def _split_preparation(rest: str) -> tuple[str, str]:
+    """The food and what stands behind its comma; a comma between descriptions does not part them."""
+    for comma in _COMMA.finditer(rest):
+        head = rest[: comma.start()].strip()
+        described = [word for word in head.casefold().split() if word not in _words("description")]
+        if head and described and not all(word in _preparing() for word in described):
+            return head, rest[comma.end() :].strip()
+    return _split_behind_food(rest)
+
+
+def _split_behind_food(rest: str) -> tuple[str, str]:
+    """ "3 carrots peeled and diced": preparation behind a known food without a comma."""
+    words = rest.split()
+    for at in range(1, len(words)):
+        if words[at].casefold() in _preparing() and words[at].casefold() != "and":
+            head, tail = " ".join(words[:at]), " ".join(words[at:])
+            if food_named(head) is not None and food_named(tail) is None:
+                return head, tail
+    return rest, ""
+
+
+def _alternatives(head: str) -> tuple[str, tuple[str, ...]]:
+    """ "butter or margarine" apart; "chicken or vegetable stock" shares its last word, where that makes a food."""
+    if _AND_OR.search(head):
+        return head, ()
+    first, *others = _OR.split(head)
+    if not others or not first.strip():
+        return head, ()
+    last = others[-1].split()[-1] if others[-1].split() else ""
+    shared = f"{first} {last}"
+    describes = is_food_name(shared) or first.casefold() in _words("description")
+    if len(others[-1].split()) > 1 and not is_food_name(first) and describes:
+        return shared, tuple(others)
+    return first.strip(), tuple(others)
+
+
+def _alternative(text: str, main: Ingredient) -> Ingredient:
+    taken = take_amount(text.strip(), main.amount.region if main.amount else None)
+    amount, rest = taken if taken is not None and taken[1] else (main.amount, text.strip())
+    before, item = _leading_preparation(rest)
+    return Ingredient(text.strip(), item.strip(" .,;:"), amount, before, section=main.section)
+
+
+def _leading_preparation(text: str) -> tuple[str, str]:
+    """Parts "finely chopped onion" into preparation and food, unless that would name another food (mashed potato)."""
+    words = text.split()
+    end = done = 0
+    while end < len(words) - 1:
+        word = words[end].casefold().strip(",")
+        after_manner = end > 0 and words[end - 1].casefold() in _words("manner")
+        if word in _words("preparation") or (after_manner and word in _words("prepared_after_manner")):
+            end += 1
+            done = end
+        elif word in _words("manner") or (done == end and done and word in ("and", "or", "&", "y", "then")):
+            end += 1
+        else:
+            break
+    before, item = " ".join(words[:done]).strip(","), " ".join(words[done:])
+    if not done or food_named(item) != food_named(text):
+        return "", text
+    return before, item
+
+
+def _words(kind: str) -> frozenset[str]:
+    return _by_kind()[kind]
+
+
+def _preparing() -> frozenset[str]:
+    return _words("preparation") | _words("manner") | {"and"}
+
+
+@cache
+def _by_kind() -> dict[str, frozenset[str]]:
+    return {row["kind"]: frozenset(row["words"]) for row in table("ingredient_words")}

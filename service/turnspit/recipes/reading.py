@@ -1,0 +1,28 @@
+"""The one door for a recipe that someone gives: plain text, JSON-LD, or a page with JSON-LD inside."""
+
+from __future__ import annotations
+
+from turnspit.errors import Unknown
+from turnspit.quantities import REGIONS, Region
+from turnspit.recipes.json_ld import read_json_ld
+from turnspit.recipes.recipe import Recipe
+from turnspit.recipes.text import check_length, read_text
+
+
+def read_recipe(text: str, region: Region | str | None = None) -> Recipe:
+    """The recipe in the text, whatever its form; `region` states whose cups and spoons it uses.
+
+    Raises Impossible for a text without a recipe, Unknown for a region that is none of REGIONS.
+    """
+    if region is not None and region not in REGIONS:
+        raise Unknown("region", region, REGIONS)
+    if looks_like_json_ld(text):
+        return read_json_ld(text, region)
+    check_length(text)
+    return read_text(text, region)
+
+
+def looks_like_json_ld(text: str) -> bool:
+    """Whether the text is JSON, or a page with JSON-LD in it."""
+    start = text.lstrip()[:2000].casefold()
+    return (start[:1] in ("{", "[") and '"' in start) or ("ld+json" in text and "<script" in text.casefold())

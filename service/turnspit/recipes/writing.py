@@ -1,0 +1,79 @@
+"""Writes ingredient lines and yields so that they can be read back."""
+
+from __future__ import annotations
+
+from turnspit.quantities import Amount, System, write_amount
+from turnspit.recipes.recipe import Ingredient, Yield
+
+_WORDS = {
+    "en": {
+        "about": "about",
+        "or": "or",
+        "optional": "optional",
+        "taste": "to taste",
+        "plus": "plus more",
+        "serves": "Serves",
+    },
+    "es": {
+        "about": "unos",
+        "or": "o",
+        "optional": "opcional",
+        "taste": "al gusto",
+        "plus": "plus more",
+        "serves": "Para",
+    },
+}
+
+
+def write_ingredient(ingredient: Ingredient, system: System | None = None, language: str = "en") -> str:
+    """One line: amount, item, preparation, brackets and what else was said. An unread line stands as it was."""
+    if not ingredient.read:
+        return ingredient.text
+    words = _WORDS[language]
+    amount = write_line_amount(ingredient.amount, ingredient.item, system, language) if ingredient.amount else ""
+    others = [f"{words['or']} {_alternative(one, ingredient, system, language)}" for one in ingredient.alternatives]
+    head = " ".join(filter(None, (amount, ingredient.item, *others)))
+    tail = (
+        ingredient.preparation,
+        words["optional"] if ingredient.optional else "",
+        words["taste"] if ingredient.to_taste else "",
+        ingredient.purpose,
+        _extra(ingredient.extra, words["plus"]),
+    )
+    notes = "".join(f" ({note})" for note in ingredient.notes)
+    return ", ".join(filter(None, (f"{head}{notes}", *tail)))
+
+
+def write_line_amount(amount: Amount, item: str, system: System | None = None, language: str = "en") -> str:
+    """An amount with its size, what each piece holds and its equivalent: "2 (400 g) tins", "2 cups (250 g)"."""
+    number, _, unit = _split_unit(write_amount(amount, item=item, system=system, language=language), amount)
+    each = f"({write_amount(amount.each, language=language)})" if amount.each else ""
+    equals = f"({write_amount(amount.equals, item=item, language=language)})" if amount.equals else ""
+    about = _WORDS[language]["about"] if amount.approximate else ""
+    return " ".join(filter(None, (about, number, amount.size, each, unit, equals)))
+
+
+def write_yield(makes: Yield, language: str = "en") -> str:
+    """ "Serves 6–8", "Makes 2 loaves"."""
+    number = write_amount(Amount(makes.count, "", makes.high))
+    if makes.unit == "serving":
+        return f"{_WORDS[language]['serves']} {number}"
+    return f"{'Makes' if language == 'en' else 'Rinde'} {number} {makes.unit}"
+
+
+def _alternative(other: Ingredient, main: Ingredient, system: System | None, language: str) -> str:
+    same = other.amount == main.amount or other.amount is None
+    amount = "" if same or other.amount is None else write_line_amount(other.amount, other.item, system, language)
+    return " ".join(filter(None, (amount, other.preparation, other.item)))
+
+
+def _extra(extra: str, plus: str) -> str:
+    return plus if extra == "more" else f"{plus} {extra}" if extra else ""
+
+
+def _split_unit(text: str, amount: Amount) -> tuple[str, str, str]:
+    """Number and unit apart where a size or a content stands between them; a compound stays whole."""
+    if not (amount.size or amount.each) or "+" in text or not amount.unit:
+        return (text, "", "")
+    head, _, unit = text.rpartition(" ")
+    return head, " ", unit
