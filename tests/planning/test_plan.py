@@ -178,6 +178,13 @@ def test_beef_is_pulled_before_its_target():
     assert not any(task.id == "giblets_out" for task in plan.tasks)
 
 
+def test_a_roast_served_pink_is_not_held_hot():
+    plan = plan_dinner(Dinner(RoastWish(kind="beef_rib", mass_kg=3.0, target_c=55.0), serve_at=at(18)), NOW)
+    (hold,) = (task for task in plan.tasks if task.id == "hold")
+    assert hold.title.key == "planning-hold-warm"
+    assert "two-hours" in {caution.rule for caution in hold.cautions}
+
+
 def test_a_cool_oven_for_a_bird_is_warned_about():
     plan = plan_dinner(Dinner(bird(12), serve_at=at(20), oven=OvenWish(temperature_c=150.0)), NOW)
     severity = {caution.rule: caution.severity for caution in plan.cautions}
@@ -223,6 +230,8 @@ def test_a_wish_against_a_rule_is_refused_with_the_nearest_that_keeps_it(dinner,
     stops = {caution.rule for caution in plan.cautions if caution.severity == "stop"}
     assert stops
     if mended == "oven":
+        (told,) = (message for message in plan.assumptions if message.key == "planning-assume-oven")
+        assert told.values["oven_c"] == plan.forecast.case.oven[0].temperature_c
         assert plan.forecast.case.oven[0].temperature_c >= 162.7
     else:
         assert plan.forecast.target_c >= 62.7

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from turnspit.errors import Impossible
+from turnspit.message import Message
 from turnspit.planning.settle import Settled
 from turnspit.planning.timing import Timing
 from turnspit.planning.ways import Route
@@ -62,8 +63,8 @@ def _plan(settled: Settled, route: Route, brine_h: float | None) -> PlanFacts:
         warm_surface_h=thaw.surface_above_5c_h.p90 if thaw else None,
         brine_c=BRINE_C if brine_h else None,
         brine_h=brine_h,
-        hold_c=settled.hot_hold_c,
-        hold_h=_hold_h(timing),
+        hold_c=settled.hot_hold_c if settled.holds_hot else None,
+        hold_h=_hold_h(timing) if settled.holds_hot else None,
     )
 
 
@@ -73,4 +74,10 @@ def _hold_h(timing: Timing) -> float:
 
 def _mended(settled: Settled, changed: Mapping[str, Any]) -> Settled:
     wish = {name: changed[name] for name in ("oven_c", "target_c", "stuffed") if name in changed}
-    return replace(settled, **wish)
+    told = tuple(_told_anew(message, wish) for message in settled.assumptions)
+    return replace(settled, assumptions=told, **wish)
+
+
+def _told_anew(message: Message, wish: Mapping[str, Any]) -> Message:
+    """An assumption with the mended value in it."""
+    return Message(message.key, **{name: wish.get(name, value) for name, value in message.values.items()})

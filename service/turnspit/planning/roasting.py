@@ -140,21 +140,21 @@ def _done_cautions(settled: Settled) -> list[Caution]:
 
 
 def _hold(settled: Settled, timing: Timing) -> tuple[Task, ...]:
-    """An early finish is a task of its own: hot, or on the two-hour clock."""
+    """An early finish is a task of its own: held hot, or, where heat would cook it on, on the two-hour clock."""
     early_min = (timing.out_by - timing.ready.p10).total_seconds() / 60
     if early_min < 10:
         return ()
-    hot_c = settled.hot_hold_c
+    hot_c, kind = settled.hot_hold_c, "hold" if settled.holds_hot else "hold-warm"
     return (
         Task(
             "hold",
-            Message("planning-hold", hot_c=hot_c),
-            Message("planning-hold-why", early_min=early_min, hot_c=hot_c),
+            Message(f"planning-{kind}", hot_c=hot_c),
+            Message(f"planning-{kind}-why", early_min=early_min, hot_c=hot_c),
             timing.check_from,
             timing.out_by,
-            "oven",
+            "oven" if settled.holds_hot else "counter",
             hands=False,
-            cautions=(remind("hot-hold"),),
+            cautions=(remind("hot-hold" if settled.holds_hot else "two-hours"),),
         ),
     )
 

@@ -56,6 +56,11 @@ class Settled:
         return 57.3 if self.licensed else 60.0
 
     @property
+    def holds_hot(self) -> bool:
+        """Whether it can wait hot: a roast served pink in the middle cannot without cooking on."""
+        return self.target_c >= self.hot_hold_c
+
+    @property
     def rest_min(self) -> float:
         """The rest the plan gives it, in minutes."""
         return 30.0 if self.large else max(15.0, min(self.row.rest_min_range[1], 20.0))
