@@ -6,6 +6,8 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
 from turnspit.safety.lethality import HoldTable, Species, hold_table, log10_reduction, predicted_log10, species_of
+from turnspit.safety.log import CORRECTIVES, LOG_KINDS, Corrective, Log, LogEntry, LogKind
+from turnspit.safety.logcheck import INTERVAL_MIN, Gap, LogVerdict, check_log
 from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
 from turnspit.safety.questions import check_question
@@ -13,17 +15,27 @@ from turnspit.safety.thermometer import boiling_point_c, corrected_c, probe_erro
 from turnspit.safety.whole_roasts import hold_min
 
 __all__ = [
+    "CORRECTIVES",
     "GRADES",
+    "INTERVAL_MIN",
+    "LOG_KINDS",
     "TOPICS",
+    "Corrective",
     "Finding",
+    "Gap",
     "Grade",
     "HoldTable",
+    "Log",
+    "LogEntry",
+    "LogKind",
+    "LogVerdict",
     "PlanFacts",
     "PlanVerdict",
     "SafetyQuestion",
     "Species",
     "Topic",
     "boiling_point_c",
+    "check_log",
     "check_plan",
     "check_question",
     "corrected_c",

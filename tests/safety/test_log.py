@@ -1,0 +1,148 @@
+import tomllib
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.safety import CORRECTIVES, GRADES, Log, check_log
+from turnspit.words import Reader, say
+
+START = datetime(2026, 11, 26, 18, tzinfo=UTC)
+SCENARIOS = tomllib.loads((Path(__file__).parent / "log_scenarios.toml").read_text(encoding="utf-8"))["scenario"]
+KINDS = st.sampled_from(["cooling", "hot_holding", "cold_holding", "thaw", "roast"])
+READINGS = st.lists(
+    st.tuples(st.integers(0, 600), st.floats(0, 90)), min_size=1, max_size=8, unique_by=lambda r: r[0]
+)
+
+
+def at(minute):
+    return START + timedelta(minutes=minute)
+
+
+def log_of(kind, readings, item="stock"):
+    log = Log(kind, item)
+    for minute, core_c, *station in readings:
+        log = log.reading(at(minute), core_c, "AB", recorded_at=at(minute), station=station[0] if station else "")
+    return log
+
+
+def of_scenario(scenario):
+    readings = [(minute, (core_f - 32) / 1.8, *station) for minute, core_f, *station in scenario["readings"]]
+    log = log_of(scenario["kind"], readings, scenario["item"])
+    for minute, action in scenario.get("acts", []):
+        log = log.act(action, at(minute), "AB")
+    return log
+
+
+def checked(scenario, kitchen=None):
+    return check_log(
+        of_scenario(scenario), at(scenario["now"]), kitchen, scenario.get("interval"), scenario.get("finished", False)
+    )
+
+
+def worse_or_same(after, before):
+    return GRADES.index(after.severity) >= GRADES.index(before.severity)
+
+
+@pytest.mark.parametrize("scenario", SCENARIOS, ids=lambda s: s["line"])
+def test_a_log_shows_its_gravest_matter(scenario):
+    verdict = checked(scenario, scenario.get("kitchen"))
+    first = verdict.findings[0]
+    assert (verdict.severity, first.rule) == (scenario["severity"], scenario["rule"])
+    assert first.do == scenario.get("do", first.do)
+    assert verdict.findings[-1].rule == "local-codes"
+    for found in verdict.findings:
+        for language in ("en", "es"):
+            assert say(found.seen, Reader(START, language=language))
+            assert say(found.action, Reader(START, language=language))
+
+
+@pytest.mark.parametrize("scenario", SCENARIOS, ids=lambda s: s["line"])
+def test_unstated_a_log_is_judged_by_the_stricter_kitchen(scenario):
+    each = [GRADES.index(checked(scenario, kitchen).severity) for kitchen in ("home", "licensed")]
+    assert GRADES.index(checked(scenario).severity) == max(each)
+
+
+def test_a_stop_stays_until_the_action_that_answers_it():
+    log = log_of("cooling", [(0, 60), (60, 45), (130, 40)])
+    assert check_log(log, at(130)).open_stops
+    for action in CORRECTIVES:
+        answered = log.act(action, at(140), "CD").reading(at(150), 3.0, "CD")
+        assert bool(check_log(answered, at(150)).open_stops) is (action != "discarded")
+
+
+def test_a_correction_is_a_new_entry_and_the_stop_of_the_first_stays():
+    log = log_of("cooling", [(0, 60), (60, 40), (121, 41)]).correct(
+        3, 20.0, "CD", at(125), note="read the wrong probe"
+    )
+    assert [entry.temperature_c for entry in log.entries] == [60, 40, 41, 20.0]
+    assert [entry.temperature_c for entry in log.readings()] == [60, 40, 20.0]
+    assert check_log(log, at(125)).open_stops
+
+
+def test_a_correction_of_a_harmless_reading_changes_the_finding():
+    log = log_of("hot_holding", [(0, 65), (30, 50)])
+    assert check_log(log, at(30)).severity == "warn"
+    assert check_log(log.correct(2, 65.0, "CD", at(31)), at(31)).severity in ("ok", "warn")
+
+
+def test_gaps_are_shown():
+    verdict = check_log(log_of("hot_holding", [(0, 70), (200, 70)]), at(500))
+    assert [(gap.since, gap.until) for gap in verdict.gaps] == [(at(0), at(200)), (at(200), at(500))]
+
+
+@given(KINDS, READINGS, st.integers(0, 900), st.integers(1, 120))
+def test_a_gap_longer_than_the_interval_is_never_ok(kind, readings, now, interval):
+    verdict = check_log(log_of(kind, readings), at(now), interval_min=interval)
+    if verdict.gaps:
+        assert verdict.severity in ("warn", "stop")
+
+
+@given(KINDS, READINGS, st.randoms())
+def test_the_order_of_recording_does_not_matter(kind, readings, random):
+    shuffled = list(readings)
+    random.shuffle(shuffled)
+    now = at(700)
+    assert check_log(log_of(kind, readings), now).severity == check_log(log_of(kind, shuffled), now).severity
+
+
+@given(KINDS, READINGS, st.integers(0, 900), st.integers(0, 600))
+def test_waiting_longer_never_improves_a_finding(kind, readings, now, more):
+    log = log_of(kind, readings)
+    now = max(now, *(minute for minute, _ in readings))
+    assert worse_or_same(check_log(log, at(now + more)), check_log(log, at(now)))
+
+
+@given(READINGS.filter(lambda readings: len(readings) > 1), st.floats(0, 30))
+def test_colder_hot_food_never_improves_a_finding(readings, colder):
+    now = max(minute for minute, _ in readings)
+    cooler = [(minute, core_c - colder) for minute, core_c in readings]
+    before, after = (check_log(log_of("hot_holding", each), at(now)) for each in (readings, cooler))
+    assert worse_or_same(after, before)
+
+
+@given(KINDS, READINGS, st.lists(st.tuples(st.integers(601, 1200), st.floats(0, 90)), max_size=4))
+def test_a_stop_survives_whatever_is_measured_later(kind, readings, more):
+    verdict = check_log(log_of(kind, readings), at(600))
+    if verdict.open_stops:
+        later = check_log(log_of(kind, [*readings, *more]), at(1200))
+        assert {stop.rule for stop in verdict.open_stops} <= {
+            stop.rule for stop in later.open_stops
+        } or later.severity == "stop"
+
+
+def test_who_and_when_are_needed():
+    log = Log("cooling", "stock")
+    with pytest.raises(Impossible, match="initials"):
+        log.reading(at(0), 60.0, " ")
+    with pytest.raises(Impossible, match="offset"):
+        log.reading(datetime(2026, 11, 26, 18), 60.0, "AB")
+    with pytest.raises(OutOfRange, match="Fahrenheit"):
+        log.reading(at(0), 165.0, "AB")
+    with pytest.raises(Impossible, match="no reading"):
+        log.correct(1, 60.0, "AB", at(1))
+    with pytest.raises(Impossible, match="discarded"):
+        log.act("prayed", at(1), "AB")
