@@ -4,32 +4,52 @@ from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
 from turnspit.recipes.carving import Carved, carved
 from turnspit.recipes.ingredients import read_ingredient
 from turnspit.recipes.json_ld import write_json_ld
+from turnspit.recipes.order import OrderLine, OrderSheet, order_sheet
 from turnspit.recipes.portions import Flock, Side, SizeCase, Sizing, size_roast
+from turnspit.recipes.prep import EquipmentNeed, PrepDay, PrepTask, equipment_at_once, prep_list
 from turnspit.recipes.reading import read_recipe
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
+from turnspit.recipes.shopping import Bought, Need, ShoppingList, shopping_list
+from turnspit.recipes.starter import Starter, starter, starter_keys, starters
 from turnspit.recipes.text import write_text
 from turnspit.recipes.writing import write_ingredient, write_yield
 
 __all__ = [
     "AllergenFlag",
+    "Bought",
     "Carved",
+    "EquipmentNeed",
     "Flock",
     "Ingredient",
+    "Need",
+    "OrderLine",
+    "OrderSheet",
+    "PrepDay",
+    "PrepTask",
     "Recipe",
     "RegionFound",
+    "ShoppingList",
     "Side",
     "SizeCase",
     "Sizing",
+    "Starter",
     "Step",
     "Yield",
     "allergen_caution",
     "allergens",
     "carved",
+    "equipment_at_once",
     "infer_region",
+    "order_sheet",
+    "prep_list",
     "read_ingredient",
     "read_recipe",
+    "shopping_list",
     "size_roast",
+    "starter",
+    "starter_keys",
+    "starters",
     "write_ingredient",
     "write_json_ld",
     "write_text",

@@ -1,0 +1,98 @@
+"""An order sheet from a shopping list: cases, the day to order, the day it comes, how cold it must be received."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from turnspit.message import Caution
+from turnspit.recipes.portions import thaw_days
+from turnspit.recipes.shopping import Bought, Measure, Need, ShoppingList, as_measured
+from turnspit.reference import caution, rule, table
+
+SUNDAY = 6
+DELIVERED_DAYS_BEFORE = 1
+"""Before the cooking starts, the day before the dinner or the earliest prep (common practice, no source)."""
+LEAST_OF_A_CASE = 0.5
+"""Less than half a case is bought by the pack (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class OrderLine:
+    """One food to order. `cases` of `case` (in `measure`: g, ml or piece) leave `left_over` beyond the need.
+
+    `case_of` is "" where the food is ordered by the shop's pack. `receive_at_most_c` is None for what is not cold.
+    """
+
+    item: str
+    measure: Measure
+    amount: float
+    cases: int
+    case: float
+    case_of: str
+    left_over: float
+    order_by: date
+    deliver_on: date
+    receive_at_most_c: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class OrderSheet:
+    """The lines by the day to order; `cautions` for receiving."""
+
+    lines: tuple[OrderLine, ...]
+    cautions: tuple[Caution, ...]
+
+
+def order_sheet(
+    shopping: ShoppingList, serve_on: date, *, prep_days: int = 1, frozen_roast_kg: float | None = None
+) -> OrderSheet:
+    """What to order of `shopping` for a dinner on `serve_on`, with `prep_days` of work before it.
+
+    A frozen roast (one piece of `frozen_roast_kg`) is delivered its days of thawing earlier. Nothing is ordered or
+    delivered on a Sunday (common practice). Cold goods are received at 5 C or below (Food Code 3-202.11).
+    """
+    lines = sorted(
+        (
+            _line(bought, bought.need, serve_on, prep_days, frozen_roast_kg)
+            for bought in shopping.lines
+            if bought.need and bought.packs
+        ),
+        key=lambda line: (line.order_by, line.item),
+    )
+    cold = any(line.receive_at_most_c is not None for line in lines)
+    return OrderSheet(tuple(lines), (caution("receiving-41"),) if cold else ())
+
+
+def _line(bought: Bought, need: Need, serve_on: date, prep_days: int, frozen_roast_kg: float | None) -> OrderLine:
+    row = table("order_cases").by("key").get(need.key)
+    wanted = max(need.trimmed - bought.made, 0.0)
+    sized = None if row is None else as_measured(float(row["case"]), row["measure"], need)
+    case_of = ""
+    case = bought.pack_size
+    if row is not None and sized is not None and wanted >= LEAST_OF_A_CASE * sized:
+        case, case_of = sized, str(row["case_of"])
+    cases = math.ceil(wanted / case - 1e-9)
+    days = prep_days + DELIVERED_DAYS_BEFORE
+    if need.key.startswith("roast_") and frozen_roast_kg is not None:
+        days = prep_days + thaw_days(frozen_roast_kg)[1]
+    deliver_on = _working_day(serve_on - timedelta(days=days))
+    lead = int(row["lead_days"]) if row is not None else 1
+    cold = bool(row["cold"]) if row is not None else bought.aisle in ("meat", "dairy", "frozen")
+    return OrderLine(
+        item=bought.item,
+        measure=need.measure,
+        amount=wanted,
+        cases=cases,
+        case=case,
+        case_of=case_of,
+        left_over=cases * case - wanted,
+        order_by=_working_day(deliver_on - timedelta(days=lead)),
+        deliver_on=deliver_on,
+        receive_at_most_c=rule("receiving-41").limits["food_max_c"] if cold else None,
+    )
+
+
+def _working_day(day: date) -> date:
+    return day - timedelta(days=1) if day.weekday() == SUNDAY else day
