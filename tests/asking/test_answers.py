@@ -306,3 +306,64 @@ def test_each_rule_once_at_its_gravest():
         Caution("a", "warn", Message("x")),
     ]
     assert [(c.rule, c.severity) for c in gravest_first(cautions)] == [("b", "stop"), ("a", "warn")]
+
+
+@pytest.mark.parametrize(
+    ("text", "intent", "understood", "rule", "severity"),
+    [
+        ("left it out 3 hours", "safety", {"elapsed_h": 3.0}, "two-hours", "stop"),
+        ("can I thaw it on the counter?", "safety", {}, "thaw-counter", "stop"),
+        ("stuffed the night before", "safety", {"roast": {"stuffed": True}}, "stuffing-just-before", "stop"),
+        ("I washed the bird", "safety", {}, "no-washing", "warn"),
+        ("can I refreeze it", "safety", {}, "refreeze", "warn"),
+        ("brine in the garage at 48 F", "brine", {"reading": {"temperature_c": 8.89}}, "brine-cold", "stop"),
+        ("can I use the brine again", "brine", {}, "brine-discard", "stop"),
+        ("can I brine a kosher turkey", "brine", {}, "injected-no-brine", "warn"),
+        ("reheat it whole", "leftovers", {}, "reheat-165", "warn"),
+        ("leftovers from 5 days ago", "leftovers", {"elapsed_h": 120.0}, "leftovers-days", "stop"),
+        ("partial cooking today, finish tomorrow", "safety", {}, "partial-cooking", "stop"),
+        ("gravy kept warm at 120", "safety", {"reading": {"temperature_c": 48.89}}, "hot-hold", "stop"),
+        (
+            "is 160 in the thigh ok",
+            "safety",
+            {"reading": {"temperature_c": 71.1, "place": "thigh"}},
+            "poultry-165",
+            "stop",
+        ),
+        ("slow oven at 200 F", "safety", {"oven": {"temperature_c": 93.3}, "elapsed_h": 12.0}, "slow-oven", "stop"),
+        ("¿puedo descongelarlo en la encimera?", "safety", {}, "thaw-counter", "stop"),
+        ("lo dejé fuera 3 horas", "safety", {"elapsed_h": 3.0}, "two-hours", "stop"),
+    ],
+)
+def test_a_danger_is_named_with_its_rule_and_what_to_do(text, intent, understood, rule, severity):
+    answer = asked(intent, understood, text)
+    assert (rule, severity) in {(caution.rule, caution.severity) for caution in answer.cautions}
+    assert answer.data["safety"]["findings"]
+
+
+def test_a_roast_of_room_temperature_is_not_what_temperature_means():
+    answer = asked("safety", {"roast": {"kind": "turkey"}}, "what temperature should turkey be")
+    assert rules(answer) >= {"poultry-165"}
+    assert answer.data["safety"]["topic"] == "target"
+
+
+def test_a_day_old_roast_was_kept_and_a_forgotten_one_stood():
+    kept = asked("safety", {"elapsed_h": 72.0}, "is 3 day old turkey ok")
+    stood = asked("safety", {"elapsed_h": 30.0}, "turkey sat on the counter for 30 hours")
+    assert kept.data["safety"]["topic"] == "keeping"
+    assert stood.data["safety"]["topic"] == "left_out"
+
+
+def test_a_reading_in_the_stuffing_means_a_stuffed_bird():
+    answer = asked("doneness", {"reading": {"temperature_c": 65.0, "place": "stuffing"}})
+    assert answer.data["doneness"]["station"] == "stuffing"
+    assert "stuffing-165" in rules(answer)
+
+
+def test_a_frozen_roast_with_a_dinner_is_planned_at_once():
+    understood = {"roast": {"mass_kg": 9.0, "state": "frozen"}, "serve_at": "2026-11-26T18:00:00-05:00"}
+    answer = asked("thaw", understood, "it's still frozen")
+    assert answer.data["plan"]["serve_at"]
+    assert "30 min a pound" in told(answer)
+    early = {**understood, "serve_at": "2026-12-03T18:00:00-05:00"}
+    assert "Thaw the 19.8 lb" in told(asked("thaw", early, "when do I take it out of the freezer"))

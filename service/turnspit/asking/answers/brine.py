@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer
 from turnspit.asking.answers.roast_time import sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
@@ -23,6 +24,8 @@ BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished"
 
 def answer(enquiry: Enquiry) -> Answer:
     """The brine to make; a bird sold injected or kosher gets none, and how it was sold is asked where unsaid."""
+    if _endangers(enquiry):
+        return safety.answer(enquiry)
     from turnspit.brine import plan_brine
 
     taken = Taken(enquiry)
@@ -47,6 +50,13 @@ def answer(enquiry: Enquiry) -> Answer:
         ),
         data={"brine": _document(plan)},
     )
+
+
+def _endangers(enquiry: Enquiry) -> bool:
+    """A used brine, a kosher bird, a brine with its temperature: questions about safety, answered as such."""
+    if enquiry.said("roast.injected") is None and safety.speaks_of(enquiry, "brine_injected"):
+        return True
+    return safety.speaks_of(enquiry, "brine_reuse") or enquiry.said("reading.temperature_c") is not None
 
 
 def _case(taken: Taken) -> BrineCase:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers import carve
+from turnspit.asking.answers import carve, safety
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roast_time import clock_window, done_when, forecast_document, reasons, roast_cautions
 from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from turnspit.tracking import Placed
 
 CARVE_MIN = 15.0
+DANGERS = ("thermometer", "receiving", "power_cut", "interrupted", "warm_holding", "cold_holding", "cooling", "pink")
+"""Readings that are not of a roast in its oven."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,21 +34,36 @@ class Read:
 
 def answer(enquiry: Enquiry) -> Answer:
     """When it is ready by the readings given, or the rule that decides where none is."""
+    if safety.speaks_of(enquiry, *DANGERS):
+        return safety.answer(enquiry)
     asked_apart = topic_of(enquiry.text, "doneness") and not any(sign.isdigit() for sign in enquiry.text)
     if enquiry.said("reading.temperature_c") is None or asked_apart:
         return _without_reading(enquiry)
     from turnspit.heat import roast
 
-    taken = Taken(enquiry)
+    taken = Taken(_with_stuffing(enquiry))
     case = roast_case_of(taken)
     row, forecast = roast(case.kind), forecast_of(case)
     slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
     return _told(taken, forecast, row, slowest)
 
 
+def _with_stuffing(enquiry: Enquiry) -> Enquiry:
+    """A reading in the stuffing tells that there is some."""
+    places = [reading.get("place") for reading in _said(enquiry)]
+    if "stuffing" not in places:
+        return enquiry
+    roast = {**(enquiry.said("roast") or {}), "stuffed": True}
+    return replace(enquiry, understood={**enquiry.understood, "roast": roast})
+
+
+def _said(enquiry: Enquiry) -> list[Mapping[str, Any]]:
+    return enquiry.said("readings") or [enquiry.said("reading")]
+
+
 def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
     case, placed = forecast.case, read.placed
-    lines = [done_when(row, forecast)] if not placed.done else [Message("asking-doneness-others")]
+    lines = [*done_when(row, forecast)] if not placed.done else [Message("asking-doneness-others")]
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
     lines += _against_dinner(taken.enquiry, row, read)
@@ -99,9 +116,7 @@ def _window(read: Read) -> tuple[datetime, datetime]:
 
 def _read(taken: Taken, forecast: RoastForecast) -> list[Read]:
     """Every reading said, each placed on the forecast."""
-    enquiry = taken.enquiry
-    said = enquiry.said("readings") or [enquiry.said("reading")]
-    return [_place(taken, forecast, reading) for reading in said]
+    return [_place(taken, forecast, reading) for reading in _said(taken.enquiry)]
 
 
 def _place(taken: Taken, forecast: RoastForecast, reading: Mapping[str, Any]) -> Read:

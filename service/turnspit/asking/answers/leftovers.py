@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -11,9 +12,7 @@ from turnspit.reference import caution
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
     elapsed_h = enquiry.said("elapsed_h")
-    if elapsed_h is not None:
-        from turnspit.asking.answers import safety
-
+    if elapsed_h is not None or topic_of(enquiry.text, "safety_whole"):
         return safety.answer(enquiry)
     topic = topic_of(enquiry.text, "leftovers", "chill")
     licensed = enquiry.kitchen == "licensed"

@@ -10,10 +10,10 @@ from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken, forecast_of, roast_case_of, roast_phrase
 from turnspit.message import Caution, Message, Value
 from turnspit.reference import caution
-from turnspit.spread import Spread
 
 if TYPE_CHECKING:
     from turnspit.heat import RoastCase, RoastForecast, RoastRow
+    from turnspit.spread import Spread
 
 FIVE = 5
 """Minutes: nobody reads a roast's time finer."""
@@ -29,7 +29,7 @@ def answer(enquiry: Enquiry) -> Answer:
     return Answer(
         headline=_headline(enquiry, case, row, forecast),
         lines=(
-            done_when(row, forecast),
+            *done_when(row, forecast),
             *([Message("asking-roast_time-frozen")] if case.state == "frozen" else []),
             rest_line(row, case.mass_kg),
             Message("asking-roast_time-advice"),
@@ -98,12 +98,14 @@ def how(case: RoastCase, row: RoastRow) -> Message:
     return Message(f"asking-how-{stuffing}-{case.state}".replace("_", "-"))
 
 
-def done_when(row: RoastRow, forecast: RoastForecast) -> Message:
+def done_when(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
     """Where the probe goes and what it must read."""
     if row.poultry:
-        return Message("asking-done-bird", c=forecast.pull_c)
+        stuffed = (Message("asking-doneness-stuffed"),) if forecast.case.stuffed else ()
+        return (Message("asking-done-bird", c=forecast.pull_c), *stuffed)
     said: dict[str, Value] = {"c": forecast.pull_c, "target_c": forecast.target_c, "safe_c": row.safe_c}
-    return Message("asking-done-joint-rising" if forecast.pull_c < forecast.target_c else "asking-done-joint", **said)
+    rises = forecast.pull_c < forecast.target_c
+    return (Message("asking-done-joint-rising" if rises else "asking-done-joint", **said),)
 
 
 def rest_line(row: RoastRow, mass_kg: float) -> Message:

@@ -29,7 +29,9 @@ SPOKEN_OF = {
 }
 """The reading's word for a danger as the safety room's topic, where the two differ."""
 
-LED_BY_ITS_OWN = ("pink", "stuffing")
+KEPT_FROM_H = 24.0
+"""Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
+LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding")
 """Topics whose short answer stands before what the check found."""
 
 
@@ -57,11 +59,17 @@ def answer(enquiry: Enquiry) -> Answer:
     )
 
 
+def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
+    """Whether a line of another intent is about one of these dangers, and so is answered here."""
+    return topic_of(enquiry.text, "safety") in topics
+
+
 def _topic(enquiry: Enquiry) -> str:
     found = topic_of(enquiry.text, "safety") or SPOKEN_OF.get(enquiry.topic, enquiry.topic)
     hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
-    if hours is not None and (found in {"", "stuffing"}):
-        return "left_out"
+    if hours is not None and found in {"", "stuffing"}:
+        stood = hours < KEPT_FROM_H or topic_of(enquiry.text, "safety_out")
+        return "left_out" if stood else "keeping"
     if found:
         return found
     if reading is not None:

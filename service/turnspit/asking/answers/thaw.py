@@ -19,6 +19,8 @@ if TYPE_CHECKING:
 
 LICENSED_LIMIT_H = 4.0
 DAY_H = 24.0
+LOWEST_OVEN_C = 163.0
+"""325 F: the federal floor for a roast in the oven."""
 
 
 def answer(enquiry: Enquiry) -> Answer:
@@ -30,19 +32,18 @@ def answer(enquiry: Enquiry) -> Answer:
     mass_kg = mass_of(taken, kind)
     cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator"))
     water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water"))
-    hurried = topic_of(enquiry.text, "thaw") == "hurried"
+    topic = topic_of(enquiry.text, "thaw")
     roast = roast_phrase(kind, mass_kg)
     in_cold = Message("asking-thaw-refrigerator", roast=roast, **_window(cold))
     in_water = _in_water(water)
-    from_frozen = Message("asking-thaw-from-frozen")
-    headline, *lines = (
-        (Message("asking-thaw-hurried"), in_water, from_frozen, in_cold)
-        if hurried
-        else (in_cold, in_water, from_frozen, Message("asking-thaw-keeps"))
-    )
+    from_frozen = _from_frozen(taken, kind, mass_kg)
+    headline, *lines = {
+        "hurried": (Message("asking-thaw-hurried"), in_water, from_frozen, in_cold),
+        "from_frozen": (from_frozen, in_water, in_cold),
+    }.get(topic, (in_cold, in_water, from_frozen, Message("asking-thaw-keeps")))
     timetable = _dinner(enquiry)
     if timetable is not None:
-        headline, lines = _with_dinner(timetable, headline, lines, hurried)
+        headline, lines = _with_dinner(timetable, headline, lines, topic == "hurried")
     return Answer(
         headline=headline,
         lines=(*lines, *_licensed_lines(enquiry, water)),
@@ -108,6 +109,17 @@ def _in_water(thaw: ThawForecast) -> Message:
     if thaw.plan_h <= thaw.rule_h[1]:
         return Message("asking-thaw-cold-water-rule", rule_min=thaw.rule_h[1] * 60)
     return Message("asking-thaw-cold-water-longer", rule_min=thaw.rule_h[1] * 60, plan_min=ceil(thaw.plan_h * 2) * 30)
+
+
+def _from_frozen(taken: Taken, kind: str, mass_kg: float) -> Message:
+    """The way without thawing, with its computed window."""
+    from turnspit.heat import OvenStep, RoastCase, forecast_roast, roast
+
+    said = taken.enquiry.said
+    oven_c = float(said("oven.temperature_c") or max(roast(kind).usual_oven_c, LOWEST_OVEN_C))
+    oven = (OvenStep(0.0, oven_c, bool(said("oven.convection"))),)
+    ready = forecast_roast(RoastCase(kind, mass_kg, state="frozen", oven=oven)).ready_min
+    return Message("asking-thaw-from-frozen", oven_c=oven_c, low_min=ready.p10, high_min=ready.p90)
 
 
 def _licensed_lines(enquiry: Enquiry, water: ThawForecast) -> tuple[Message, ...]:
