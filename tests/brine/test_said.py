@@ -22,7 +22,7 @@ CASES = [
     BrineCase(mass_kg=6.0, sold_as="plain", method="dry"),
     BrineCase(mass_kg=11.0, count=10, vessel_l=150.0),
     BrineCase(kind="pork_loin", mass_kg=0.5, method="equilibrium"),
-    *(BrineCase(kind=kind, mass_kg=2.0) for kind in {str(row["kind"]) for row in table("salt_geometry")}),
+    *(BrineCase(kind=kind, mass_kg=2.0) for kind in sorted({str(row["kind"]) for row in table("salt_geometry")})),
 ]
 
 
