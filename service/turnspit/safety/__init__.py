@@ -9,6 +9,7 @@ from turnspit.safety.lethality import HoldTable, Species, hold_table, log10_redu
 from turnspit.safety.log import CORRECTIVES, LOG_KINDS, Corrective, Log, LogEntry, LogKind
 from turnspit.safety.logcheck import INTERVAL_MIN, Gap, LogVerdict, check_log
 from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
+from turnspit.safety.proof import Conditions, Measured, Moisture, Proof, prove
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
 from turnspit.safety.questions import check_question
 from turnspit.safety.thermometer import boiling_point_c, corrected_c, probe_error_k, probe_is_true
@@ -20,6 +21,7 @@ __all__ = [
     "INTERVAL_MIN",
     "LOG_KINDS",
     "TOPICS",
+    "Conditions",
     "Corrective",
     "Finding",
     "Gap",
@@ -29,8 +31,11 @@ __all__ = [
     "LogEntry",
     "LogKind",
     "LogVerdict",
+    "Measured",
+    "Moisture",
     "PlanFacts",
     "PlanVerdict",
+    "Proof",
     "SafetyQuestion",
     "Species",
     "Topic",
@@ -46,5 +51,6 @@ __all__ = [
     "predicted_log10",
     "probe_error_k",
     "probe_is_true",
+    "prove",
     "species_of",
 ]
