@@ -18,6 +18,8 @@ ThawMethod = Literal["refrigerator", "cold_water"]
 Shape = Literal["slab", "cylinder", "brick", "bird", "pot"]
 Medium = Literal["air", "water", "ice_bath"]
 Packaging = Literal["bag", "mould", "wrap"]
+Cover = Literal["none", "foil", "lid", "bag"]
+RestPlace = Literal["board", "foil", "cupboard"]
 Floats = NDArray[np.float64]
 
 MEMBERS = 256
@@ -26,18 +28,24 @@ SEED = 1
 
 @dataclass(frozen=True, slots=True)
 class OvenStep:
-    """The oven from one minute on: set temperature in C, fan or not. Below 40 C it counts as turned off."""
+    """The oven from one minute on: set temperature in C, fan or not, and what covers the roast in it.
+
+    Below 40 C it counts as turned off, its door shut.
+    """
 
     from_min: float = 0.0
     temperature_c: float = 163.0
     convection: bool = False
+    cover: Cover = "none"
 
 
 @dataclass(frozen=True, slots=True)
 class RoastCase:
     """One roast and its oven. `mass_kg` is one piece; `count` pieces share the oven with air between them.
 
-    `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`.
+    `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`. `preheated`: the oven
+    is hot when the roast goes in. `openings_min`: the minutes at which the door is opened, to baste or to look.
+    It rests on a board in the room, under foil, or in a cupboard of 60 C.
     """
 
     kind: str
@@ -54,6 +62,9 @@ class RoastCase:
     altitude_m: float = 0.0
     members: int = MEMBERS
     seed: int = SEED
+    preheated: bool = True
+    openings_min: tuple[float, ...] = ()
+    rest_place: RestPlace = "board"
 
 
 @dataclass(frozen=True, slots=True)

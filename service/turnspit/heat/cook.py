@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from turnspit.errors import Impossible
-from turnspit.heat.cases import RoastCase
+from turnspit.heat.cases import RestPlace, RoastCase
 from turnspit.heat.ensemble import Members
 from turnspit.heat.material import Floats
 from turnspit.heat.oven import stretches
@@ -19,6 +19,7 @@ from turnspit.heat.solver import Body, History, State, graded_times, march
 Columns = NDArray[np.intp]
 
 LONGEST_S = 30 * 3600.0
+NEVER_SHARE = 0.05
 CARRIED_ON_K = 6.0
 """How far past the target the oven run goes, so that a late reading still finds a place on it."""
 DIFFUSIVITY_M2_S = 1.25e-7
@@ -40,6 +41,7 @@ class Cook:
     members: int
     body: Body
     around: Surroundings
+    rest_place: RestPlace
     times_s: Floats
     core_c: Floats
     states: tuple[State, ...]
@@ -47,16 +49,16 @@ class Cook:
     def reached_s(self, temperature_c: float) -> Floats:
         """When each station of each member first reads `temperature_c`, (stations, members); linear in a step.
 
-        Raises Impossible when a place never does.
+        Raises Impossible when more than one place in twenty never does; those few count as the end of the run.
         """
         columns = self.core_c.reshape(len(self.times_s), -1)
         above = columns >= temperature_c
-        if not above[-1].all():
-            hottest = float(columns.max(axis=0).min())
+        if above[-1].mean() < 1.0 - NEVER_SHARE:
+            brings_c = round(float(np.median(columns.max(axis=0))), 1)
             raise Impossible(
-                "oven", hottest, f"C is all it brings, not {temperature_c:g}", "set the oven higher or leave it on"
+                "oven", brings_c, f"C is what it brings, not {temperature_c:g}", "set it higher for longer"
             )
-        step = np.maximum(above.argmax(axis=0), 1)
+        step = np.where(above.any(axis=0), np.maximum(above.argmax(axis=0), 1), len(self.times_s) - 1)
         every = np.arange(columns.shape[1])
         low, high = columns[step - 1, every], columns[step, every]
         share = np.clip((temperature_c - low) / np.where(high > low, high - low, 1.0), 0.0, 1.0)
@@ -81,7 +83,7 @@ class Cook:
         """The rest in the room of `columns` from `start` on."""
         resting = self.body.part(columns)
         times_s = _times(resting, REST_STEP, rest_min * 60.0)
-        return march(resting, start, self.around.columns(columns).room(), times_s)
+        return march(resting, start, self.around.columns(columns).room(self.rest_place), times_s)
 
 
 def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Cook:
@@ -91,7 +93,7 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
     times, states = [np.zeros(1)], [start]
     cores: list[Floats] = []
     enough_c = past_c + CARRIED_ON_K
-    every = stretches(case.oven)
+    every = stretches(case)
     ends_s = [stretch.start_s for stretch in every[1:]] + [LONGEST_S]
     for stretch, end_s in zip(every, ends_s, strict=True):
         begin_s = float(times[-1][-1])
@@ -116,6 +118,7 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
         members=members.count,
         body=body,
         around=around,
+        rest_place=case.rest_place,
         times_s=np.concatenate(times),
         core_c=core_c.reshape(len(core_c), len(places), members.count),
         states=tuple(states),

@@ -39,7 +39,7 @@ PRIORS: tuple[Prior, ...] = (
     Prior("size", "factor", 0.063, "thickness of a piece of given mass: breed, trussing, cut; spans birds and chart"),
     Prior("station", "factor", 0.025, "each place's own thickness beside the piece's"),
     Prior("shape", "offset", 0.25, "exponent n, the radius following so that the time stays: what a tape cannot see"),
-    Prior("exchange", "factor", 0.13, "convection and radiation together: size of the oven, rack, crowding, pan"),
+    Prior("exchange", "factor", 0.09, "convection and radiation together: size of the oven, rack, crowding, pan"),
     Prior("crust", "factor", 0.30, "water loss that halves the evaporation: skin, fat, dry-brining, humidity"),
     Prior("oven", "offset", 5.0, "C: thermostat error and cycling of household ovens"),
     Prior("start", "offset", 2.0, "C: a refrigerator's spread and the walk to the oven"),

@@ -2,23 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
 from dataclasses import dataclass, replace
 
-import numpy as np
-
-from turnspit.heat.cases import OvenStep
+from turnspit.heat.cases import Cover, RoastCase
 from turnspit.heat.material import Floats, Number
 from turnspit.heat.solver import Exchange
 from turnspit.heat.surface import HotAir
 
 OFF_BELOW_C = 40.0
+ROOM_C = 21.0
 RISE_S, FALL_S, OFF_S = 360.0, 1200.0, 3000.0
 """Time constants of the air after the set point is raised, lowered, or the oven turned off with its door shut
 (common practice, no source)."""
-STILL_W_M2K, FAN_W_M2K = 7.7, 25.0
-"""Convection: without a fan, fitted (with radiation it gives the measured 19.25 W/m2K of Chang et al. 1998); with a
-fan, so that the total is about the 33 to 36 W/m2K reported for fan ovens (Feyissa et al. 2009; Sakin et al. 2009)."""
+OPENING_K, OPENING_S = 30.0, 300.0
+"""An opened door cools air and walls together by so much, and so they recover: each costs about 2 min (common
+practice, no source)."""
+FAN_W_M2K = 18.0
+"""Convection with a fan: between the total of 33 W/m2K reported for a fan oven (Feyissa et al. 2009, from memory)
+and the kitchen rule that a fan is worth some 20 C."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,23 +32,35 @@ class Stretch:
     set_c: float
     lag_s: float
     convection: bool
+    cover: Cover
 
     def air_c(self, time_s: float) -> float:
         """Air temperature at `time_s`, without the thermostat's error."""
-        return float(self.set_c + (self.from_c - self.set_c) * np.exp((self.start_s - time_s) / self.lag_s))
+        return self.set_c + (self.from_c - self.set_c) * math.exp((self.start_s - time_s) / self.lag_s)
+
+    def opened(self, time_s: float) -> Stretch:
+        """What remains of the stretch after the door was opened at `time_s`."""
+        return replace(self, start_s=time_s, from_c=self.air_c(time_s) - OPENING_K, lag_s=min(self.lag_s, OPENING_S))
 
 
-def stretches(steps: Sequence[OvenStep], room_c: float = 21.0) -> tuple[Stretch, ...]:
-    """The oven's stretches in order; it is hot at its first setting when the roast goes in."""
+def stretches(case: RoastCase) -> tuple[Stretch, ...]:
+    """The oven's stretches in order, a new one at every setting and every opening of the door."""
+    steps = sorted(case.oven, key=lambda step: step.from_min)
+    first = replace(steps[0], from_min=0.0)
+    settings = {step.from_min * 60.0: step for step in (first, *steps[1:])}
+    openings = {minute * 60.0 for minute in case.openings_min} - settings.keys()
     found: list[Stretch] = []
-    for step in sorted(steps, key=lambda step: step.from_min):
-        start_s = step.from_min * 60.0
+    for time_s in sorted(settings.keys() | openings):
+        if time_s in openings:
+            found.append(found[-1].opened(time_s))
+            continue
+        step = settings[time_s]
         off = step.temperature_c < OFF_BELOW_C
-        set_c = room_c if off else step.temperature_c
-        now_c = found[-1].air_c(start_s) if found else set_c
+        set_c = ROOM_C if off else step.temperature_c
+        now_c = found[-1].air_c(time_s) if found else set_c if case.preheated else ROOM_C
         lag_s = OFF_S if off else RISE_S if set_c > now_c else FALL_S
-        found.append(Stretch(start_s, now_c, set_c, lag_s, step.convection))
-    return (replace(found[0], start_s=min(found[0].start_s, 0.0)), *found[1:])
+        found.append(Stretch(time_s, now_c, set_c, lag_s, step.convection, step.cover))
+    return tuple(found)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 
 import numpy as np
 from numpy.typing import NDArray
 
-from turnspit.heat.cases import RoastCase
+from turnspit.heat.cases import Cover, RestPlace, RoastCase
 from turnspit.heat.ensemble import Members
 from turnspit.heat.material import Floats
-from turnspit.heat.oven import FAN_W_M2K, STILL_W_M2K, Oven, Stretch
+from turnspit.heat.oven import FAN_W_M2K, ROOM_C, Oven, Stretch
 from turnspit.heat.properties import composition, material
 from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State
-from turnspit.heat.surface import STANDARD_PA, HotAir, pressure_at_altitude
+from turnspit.heat.surface import STANDARD_PA, STILL_OVEN_W_M2K, HotAir, pressure_at_altitude
 
 CELLS, CELLS_FINE = 12, 16
 """Cells from core to surface; the finer where ice or stuffing draws a front."""
@@ -22,13 +24,33 @@ RADIATION = 0.85
 """Effective exchange factor between the walls and the roast."""
 OVEN_VAPOUR_PA, ROOM_VAPOUR_PA = 5000.0, 1000.0
 REST_W_M2K = 5.0
-ROOM_C = 21.0
+CUPBOARD_C = 60.0
 FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -3.0, 2.0
 ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.02, "frozen": 1.06}
 """Ice in the cavity and the joints of a bird keeps heat out from inside; the factor on the radius is set by the
 federal rule that a frozen bird takes at least half as long again (docs/heat.md)."""
 STUFFING_C = 10.0
 STUFFING_CAPACITY, STUFFING_W_MK = 2.2e6, 0.40
+
+
+@dataclass(frozen=True, slots=True)
+class Covering:
+    """What a cover leaves of convection, radiation and evaporation: factors."""
+
+    convection: float
+    radiation: float
+    evaporation: float
+
+
+COVERS: Mapping[Cover, Covering] = MappingProxyType(
+    {
+        "none": Covering(1.0, 1.0, 1.0),
+        "foil": Covering(0.7, 0.5, 0.3),
+        "lid": Covering(0.8, 0.7, 0.1),
+        "bag": Covering(1.0, 0.8, 0.05),
+    }
+)
+"""Only their direction is sure (no source): foil and lid keep radiation out and steam in, a bag mostly the steam."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,27 +68,32 @@ class Surroundings:
 
     def oven(self, stretch: Stretch) -> Oven:
         """The oven during one stretch."""
+        cover = COVERS[stretch.cover]
         air = HotAir(
             air_c=0.0,
             wall_c=0.0,
-            convection=self.fan_w_m2k if stretch.convection else self.still_w_m2k,
-            radiation=self.radiation,
+            convection=cover.convection * (self.fan_w_m2k if stretch.convection else self.still_w_m2k),
+            radiation=cover.radiation * self.radiation,
             crust_kg_m2=self.crust_kg_m2,
             vapour_pa=OVEN_VAPOUR_PA,
             pressure_pa=self.pressure_pa,
+            wetness=cover.evaporation,
         )
         return Oven(stretch, air, self.error_c)
 
-    def room(self) -> HotAir:
-        """The room in which the roast rests."""
+    def room(self, place: RestPlace) -> HotAir:
+        """Where the roast rests."""
+        cover = COVERS["foil" if place == "foil" else "none"]
+        around_c = self.room_c + (CUPBOARD_C - ROOM_C if place == "cupboard" else 0.0)
         return HotAir(
-            air_c=self.room_c,
-            wall_c=self.room_c,
-            convection=self.rest_w_m2k,
-            radiation=self.radiation,
+            air_c=around_c,
+            wall_c=around_c,
+            convection=cover.convection * self.rest_w_m2k,
+            radiation=cover.radiation * self.radiation,
             crust_kg_m2=self.crust_kg_m2,
             vapour_pa=ROOM_VAPOUR_PA,
             pressure_pa=self.pressure_pa,
+            wetness=cover.evaporation,
         )
 
     def columns(self, chosen: NDArray[np.intp]) -> Surroundings:
@@ -148,7 +175,7 @@ def _surroundings(case: RoastCase, row: RoastRow, members: Members, stations: in
         return np.tile(values, stations)
 
     return Surroundings(
-        still_w_m2k=wide(STILL_W_M2K * thin_air * exchange),
+        still_w_m2k=wide(STILL_OVEN_W_M2K * thin_air * exchange),
         fan_w_m2k=wide(FAN_W_M2K * thin_air * exchange),
         radiation=wide(RADIATION * shaded * exchange),
         crust_kg_m2=wide(row.crust_kg_m2 * members["crust"]),

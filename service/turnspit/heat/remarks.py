@@ -19,6 +19,12 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
     first = min(case.oven, key=lambda step: step.from_min)
     oven = "heat-oven-fan" if first.convection else "heat-oven-still"
     said = [Message(oven, oven_c=first.temperature_c), _state(case)]
+    if not case.preheated:
+        said.append(Message("heat-cold-oven"))
+    if any(step.cover != "none" for step in case.oven):
+        said.append(Message("heat-cover"))
+    if case.openings_min:
+        said.append(Message("heat-openings", count=len(case.openings_min)))
     if case.count > 1:
         said.append(Message("heat-count", count=case.count, mass_kg=case.mass_kg))
     if case.stuffed:
@@ -33,7 +39,7 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
     if case.altitude_m >= 600.0:
         said.append(Message("heat-altitude", altitude_m=case.altitude_m))
     if case.rest_min > 0.0:
-        said.append(Message("heat-rest", rest_min=case.rest_min))
+        said.append(Message(f"heat-rest-{case.rest_place}", rest_min=case.rest_min))
     return tuple(said)
 
 

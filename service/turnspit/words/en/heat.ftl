@@ -16,10 +16,18 @@ heat-shape-only = No published times stand behind this cut, only its shape and w
 heat-mass-extrapolated = Published times exist from { MASS($low_kg) } to { MASS($high_kg) }; this one lies outside them.
 heat-oven-extrapolated = Published times exist for ovens from { TEMPERATURE($low_c) } to { TEMPERATURE($high_c) }; this one lies outside them.
 heat-altitude = At { NUMBER($altitude_m, maximumFractionDigits: 0) } m above the sea water boils sooner and the air carries less heat.
-heat-rest = Rests { SPAN($rest_min) } in a room of about { TEMPERATURE(21) }, loosely covered at most.
 heat-chill-even = It starts at { TEMPERATURE($from_c) } all through.
 heat-chill-ice-bath = Ice is kept in the bath until the end.
 heat-chill-bagged = It lies in a tight bag under water.
 heat-chill-like-meat = Taken to cool as cooked meat does.
 heat-chill-like-soup = Taken to cool as soup does.
 heat-chill-usual-shape = Only the mass was told, so the usual proportions were taken: { LENGTH($mm) } across.
+heat-rest-board = Rests { SPAN($rest_min) } on a board in a room of about { TEMPERATURE(21) }.
+heat-rest-foil = Rests { SPAN($rest_min) } under loose foil in a room of about { TEMPERATURE(21) }.
+heat-rest-cupboard = Rests { SPAN($rest_min) } in a cupboard of about { TEMPERATURE(60) }.
+heat-cold-oven = The oven is cold when the roast goes in and heats up with it.
+heat-cover = A cover changes heat and moisture in ways not measured here; its direction is sure, its size is not.
+heat-openings = The door is opened { $count ->
+    [one] once
+   *[other] { $count } times
+}; each time costs about { SPAN(2) }.

@@ -16,10 +16,18 @@ heat-shape-only = Ningún tiempo publicado respalda este corte, solo su forma y 
 heat-mass-extrapolated = Hay tiempos publicados de { MASS($low_kg) } a { MASS($high_kg) }; este queda fuera.
 heat-oven-extrapolated = Hay tiempos publicados para hornos de { TEMPERATURE($low_c) } a { TEMPERATURE($high_c) }; este queda fuera.
 heat-altitude = A { NUMBER($altitude_m, maximumFractionDigits: 0) } m sobre el mar el agua hierve antes y el aire lleva menos calor.
-heat-rest = Reposa { SPAN($rest_min) } en un cuarto a unos { TEMPERATURE(21) }, cubierto flojo a lo sumo.
 heat-chill-even = Empieza a { TEMPERATURE($from_c) } en toda la pieza.
 heat-chill-ice-bath = En el baño queda hielo hasta el final.
 heat-chill-bagged = Está sumergido en una bolsa ajustada.
 heat-chill-like-meat = Se toma como carne cocida que se enfría.
 heat-chill-like-soup = Se toma como sopa que se enfría.
 heat-chill-usual-shape = Solo se dio el peso; se tomaron las proporciones usuales: { LENGTH($mm) } de grosor.
+heat-rest-board = Reposa { SPAN($rest_min) } sobre una tabla en un cuarto a unos { TEMPERATURE(21) }.
+heat-rest-foil = Reposa { SPAN($rest_min) } bajo papel de aluminio suelto en un cuarto a unos { TEMPERATURE(21) }.
+heat-rest-cupboard = Reposa { SPAN($rest_min) } en un armario a unos { TEMPERATURE(60) }.
+heat-cold-oven = El horno está frío cuando entra el asado y se calienta con él.
+heat-cover = Una tapa cambia el calor y la humedad de un modo no medido aquí; la dirección es segura, el tamaño no.
+heat-openings = La puerta se abre { $count ->
+    [one] una vez
+   *[other] { $count } veces
+}; cada vez cuesta unos { SPAN(2) }.
