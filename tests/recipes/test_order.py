@@ -2,7 +2,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from turnspit.recipes import Recipe, order_sheet, read_ingredient, shopping_list, starter
+from turnspit.recipes import Recipe, order_sheet, read_ingredient, read_starter, shopping_list
 
 THURSDAY = date(2026, 11, 26)
 
@@ -57,7 +57,7 @@ def test_a_frozen_bird_comes_early_enough_to_thaw():
 
 
 def test_the_sheet_is_in_the_order_of_its_days():
-    dinner = [starter(key).recipe for key in ("roast-turkey", "dressing", "mashed-potatoes")]
+    dinner = [read_starter(key).recipe for key in ("roast-turkey", "dressing", "mashed-potatoes")]
     lines = order_sheet(shopping_list(dinner), THURSDAY).lines
     assert [line.order_by for line in lines] == sorted(line.order_by for line in lines)
     assert all(line.order_by < line.deliver_on < THURSDAY for line in lines)

@@ -1,9 +1,11 @@
 import pytest
 
-from turnspit.recipes import Recipe, Step, equipment_at_once, prep_list, starter, starters
+from turnspit.recipes import Recipe, Step, equipment_at_once, prep_list, read_starter, starters
 from turnspit.recipes.prep import station_of
 
-LONG_TABLE = [starter(key).recipe for key in ("roast-turkey", "dressing", "gravy", "neck-stock", "mashed-potatoes")]
+LONG_TABLE = [
+    read_starter(key).recipe for key in ("roast-turkey", "dressing", "gravy", "neck-stock", "mashed-potatoes")
+]
 
 
 def test_every_step_stands_once_on_its_day_and_station():
@@ -23,7 +25,7 @@ def test_a_stations_tasks_start_with_the_earliest():
 
 
 def test_a_recipes_steps_follow_one_another_to_the_table():
-    today = prep_list([starter("roast-turkey").recipe])[-1]
+    today = prep_list([read_starter("roast-turkey").recipe])[-1]
     tasks = sorted((task for tasks in today.stations.values() for task in tasks), key=lambda task: task.number)
     assert [(task.from_min, task.to_min) for task in tasks] == [(305, 285), (285, 270), (270, 45), (45, 0)]
     assert today.busy_min == 305

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from turnspit.errors import Impossible
-from turnspit.recipes import Recipe, Yield, read_ingredient, shopping_list, starter
+from turnspit.recipes import Recipe, Yield, read_ingredient, read_starter, shopping_list
 from turnspit.recipes.shopping import LOOSE_G, food_key
 from turnspit.reference import table
 
@@ -42,7 +42,7 @@ def test_the_same_food_is_summed_across_recipes_and_bought_in_packs():
 
 
 def test_aisles_stand_in_the_order_of_a_shop():
-    listed = shopping_list([starter(key).recipe for key in LONG_TABLE])
+    listed = shopping_list([read_starter(key).recipe for key in LONG_TABLE])
     order = [str(row["aisle"]) for row in table("aisles")]
     assert list(listed.aisles) == [aisle for aisle in order if aisle in listed.aisles]
     assert {"meat", "produce", "dairy", "bakery", "baking", "spices"} <= set(listed.aisles)
@@ -128,7 +128,7 @@ def test_names_that_hold_a_bird_are_not_a_bird():
 
 @pytest.mark.parametrize("market", ["us", "metric"])
 def test_mass_is_conserved_through_the_list_of_a_whole_dinner(market):
-    recipes = [starter(key).recipe for key in LONG_TABLE]
+    recipes = [read_starter(key).recipe for key in LONG_TABLE]
     listed = shopping_list(recipes, market)
     lines = (*listed.lines, *listed.at_home)
     weighed = sum(line.need.amount for line in lines if line.need and line.need.measure == "g")

@@ -4,7 +4,7 @@ import pytest
 
 from turnspit.brine import solution as nacl
 from turnspit.errors import Unknown
-from turnspit.recipes import carved, starter, starter_keys, starters
+from turnspit.recipes import carved, read_starter, starter_keys, starters
 from turnspit.recipes.carving import SERVING_KG
 from turnspit.recipes.starter.read import SOURCE
 
@@ -41,7 +41,7 @@ def test_a_roasts_servings_come_off_its_bone(one):
 
 @pytest.mark.parametrize("key", ["brine-federal", "brine-overnight"])
 def test_a_brine_has_its_strength_and_volume(key):
-    one = starter(key)
+    one = read_starter(key)
     salt, water = (
         next(i for i in one.recipe.ingredients if i.item == item).kilograms() for item in ("table salt", "water")
     )
@@ -51,12 +51,12 @@ def test_a_brine_has_its_strength_and_volume(key):
 
 
 def test_dry_salt_is_its_percent_of_the_bird():
-    one = starter("dry-salt")
+    one = read_starter("dry-salt")
     assert 100 * kilograms(one) / one.bird_kg == pytest.approx(one.percent_of_bird, abs=0.01)
 
 
 def test_stock_is_what_the_water_leaves():
-    one = starter("neck-stock")
+    one = read_starter("neck-stock")
     assert kilograms(one) * (1 - one.lost_percent / 100) == pytest.approx(float(one.recipe.makes.count), rel=0.03)
 
 
@@ -87,4 +87,4 @@ def test_a_roast_names_its_safe_temperature(one):
 
 def test_a_name_that_is_not_there_is_refused():
     with pytest.raises(Unknown, match="roast-turkey"):
-        starter("roast-swan")
+        read_starter("roast-swan")

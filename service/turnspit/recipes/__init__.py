@@ -2,6 +2,7 @@
 
 from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
 from turnspit.recipes.carving import Carved, carved
+from turnspit.recipes.flocks import FlockCooking, compare_flocks
 from turnspit.recipes.ingredients import read_ingredient
 from turnspit.recipes.json_ld import write_json_ld
 from turnspit.recipes.order import OrderLine, OrderSheet, order_sheet
@@ -11,7 +12,7 @@ from turnspit.recipes.reading import read_recipe
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.shopping import Bought, Need, ShoppingList, shopping_list
-from turnspit.recipes.starter import Starter, starter, starter_keys, starters
+from turnspit.recipes.starter import Starter, read_starter, starter_keys, starters
 from turnspit.recipes.text import write_text
 from turnspit.recipes.writing import write_ingredient, write_yield
 
@@ -21,6 +22,7 @@ __all__ = [
     "Carved",
     "EquipmentNeed",
     "Flock",
+    "FlockCooking",
     "Ingredient",
     "Need",
     "OrderLine",
@@ -39,15 +41,16 @@ __all__ = [
     "allergen_caution",
     "allergens",
     "carved",
+    "compare_flocks",
     "equipment_at_once",
     "infer_region",
     "order_sheet",
     "prep_list",
     "read_ingredient",
     "read_recipe",
+    "read_starter",
     "shopping_list",
     "size_roast",
-    "starter",
     "starter_keys",
     "starters",
     "write_ingredient",

@@ -4,6 +4,6 @@ The Lock House is invented: an old lock-keeper's house with one long table for f
 Thursday. Each file tells what the recipe makes and how much is lost on the way, so that the yield can be checked.
 """
 
-from turnspit.recipes.starter.read import Starter, starter, starter_keys, starters
+from turnspit.recipes.starter.read import Starter, read_starter, starter_keys, starters
 
-__all__ = ["Starter", "starter", "starter_keys", "starters"]
+__all__ = ["Starter", "read_starter", "starter_keys", "starters"]

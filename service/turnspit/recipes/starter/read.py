@@ -45,7 +45,7 @@ def starter_keys() -> tuple[str, ...]:
 
 
 @cache
-def starter(key: str) -> Starter:
+def read_starter(key: str) -> Starter:
     """The starter recipe of that key. Raises Unknown."""
     if key not in starter_keys():
         raise Unknown("recipe", key, starter_keys())
@@ -55,7 +55,7 @@ def starter(key: str) -> Starter:
 
 def starters() -> tuple[Starter, ...]:
     """All starter recipes, by key."""
-    return tuple(starter(key) for key in starter_keys())
+    return tuple(read_starter(key) for key in starter_keys())
 
 
 def _starter(key: str, content: Mapping[str, Any]) -> Starter:
