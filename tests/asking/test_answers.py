@@ -367,3 +367,21 @@ def test_a_frozen_roast_with_a_dinner_is_planned_at_once():
     assert "30 min a pound" in told(answer)
     early = {**understood, "serve_at": "2026-12-03T18:00:00-05:00"}
     assert "Thaw the 19.8 lb" in told(asked("thaw", early, "when do I take it out of the freezer"))
+
+
+def test_hours_in_the_oven_are_not_hours_on_the_counter():
+    understood = {"elapsed_h": 3.0, "reading": {"temperature_c": 75.0, "place": "thigh"}}
+    answer = asked("safety", understood, "been in the oven 3 hours and the thigh reads 167, safe?")
+    assert answer.data["safety"]["topic"] == "reading"
+
+
+def test_a_named_roast_is_weighed_against_the_diners():
+    assert "is enough for 10" in say(asked("size", {"roast": {"mass_kg": 12 * LB}, "covers": 10}).headline, US)
+    assert "short for 20 by about 8 lb" in say(
+        asked("size", {"roast": {"mass_kg": 12 * LB}, "covers": 20}).headline, US
+    )
+
+
+def test_how_long_tells_the_dinner_that_is_known():
+    answer = asked("roast_time", {"roast": {"mass_kg": 7.0}, "serve_at": "2026-11-25T18:00:00-05:00"})
+    assert "serve at 6 pm" in told(answer)

@@ -34,7 +34,7 @@ def answer(enquiry: Enquiry) -> Answer:
     target = _target(taken, unit, item)
     result = convert(value, unit, target, item)
     return Answer(
-        headline=_headline(value, unit, result),
+        headline=_headline(value, unit, result, _item(enquiry, result)),
         lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
         reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
         assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
@@ -71,10 +71,15 @@ def _asked(enquiry: Enquiry) -> Answer:
     )
 
 
-def _headline(value: float, unit: str, result: Conversion) -> Message:
+def _item(enquiry: Enquiry, result: Conversion) -> str:
+    """The food by its name in the tables, which tells what was taken; in another language as the cook said it."""
+    return result.item if enquiry.reader.language == "en" else str(enquiry.said("amount.item") or "")
+
+
+def _headline(value: float, unit: str, result: Conversion, item: str) -> Message:
     given = Message(f"asking-amount-{unit}", value=value)
-    if result.item:
-        given = Message("asking-amount-of", amount=given, item=result.item)
+    if result.item and item:
+        given = Message("asking-amount-of", amount=given, item=item)
     low, high = _rounded(result.low), _rounded(result.high)
     if result.exact or low == high or result.unit in OVEN:
         key = "asking-convert-exact" if result.exact else "asking-convert-about"

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken, forecast_of, roast_case_of, roast_phrase
+from turnspit.asking.answers.wishes import dinner_of
+from turnspit.errors import TurnspitError
 from turnspit.message import Caution, Message, Value
 from turnspit.reference import caution
 
@@ -30,6 +33,7 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=_headline(enquiry, case, row, forecast),
         lines=(
             *done_when(row, forecast),
+            *_with_dinner(enquiry),
             *([Message("asking-roast_time-frozen")] if case.state == "frozen" else []),
             rest_line(row, case.mass_kg),
             Message("asking-roast_time-advice"),
@@ -45,6 +49,18 @@ def answer(enquiry: Enquiry) -> Answer:
         ),
         data={"forecast": forecast_document(forecast)},
     )
+
+
+def _with_dinner(enquiry: Enquiry) -> tuple[Message, ...]:
+    """What that makes of a dinner whose time is known."""
+    serve_at = enquiry.moment("serve_at")
+    if serve_at is None or serve_at <= enquiry.now:
+        return ()
+    from turnspit.planning import plan_dinner
+
+    with suppress(TurnspitError):
+        return (plan_dinner(dinner_of(enquiry), enquiry.now).headline,)
+    return ()
 
 
 def _headline(enquiry: Enquiry, case: RoastCase, row: RoastRow, forecast: RoastForecast) -> Message:

@@ -67,7 +67,8 @@ def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
 def _topic(enquiry: Enquiry) -> str:
     found = topic_of(enquiry.text, "safety") or SPOKEN_OF.get(enquiry.topic, enquiry.topic)
     hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
-    if hours is not None and found in {"", "stuffing"}:
+    in_oven = topic_of(enquiry.text, "safety_in_oven")
+    if hours is not None and found in {"", "stuffing"} and not in_oven:
         stood = hours < KEPT_FROM_H or topic_of(enquiry.text, "safety_out")
         return "left_out" if stood else "keeping"
     if found:

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
 BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
 """Notes that answer "why?" rather than "how much do I buy?"."""
+ENOUGH_SHARE = 0.95
 USUAL_PARTIES = (6, 8, 12, 16)
 
 
@@ -46,16 +47,25 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
         "roast": name_of(kind),
     }
     several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
+    enough = _enough(taken, kind, advised)
+    headline, *lines = (
+        *enough,
+        Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
+    )
     return Answer(
-        headline=Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
+        headline=headline,
         lines=(
+            *lines,
             _edible(kind, advised),
             *([several] if advised.count > 1 else []),
             *(note for note in advised.notes if note.key not in BACKGROUND),
         ),
         reasons=(*_reasons(plain, more), *(note for note in advised.notes if note.key in BACKGROUND)),
         assumptions=(*taken.assumptions, *advised.assumptions),
-        assumed={**taken.assumed, "roast.mass_kg": advised.each_kg, "roast.count": advised.count},
+        assumed={
+            **taken.assumed,
+            **({} if enough else {"roast.mass_kg": advised.each_kg, "roast.count": advised.count}),
+        },
         cautions=advised.cautions,
         next=(
             Message("asking-next-when-in"),
@@ -66,6 +76,18 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
             "size": {**_document(advised), "without_leftovers_kg": plain.total_kg, "with_leftovers_kg": more.total_kg}
         },
     )
+
+
+def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
+    """Whether the roast that was named is enough for the diners, where both were said."""
+    mass_kg = taken.enquiry.said("roast.mass_kg")
+    if mass_kg is None:
+        return ()
+    count = int(taken.enquiry.said("roast.count") or 1)
+    has_kg, covers = float(mass_kg) * count, advised.case.covers
+    key = "asking-size-enough" if has_kg >= ENOUGH_SHARE * advised.needed_kg else "asking-size-short"
+    roast = roast_phrase(kind, mass_kg, count)
+    return (Message(key, roast=roast, covers=covers, need_kg=advised.needed_kg, short_kg=advised.needed_kg - has_kg),)
 
 
 def _edible(kind: str, sizing: Sizing) -> Message:

@@ -362,3 +362,5 @@ asking-done-joint-rising = Out when the centre, off the bone, reads { TEMPERATUR
 asking-why-placed-untimed = Without the hour it went in, each of { $members } computed roasts is taken from the moment it reads the same; what it still needs from there makes the window.
 asking-choice-when = dinner { WHEN($at) }
 asking-safety-warm_holding = Keep it at { TEMPERATURE(60) } or above: tented with foil for the first half hour, then covered in the lowest oven that holds it there, a cup of stock in the pan; measure it every hour.
+asking-size-enough = { $roast } is enough for { $covers }: it takes about { MASS($need_kg) }.
+asking-size-short = { $roast } is short for { $covers } by about { MASS($short_kg) }: it takes { MASS($need_kg) }.

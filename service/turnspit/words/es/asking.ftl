@@ -67,7 +67,7 @@ asking-ask-roast-and-time = ¿Qué asa, cuánto pesa y a qué hora es la cena?
 asking-ask-sold-as = ¿La etiqueta dice natural, inyectado («contiene hasta … de solución») o kosher?
 asking-choice-plain = es natural, no inyectado
 asking-choice-injected = es inyectado
-asking-choice-kosher = es kosher, ya salado
+asking-choice-kosher = es kosher, como uno inyectado
 asking-choice-covers = para { $count }
 asking-choice-at = cena a las { CLOCK($at) }
 
@@ -110,7 +110,7 @@ asking-next-without-leftovers = sin sobras
 asking-next-when-in = ¿cuándo lo meto al horno para cenar a las 6?
 asking-next-in-unit = ¿y en { $unit }?
 asking-next-double = el doble
-asking-next-scale = de 6 raciones a 14
+asking-next-scale = escalar de 6 raciones a 14
 
 # ayuda, sin entender, preguntas sobre la respuesta
 asking-help-headline = Diga qué asa, cuánto pesa y a qué hora es la cena; yo cuento hacia atrás. Por ejemplo:
@@ -362,3 +362,5 @@ asking-done-joint-rising = Fuera del horno cuando el centro, lejos del hueso, ma
 asking-why-placed-untimed = Sin la hora en que entró, cada uno de { $members } asados calculados se toma desde que marca lo mismo; lo que le falta desde ahí da el margen.
 asking-choice-when = cena { WHEN($at) }
 asking-safety-warm_holding = Manténgalo a { TEMPERATURE(60) } o más: la primera media hora cubierto con papel de aluminio, luego tapado en el horno más bajo que lo conserve así, con una taza de caldo en la bandeja; mídalo cada hora.
+asking-size-enough = { $roast } alcanza para { $covers }: hacen falta unos { MASS($need_kg) }.
+asking-size-short = { $roast } no alcanza para { $covers }: faltan unos { MASS($short_kg) } de los { MASS($need_kg) } que hacen falta.
