@@ -14,7 +14,7 @@ from turnspit.heat.material import Floats
 from turnspit.heat.oven import stretches
 from turnspit.heat.preparation import Surroundings, prepare
 from turnspit.heat.roasts import RoastRow, Station
-from turnspit.heat.solver import Body, History, State, graded_times, march
+from turnspit.heat.solver import Body, History, State, Surface, core_c, graded_times, march
 
 Columns = NDArray[np.intp]
 
@@ -90,39 +90,48 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
     """Run the oven until every place of every member reads `past_c` and a little more."""
     places = row.places(case.stuffed)
     body, start, around = prepare(case, row, places, members)
-    times, states = [np.zeros(1)], [start]
-    cores: list[Floats] = []
-    enough_c = past_c + CARRIED_ON_K
+    run = _Run(body, past_c + CARRIED_ON_K, start)
     every = stretches(case)
-    ends_s = [stretch.start_s for stretch in every[1:]] + [LONGEST_S]
-    for stretch, end_s in zip(every, ends_s, strict=True):
-        begin_s = float(times[-1][-1])
-        if end_s <= begin_s:
-            continue
-        history = march(
-            body,
-            states[-1],
-            around.oven(stretch),
-            begin_s + _times(body, OVEN_STEP, end_s - begin_s, icy=body.material.has_ice(states[-1].enthalpy)),
-            keep_states=True,
-            stop=lambda _, core_c: bool(core_c.min() > enough_c),
-        )
-        times.append(history.times_s[1:])
-        cores.append(history.core_c if not cores else history.core_c[1:])
-        states.extend(history.states[1:])
-        if history.core_c[-1].min() > enough_c:
-            break
-    core_c = np.concatenate(cores)
+    for stretch, following in zip(every, [*every[1:], None], strict=True):
+        run.until(following.start_s if following else LONGEST_S, around.oven(stretch))
+    core_c = np.concatenate(run.cores)
     return Cook(
         places=places,
         members=members.count,
         body=body,
         around=around,
         rest_place=case.rest_place,
-        times_s=np.concatenate(times),
+        times_s=np.concatenate(run.times),
         core_c=core_c.reshape(len(core_c), len(places), members.count),
-        states=tuple(states),
+        states=tuple(run.states),
     )
+
+
+class _Run:
+    """The marches of one roast, joined: a new one at every change of the oven and when the last ice is gone."""
+
+    def __init__(self, body: Body, enough_c: float, start: State) -> None:
+        self.body, self.enough_c = body, enough_c
+        self.times: list[Floats] = [np.zeros(1)]
+        self.cores: list[Floats] = [core_c(body.temperature_c(start))[None]]
+        self.states: list[State] = [start]
+
+    def until(self, end_s: float, surface: Surface) -> None:
+        """March to `end_s`, or until all is past enough."""
+        while (begin_s := float(self.times[-1][-1])) < end_s and not self._enough(begin_s, self.cores[-1][-1]):
+            icy = self.body.material.has_ice(self.states[-1].enthalpy)
+            times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s, icy=icy)
+            stop = self._thawed if icy else self._enough
+            history = march(self.body, self.states[-1], surface, times_s, keep_states=True, stop=stop)
+            self.times.append(history.times_s[1:])
+            self.cores.append(history.core_c[1:])
+            self.states.extend(history.states[1:])
+
+    def _enough(self, _time_s: float, coldest_c: Floats) -> bool:
+        return bool(coldest_c.min() > self.enough_c)
+
+    def _thawed(self, _time_s: float, coldest_c: Floats) -> bool:
+        return bool(coldest_c.min() > 0.5)
 
 
 def _times(body: Body, share: float, duration_s: float, *, icy: bool = False) -> Floats:
