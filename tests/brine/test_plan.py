@@ -2,7 +2,7 @@ from dataclasses import fields, replace
 
 import pytest
 
-from turnspit.brine import BrineCase, plan_brine
+from turnspit.brine import BrineCase, hours_to_salt, plan_brine, unaided_cooling
 from turnspit.errors import Impossible, OutOfRange, Unknown
 
 POUND_KG, GALLON_L = 0.45359237, 3.785411784
@@ -151,3 +151,29 @@ def test_longer_than_two_days_is_stopped():
     plan = plan_brine(replace(BUCKET, hours=72.0))
     assert [caution.severity for caution in plan.cautions if caution.rule == "brine-cold"] == ["stop"]
     assert "brine-note-too-long" in [note.key for note in plan.notes]
+
+
+def test_hours_to_a_wished_salt_grow_with_the_wish_and_the_bird():
+    seasoned, saltier = hours_to_salt(BUCKET, 0.8), hours_to_salt(BUCKET, 1.2)
+    assert seasoned.p10 < seasoned.p50 < seasoned.p90
+    assert saltier.p50 > 1.5 * seasoned.p50
+    assert hours_to_salt(replace(BUCKET, mass_kg=5.0, vessel_l=None), 0.8).p50 < seasoned.p50
+    assert hours_to_salt(replace(BUCKET, strength_percent=1.0), 2.0) is None
+    assert hours_to_salt(BUCKET, 0.8).p50 == plan_brine(BUCKET).hours_to_seasoned.p50
+
+
+def test_the_salt_profile_falls_from_skin_to_bone():
+    plan = plan_brine(BUCKET)
+    assert [profile.part for profile in plan.profiles] == ["white", "dark"]
+    for profile in plan.profiles:
+        assert profile.hours == plan.hours
+        assert list(profile.salt_percent) == sorted(profile.salt_percent, reverse=True)
+        assert profile.salt_percent[-1] < 1 < profile.salt_percent[0]
+
+
+def test_a_pot_without_ice_takes_a_night_and_longer():
+    small, large = unaided_cooling(2.0), unaided_cooling(10.0)
+    assert 3 < small.p50 < large.p50
+    assert large.p50 > 12
+    with pytest.raises(OutOfRange, match="several pots"):
+        unaided_cooling(100.0)

@@ -1,8 +1,8 @@
 """Salt in water and in meat: strength, amounts for a bird and a vessel, cold, hours, uptake."""
 
 from turnspit.brine.cases import BrineCase, BrinePlan, Method, SaltKind, SaltProfile, SoldAs
-from turnspit.brine.cooling import ColdBrine, cold_brine, ice_to_chill_kg
-from turnspit.brine.plan import equilibrium_salt_g, plan_brine
+from turnspit.brine.cooling import ColdBrine, cold_brine, ice_to_chill_kg, unaided_cooling
+from turnspit.brine.plan import equilibrium_salt_g, hours_to_salt, plan_brine
 from turnspit.brine.vessel import Fit, fit
 
 __all__ = [
@@ -17,6 +17,8 @@ __all__ = [
     "cold_brine",
     "equilibrium_salt_g",
     "fit",
+    "hours_to_salt",
     "ice_to_chill_kg",
     "plan_brine",
+    "unaided_cooling",
 ]

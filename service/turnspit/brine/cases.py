@@ -97,7 +97,7 @@ class BrinePlan:
     assumptions: tuple[Message, ...] = ()
     cautions: tuple[Caution, ...] = ()
     sources: tuple[str, ...] = ()
-    headline: Message = Message("brine-not-brined")
+    headline: Message = field(default_factory=lambda: Message("brine-not-brined"))
     notes: tuple[Message, ...] = ()
     hours: float = 0.0
     of_water_percent: float = 0.0

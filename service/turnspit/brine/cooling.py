@@ -1,11 +1,13 @@
-"""Getting the brine cold before the bird goes in: how much ice, by enthalpy balance."""
+"""Getting the brine cold before the bird goes in: how much ice, by enthalpy balance; how long a pot takes without."""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from turnspit.brine.solution import WATER_KG_L, specific_heat_j_kg_k
 from turnspit.errors import OutOfRange
+from turnspit.spread import Spread
 
 FUSION_J_KG = 333_550.0
 """Heat of fusion of ice at 0 C (IAPWS, 1 atm)."""
@@ -71,6 +73,24 @@ def cold_brine(
     if ice_kg > rest_kg:
         ice_kg, hot_c = rest_kg, to_c + rest_kg * ice_j_kg / hot_j_k
     return ColdBrine(heated_kg / WATER_KG_L, hot_c, (rest_kg - ice_kg) / WATER_KG_L, ice_kg, to_c)
+
+
+def unaided_cooling(
+    water_l: float, *, from_c: float = 95.0, to_c: float = 4.44, refrigerator_c: float = 3.0
+) -> Spread:
+    """Hours that a pot of brine, as wide as it is deep, takes in a refrigerator when no ice goes in.
+
+    By the heat model for pots of liquid. Raises OutOfRange outside 0.1 to 60 L, and Impossible where the refrigerator
+    is not colder than `to_c`.
+    """
+    from turnspit.heat import ChillCase, forecast_chill  # only this question needs it
+
+    OutOfRange.check("water_l", water_l, 0.1, 60.0, "divide a larger brine over several pots")
+    across_mm = 1000.0 * (4.0 * water_l / 1000.0 / math.pi) ** (1 / 3)
+    case = ChillCase(
+        food="water", shape="pot", dims_mm=(across_mm, across_mm), medium_c=refrigerator_c, from_c=from_c, to_c=to_c
+    )
+    return forecast_chill(case).hours
 
 
 def _taken_by_ice_j_kg(to_c: float, ice_c: float) -> float:

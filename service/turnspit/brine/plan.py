@@ -130,6 +130,18 @@ def _amounts(case: BrineCase, vessel: Fit) -> Amounts:
     return Amounts(found, hours, water, solution.salt_g(water, found.strength_percent))
 
 
+def hours_to_salt(case: BrineCase, finished_percent: float) -> Spread | None:
+    """Hours until the carved meat of a wet brine holds `finished_percent` salt on average, native salt included.
+
+    None where the brine is too weak for most members of the ensemble to get there. Raises as `plan_brine`.
+    """
+    check(case)
+    OutOfRange.check("finished_percent", finished_percent, 0.3, 5.0, "seasoned meat holds about 1 percent")
+    amounts = _amounts(case, fit(case.kind, case.mass_kg, case.count, case.vessel_l))
+    uptake = Uptake.of(case, amounts.water_l * solution.WATER_KG_L, amounts.salt_g / 1000.0)
+    return uptake.hours_to(finished_percent)[0]
+
+
 def equilibrium_salt_g(meat_kg: float, water_l: float, target_percent: float) -> float:
     """Salt for a brine that can never over-salt: S = t (M + L) / (100 - t), grams; M the meat without bone."""
     liquid_kg = meat_kg + water_l * solution.WATER_KG_L

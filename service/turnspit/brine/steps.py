@@ -198,6 +198,10 @@ def _strength_notes(plan: BrinePlan, found: Guidance) -> list[Message]:
     salty = table("salt_diffusivity").by("key")["finished_salt"]["too_salty_above_percent"]
     if finished.p50 > salty:
         said.append(Message("brine-note-too-salty", limit=float(salty)))
+    if plan.hours_to_too_salty is not None and case.method == "wet":
+        said.append(
+            Message("brine-note-salty-after", hours=_hours(plan.hours_to_too_salty.p10, plan.hours_to_too_salty.p50))
+        )
     if case.method == "equilibrium":
         said.append(Message("brine-note-equilibrium"))
     said.append(salt)

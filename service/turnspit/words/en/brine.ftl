@@ -56,6 +56,7 @@ brine-note-equilibrium = It can never get saltier than this brine and meat toget
 brine-note-too-long = { $hours } is longer than this strength bears ({ $most }): make it weaker.
 brine-note-too-short = { $hours } is short for this strength ({ $least } or more): only the outside will be seasoned.
 brine-note-too-salty = After that time the carved meat is likely above { PERCENT($limit) } salt, which most people find too salty: fewer hours or a weaker brine.
+brine-note-salty-after = By the model it becomes too salty for most people (above 2%) after some { $hours }.
 brine-note-finished = After { $hours } the carved meat holds about { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% salt: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg of sodium in { MASS($serving_kg) }. A model of how salt moves, not a measurement.
 brine-note-weigh-salt = Weigh the salt: { $cups } may hold { MASS($low_kg) } to { MASS($high_kg) }, by the crystals.
 brine-note-heavy = { MASS($weight_kg) } is a load for two people: fill the vessel where it will stand.

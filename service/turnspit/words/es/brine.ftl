@@ -52,6 +52,7 @@ brine-note-equilibrium = Nunca quedará más salada que salmuera y carne juntas;
 brine-note-too-long = { $hours } es más de lo que admite esta fuerza ({ $most }): hágala más floja.
 brine-note-too-short = { $hours } es poco para esta fuerza ({ $least } o más): solo se sazonará el exterior.
 brine-note-too-salty = Después de ese tiempo la carne pasará probablemente de { PERCENT($limit) } de sal, demasiado para la mayoría: menos horas o una salmuera más floja.
+brine-note-salty-after = Según el modelo, después de unas { $hours } queda demasiado salada para la mayoría (más del 2%).
 brine-note-finished = Después de { $hours } la carne trinchada tiene un { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% de sal: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg de sodio en { MASS($serving_kg) }. Es un modelo de cómo se mueve la sal, no una medida.
 brine-note-weigh-salt = Pese la sal: { $cups } pueden tener de { MASS($low_kg) } a { MASS($high_kg) }, según los cristales.
 brine-note-heavy = { MASS($weight_kg) } es carga para dos personas: llene el recipiente donde vaya a quedar.
