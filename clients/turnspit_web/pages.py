@@ -21,7 +21,7 @@ from turnspit.api.schemas.ask import AskBody
 from turnspit.errors import TurnspitError
 from turnspit.words import Reader
 from turnspit_web.plot import plot
-from turnspit_web.view import days, label, reader_of, sheet_times, sheet_title, spoken_examples, told
+from turnspit_web.view import beside_tasks, days, label, reader_of, sheet_times, sheet_title, spoken_examples, told
 
 FOLDER = Path(str(files("turnspit_web")))
 SAFE_HEADERS = {
@@ -58,7 +58,9 @@ Served = Annotated[Service, Depends(service_of)]
 templates = Environment(
     loader=PackageLoader("turnspit_web"), autoescape=True, undefined=StrictUndefined, trim_blocks=True
 )
-templates.globals.update(days=days, plot=plot, sheet_times=sheet_times, sheet_title=sheet_title, told=told)
+templates.globals.update(
+    beside_tasks=beside_tasks, days=days, plot=plot, sheet_times=sheet_times, sheet_title=sheet_title, told=told
+)
 
 
 def mount(app: FastAPI) -> None:

@@ -44,6 +44,12 @@ def sheet_title(plan: Mapping[str, Any], reader: Reader) -> str:
     return label("sheet-title", reader, **_kept(roast, "mass_kg", "count"), roast=what, day=day, serve_at=serve_at)
 
 
+def beside_tasks(plan: Mapping[str, Any]) -> list[Mapping[str, Any]]:
+    """The plan's grave cautions that stand beside none of its tasks; the others are read where they matter."""
+    told_there = {caution["rule"] for task in plan["tasks"] for caution in task["cautions"]}
+    return [c for c in plan["cautions"] if c["severity"] != "info" and c["rule"] not in told_there]
+
+
 def sheet_times(plan: Mapping[str, Any], reader: Reader) -> str:
     """The three times of the day that matter, "" for a plan without a roast in the oven."""
     if not plan["oven_in_at"] or not plan["check_from"]:

@@ -23,6 +23,7 @@ async function load(url) {
     if (mine !== latest) return;
     document.title = page.title;
     document.querySelector("#answer").replaceWith(page.querySelector("#answer"));
+    document.querySelector(".asking").className = page.querySelector(".asking").className;
     const [label, input] = [form.querySelector("label"), form.elements.text];
     label.textContent = page.querySelector("#ask label").textContent;
     input.placeholder = page.querySelector("#text").placeholder;
