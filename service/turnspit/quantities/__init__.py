@@ -28,6 +28,7 @@ from turnspit.quantities.oven import (
     oven_word_c,
     still_oven_c,
 )
+from turnspit.quantities.pans import Pan, box_pan, pan, round_pan
 from turnspit.quantities.reading import read_amount, take_amount
 from turnspit.quantities.registry import registry
 from turnspit.quantities.units import (
@@ -51,10 +52,12 @@ __all__ = [
     "Conversion",
     "Density",
     "Measured",
+    "Pan",
     "PieceMass",
     "Region",
     "System",
     "Unit",
+    "box_pan",
     "celsius",
     "convert",
     "density",
@@ -74,10 +77,12 @@ __all__ = [
     "nearest_foods",
     "nearest_gas_mark",
     "oven_word_c",
+    "pan",
     "piece_mass",
     "plain",
     "read_amount",
     "registry",
+    "round_pan",
     "still_oven_c",
     "take_amount",
     "take_number",

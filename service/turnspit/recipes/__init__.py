@@ -11,6 +11,8 @@ from turnspit.recipes.prep import EquipmentNeed, PrepDay, PrepTask, equipment_at
 from turnspit.recipes.reading import read_recipe
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
+from turnspit.recipes.scaling import ScaledLine, ScaledRecipe, named_roast, scale_recipe, total_litres
+from turnspit.recipes.scaling_rules import AppliedRule, scaling_rules
 from turnspit.recipes.shopping import Bought, Need, ShoppingList, shopping_list
 from turnspit.recipes.starter import Starter, read_starter, starter_keys, starters
 from turnspit.recipes.text import write_text
@@ -18,6 +20,7 @@ from turnspit.recipes.writing import write_ingredient, write_yield
 
 __all__ = [
     "AllergenFlag",
+    "AppliedRule",
     "Bought",
     "Carved",
     "EquipmentNeed",
@@ -31,6 +34,8 @@ __all__ = [
     "PrepTask",
     "Recipe",
     "RegionFound",
+    "ScaledLine",
+    "ScaledRecipe",
     "ShoppingList",
     "Side",
     "SizeCase",
@@ -44,15 +49,19 @@ __all__ = [
     "compare_flocks",
     "equipment_at_once",
     "infer_region",
+    "named_roast",
     "order_sheet",
     "prep_list",
     "read_ingredient",
     "read_recipe",
     "read_starter",
+    "scale_recipe",
+    "scaling_rules",
     "shopping_list",
     "size_roast",
     "starter_keys",
     "starters",
+    "total_litres",
     "write_ingredient",
     "write_json_ld",
     "write_text",

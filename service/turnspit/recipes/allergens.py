@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Literal
 
 from turnspit.message import Caution
@@ -29,8 +29,7 @@ def allergens(ingredients: Iterable[Ingredient]) -> tuple[AllergenFlag, ...]:
     found: dict[str, dict[Standing, list[str]]] = {}
     for ingredient in ingredients:
         for one in (ingredient, *ingredient.alternatives):
-            item = one.item.casefold()
-            for allergen, standing in _standings(item):
+            for allergen, standing in _standings(one.item.casefold()):
                 found.setdefault(allergen, {}).setdefault(standing, []).append(one.item)
     return tuple(_flag(allergen, found[allergen]) for allergen in allergen_names() if allergen in found)
 
@@ -50,13 +49,16 @@ def _flag(allergen: str, items: dict[Standing, list[str]]) -> AllergenFlag:
     return AllergenFlag(allergen, standing, tuple(dict.fromkeys(items[standing])))
 
 
-def _standings(item: str) -> Iterable[tuple[str, Standing]]:
+@lru_cache(maxsize=8192)
+def _standings(item: str) -> tuple[tuple[str, Standing], ...]:
+    found: list[tuple[str, Standing]] = []
     for allergen, contains, may, excluded in _patterns():
         rest = excluded.sub(" ", item) if excluded else item
         if contains.search(rest):
-            yield allergen, "contains"
+            found.append((allergen, "contains"))
         elif may and may.search(rest):
-            yield allergen, "may contain"
+            found.append((allergen, "may contain"))
+    return tuple(found)
 
 
 _Patterns = tuple[str, re.Pattern[str], re.Pattern[str] | None, re.Pattern[str] | None]

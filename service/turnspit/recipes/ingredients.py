@@ -134,7 +134,7 @@ def _part_of_fruit(rest: str, region: Region | None) -> tuple[Amount, str, str] 
 def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
     """The amount at the head, or behind the item ("Butter, 2 oz"); the words that are left."""
     lower = rest.casefold()
-    for nothing in _words("nothing"):
+    for nothing in ingredient_words("nothing"):
         if lower.startswith(f"{nothing} "):
             return None, rest[len(nothing) :].strip()
     taken = take_amount(f"1 {rest}" if _ONE_UNSAID.match(rest) else rest, region)
@@ -218,7 +218,7 @@ def _split_preparation(rest: str) -> tuple[str, str]:
     """The food and what stands behind its comma; a comma between descriptions does not part them."""
     for comma in _COMMA.finditer(rest):
         head = rest[: comma.start()].strip()
-        described = [word for word in head.casefold().split() if word not in _words("description")]
+        described = [word for word in head.casefold().split() if word not in ingredient_words("description")]
         if head and described and not all(word in _preparing() for word in described):
             return head, rest[comma.end() :].strip()
     return _split_behind_food(rest)
@@ -244,7 +244,7 @@ def _alternatives(head: str) -> tuple[str, tuple[str, ...]]:
         return head, ()
     last = others[-1].split()[-1] if others[-1].split() else ""
     shared = f"{first} {last}"
-    describes = is_food_name(shared) or first.casefold() in _words("description")
+    describes = is_food_name(shared) or first.casefold() in ingredient_words("description")
     if len(others[-1].split()) > 1 and not is_food_name(first) and describes:
         return shared, tuple(others)
     return first.strip(), tuple(others)
@@ -263,11 +263,13 @@ def _leading_preparation(text: str) -> tuple[str, str]:
     end = done = 0
     while end < len(words) - 1:
         word = words[end].casefold().strip(",")
-        after_manner = end > 0 and words[end - 1].casefold() in _words("manner")
-        if word in _words("preparation") or (after_manner and word in _words("prepared_after_manner")):
+        after_manner = end > 0 and words[end - 1].casefold() in ingredient_words("manner")
+        if word in ingredient_words("preparation") or (
+            after_manner and word in ingredient_words("prepared_after_manner")
+        ):
             end += 1
             done = end
-        elif word in _words("manner") or (done == end and done and word in ("and", "or", "&", "y", "then")):
+        elif word in ingredient_words("manner") or (done == end and done and word in ("and", "or", "&", "y", "then")):
             end += 1
         else:
             break
@@ -277,12 +279,13 @@ def _leading_preparation(text: str) -> tuple[str, str]:
     return before, item
 
 
-def _words(kind: str) -> frozenset[str]:
+def ingredient_words(kind: str) -> frozenset[str]:
+    """The words of one kind of the table `ingredient_words`."""
     return _by_kind()[kind]
 
 
 def _preparing() -> frozenset[str]:
-    return _words("preparation") | _words("manner") | {"and"}
+    return ingredient_words("preparation") | ingredient_words("manner") | {"and"}
 
 
 @cache

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from turnspit.errors import Impossible
@@ -53,7 +53,7 @@ class Yield:
     count: Fraction
     unit: str = "serving"
     high: Fraction | None = None
-    text: str = ""
+    text: str = field(default="", compare=False)
 
     def __post_init__(self) -> None:
         if self.count <= 0:

@@ -48,3 +48,23 @@ recipes-unread = { $count ->
    *[other] { $count } lines could not be read and stand as they were
 }: { $first }
 recipes-no-yield = The recipe does not say how much it makes.
+
+# Scaling.
+recipes-by-factor = Times { NUMBER($factor, maximumFractionDigits: 2) }.
+recipes-by-servings = From { NUMBER($made, maximumFractionDigits: 1) } to { NUMBER($wanted, maximumFractionDigits: 1) } servings.
+recipes-by-roast = For { $item } of { MASS($to_kg) } instead of { MASS($from_kg) }.
+recipes-by-vessel = To fill a vessel of { VOLUME($vessel_l) } to 85%: { VOLUME($to_l) } instead of { VOLUME($from_l) }.
+recipes-by-pan = For the pan { $new } instead of { $old }, by volume.
+recipes-by-short = By the { $item } there is: { $have }.
+recipes-rule-herbs-half-steps = Dried herbs ({ $items }): linear to twice the recipe, then half as much for each further time.
+recipes-rule-hot-pepper-quarter-steps = Hot pepper ({ $items }): linear to twice the recipe, then a quarter as much for each further time.
+recipes-rule-spices-by-weight = Spices ({ $items }) are linear by weight: weigh them, then taste.
+recipes-rule-salt-linear-in-brine = Salt in a brine, a cure or a dough is strictly linear; weigh it.
+recipes-rule-salt-taste-last = Salt ({ $items }): hold back a quarter, taste, then add.
+recipes-rule-leavening-depth = Leavening ({ $items }) is linear while the batter keeps its depth; weigh it.
+recipes-rule-thickener-last = Thickener ({ $items }) goes with the liquid that is left after simmering: add the last quarter only if it is too thin.
+recipes-rule-evaporation-by-surface = Less simmers away from a larger pot for its volume, more from a smaller one, so the liquid ({ $items }) is not quite linear.
+recipes-rule-browning-in-batches = Brown in one layer: in about { $batches } batches of the same pan, with fat for each, or in pans of that much more area.
+recipes-rule-batches-beyond-four = Beyond four times make batches: here about { $batches }.
+recipes-rule-time-by-thickness = Time goes with thickness, not weight: one piece this much larger takes about { NUMBER($time_factor, maximumFractionDigits: 2) } times as long; more pieces, or more pans of the same depth, take the same time.
+recipes-rule-part-of-an-egg = Part of an egg: beat it and weigh; a large egg is 50 g without its shell.

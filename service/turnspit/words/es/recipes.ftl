@@ -48,3 +48,23 @@ recipes-unread = { $count ->
    *[other] { $count } líneas no se pudieron leer y quedan como estaban
 }: { $first }
 recipes-no-yield = La receta no dice cuánto rinde.
+
+# Cambio de cantidades.
+recipes-by-factor = Por { NUMBER($factor, maximumFractionDigits: 2) }.
+recipes-by-servings = De { NUMBER($made, maximumFractionDigits: 1) } a { NUMBER($wanted, maximumFractionDigits: 1) } raciones.
+recipes-by-roast = Para { $item } de { MASS($to_kg) } en vez de { MASS($from_kg) }.
+recipes-by-vessel = Para llenar un recipiente de { VOLUME($vessel_l) } al 85%: { VOLUME($to_l) } en vez de { VOLUME($from_l) }.
+recipes-by-pan = Para el molde { $new } en vez de { $old }, por volumen.
+recipes-by-short = Según lo que hay de { $item }: { $have }.
+recipes-rule-herbs-half-steps = Hierbas secas ({ $items }): lineal hasta el doble, después la mitad por cada vez más.
+recipes-rule-hot-pepper-quarter-steps = Picante ({ $items }): lineal hasta el doble, después un cuarto por cada vez más.
+recipes-rule-spices-by-weight = Las especias ({ $items }) son lineales en peso: péselas y pruebe.
+recipes-rule-salt-linear-in-brine = La sal de una salmuera, un curado o una masa es estrictamente lineal; pésela.
+recipes-rule-salt-taste-last = Sal ({ $items }): reserve un cuarto, pruebe y añada.
+recipes-rule-leavening-depth = La levadura ({ $items }) es lineal mientras la masa tenga la misma altura; pésela.
+recipes-rule-thickener-last = El espesante ({ $items }) va con el líquido que queda tras hervir: añada el último cuarto solo si queda clara.
+recipes-rule-evaporation-by-surface = De una olla mayor se evapora menos por volumen, de una menor más, así que el líquido ({ $items }) no es del todo lineal.
+recipes-rule-browning-in-batches = Dore en una sola capa: en unas { $batches } tandas de la misma sartén, con grasa para cada una, o en sartenes con esa superficie.
+recipes-rule-batches-beyond-four = Más allá de cuatro veces, hágalo en tandas: aquí unas { $batches }.
+recipes-rule-time-by-thickness = El tiempo va con el grosor, no con el peso: una pieza así de grande tarda unas { NUMBER($time_factor, maximumFractionDigits: 2) } veces más; más piezas, o más moldes de la misma altura, tardan lo mismo.
+recipes-rule-part-of-an-egg = Parte de un huevo: bátalo y péselo; un huevo grande pesa 50 g sin cáscara.

@@ -1,0 +1,260 @@
+"""A recipe for another number, another roast, another vessel, or for what there is of one ingredient."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+from typing import cast
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.message import Caution, Message
+from turnspit.quantities import Amount, Pan, System, unit, write_amount
+from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
+from turnspit.recipes.ingredients import ingredient_words
+from turnspit.recipes.recipe import Ingredient, Recipe, Yield
+from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
+from turnspit.recipes.writing import write_ingredient
+
+FACTORS = (0.01, 1000.0)
+"""A recipe is scaled by no less and no more than this."""
+MOST_PARTS = 1_000_000
+"""A factor is taken as a fraction of at most so many parts."""
+FILL = 0.85
+"""How full a vessel is filled: 85 percent of the brim for liquids (note of the table `pans`)."""
+
+
+@dataclass(frozen=True, slots=True)
+class ScaledLine:
+    """One line: as the recipe has it, times the factor, and as it is to be measured after `rule` ("" for none)."""
+
+    original: Ingredient
+    linear: Ingredient
+    ingredient: Ingredient
+    rule: str = ""
+
+    def text(self, system: System | None = None, language: str = "en") -> str:
+        """The line with its amount as a cook would measure it, in the recipe's own system or the one asked for."""
+        return write_ingredient(self.ingredient, system, language)
+
+    def linear_text(self, system: System | None = None, language: str = "en") -> str:
+        """The amount without the rule."""
+        amount = self.linear.amount
+        return write_amount(amount, item=self.linear.item, system=system, language=language) if amount else ""
+
+
+@dataclass(frozen=True, slots=True)
+class ScaledRecipe:
+    """The recipe scaled: `recipe` as it is to be made, `linear` times the factor exactly (scaling back returns it).
+
+    `rules` are all that speak of this scaling, those turned off included; `by` tells what set the factor.
+    """
+
+    factor: Fraction
+    by: Message
+    recipe: Recipe
+    linear: Recipe
+    lines: tuple[ScaledLine, ...]
+    rules: tuple[AppliedRule, ...] = ()
+    allergens: tuple[AllergenFlag, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    notes: tuple[Message, ...] = field(default=())
+
+
+def scale_recipe(
+    recipe: Recipe,
+    *,
+    factor: float | Fraction | None = None,
+    servings: float | Fraction | None = None,
+    covers: int | None = None,
+    roast_kg: float | None = None,
+    vessel_l: float | None = None,
+    pan_from: Pan | None = None,
+    pan_to: Pan | None = None,
+    short: tuple[str, float, str] | None = None,
+    rules_off: Iterable[str] = (),
+) -> ScaledRecipe:
+    """The recipe times one factor, which exactly one of the targets sets.
+
+    `factor`; `servings` or `covers` (a serving each); `roast_kg`, the mass of the roast that the recipe names;
+    `vessel_l`, a vessel filled to 85 percent; `pan_from` and `pan_to`, by volume; `short`, the item of which there is
+    only (item, value, unit). Raises Impossible for no or several targets, for nothing or less, and where the recipe
+    lacks what the target needs; OutOfRange for a factor outside FACTORS; Unknown for a rule that is none.
+    """
+    targets = {
+        "factor": factor,
+        "servings": servings,
+        "covers": covers,
+        "roast_kg": roast_kg,
+        "vessel_l": vessel_l,
+        "pan_to": pan_to,
+        "short": short,
+    }
+    given = {name: value for name, value in targets.items() if value is not None}
+    if len(given) != 1:
+        raise Impossible(
+            "target", ", ".join(given) or "(none)", "is not one target", f"give one of {', '.join(targets)}"
+        )
+    (name, value), *_ = given.items()
+    ratio, by = _ratio(recipe, name, value, pan_from)
+    ratio = ratio.limit_denominator(MOST_PARTS)
+    OutOfRange.check("factor", float(ratio), *FACTORS, "check the amounts, or scale in steps")
+    whole = named_roast(recipe)[0] if name == "roast_kg" else None
+    return _scaled(recipe, ratio, by, frozenset(rules_off), whole)
+
+
+def total_litres(recipe: Recipe) -> float:
+    """The volume of what goes in: litres as given, and masses at the density of water. Raises Impossible for none."""
+    volumes = (one.litres() for one in recipe.ingredients)
+    masses = (one.kilograms() for one in recipe.ingredients if one.litres() is None)
+    total = sum(volume for volume in volumes if volume) + sum(mass for mass in masses if mass)
+    if not total:
+        raise Impossible("recipe", recipe.name, "has no amounts with a volume", "scale it by factor or servings")
+    return total
+
+
+def named_roast(recipe: Recipe) -> tuple[Ingredient, float]:
+    """The heaviest ingredient that has a mass of at least half a kilogram and is a roast, with that mass in kg."""
+    weighed = [(one, one.kilograms()) for one in recipe.ingredients if _is_roast(one)]
+    found = max(((one, kg) for one, kg in weighed if kg and kg >= 0.5), key=lambda pair: pair[1], default=None)
+    if found is None:
+        raise Impossible(
+            "roast_kg", recipe.name, "names no roast with its weight", "scale by factor, or add the roast's weight"
+        )
+    return found
+
+
+def _is_roast(ingredient: Ingredient) -> bool:
+    words = set(ingredient.item.casefold().replace(",", " ").split())
+    return bool(words & ingredient_words("roast")) and not words & ingredient_words("no_roast")
+
+
+def _ratio(recipe: Recipe, name: str, value: object, pan_from: Pan | None) -> tuple[Fraction, Message]:
+    if isinstance(value, (int, float, Fraction)):
+        number = _positive(name, value)
+        if name == "factor":
+            return number, Message("recipes-by-factor", factor=float(number))
+        if name in ("servings", "covers"):
+            made = _servings_made(recipe)
+            return number / made, Message("recipes-by-servings", made=float(made), wanted=float(number))
+        if name == "roast_kg":
+            roast, kg = named_roast(recipe)
+            return number / Fraction(kg), Message(
+                "recipes-by-roast", item=roast.item, from_kg=kg, to_kg=float(number)
+            )
+        holds = float(number) * FILL
+        made_l = total_litres(recipe)
+        return Fraction(holds / made_l), Message(
+            "recipes-by-vessel", vessel_l=float(number), from_l=made_l, to_l=holds
+        )
+    if isinstance(value, Pan):
+        if pan_from is None:
+            raise Impossible("pan_from", "(none)", "is not given", "say which pan the recipe is for")
+        return Fraction(value.litres / pan_from.litres), Message("recipes-by-pan", old=pan_from.name, new=value.name)
+    return _short(recipe, *cast("tuple[str, float, str]", value))
+
+
+def _servings_made(recipe: Recipe) -> Fraction:
+    if recipe.makes is None:
+        raise Impossible("servings", recipe.name, "does not say how many it serves", "give its yield, or a factor")
+    if recipe.makes.unit != "serving":
+        raise Impossible(
+            "servings",
+            recipe.name,
+            f"makes {float(recipe.makes.usual):g} {recipe.makes.unit}, not servings",
+            "scale by factor, or say how many it serves",
+        )
+    return recipe.makes.usual
+
+
+def _short(recipe: Recipe, item: str, have: float, unit_name: str) -> tuple[Fraction, Message]:
+    """The factor by the one ingredient that is short."""
+    wanted = item.casefold().split()
+    found = [one for one in recipe.ingredients if one.amount is not None and _names(one, wanted)]
+    if not found:
+        items = ", ".join(one.item for one in recipe.ingredients if one.amount is not None)
+        raise Impossible("short", item, "is not in the recipe with an amount", f"name one of {items}")
+    needed, there = found[0], Amount(_positive("short", have), unit(unit_name).name if unit_name else "")
+    for measure in (_same_unit, _mass, _volume):
+        pair = measure(needed, there)
+        if pair is not None and pair[0]:
+            message = Message("recipes-by-short", item=needed.item, have=write_amount(there, item=needed.item))
+            return Fraction(pair[1]) / Fraction(pair[0]), message
+    raise Impossible(
+        "short",
+        item,
+        f"in {unit_name or 'pieces'} cannot be compared with the recipe's amount",
+        "weigh it, or count it",
+    )
+
+
+def _same_unit(needed: Ingredient, there: Amount) -> tuple[Fraction, Fraction] | None:
+    amount = needed.amount
+    return (amount.usual, there.value) if amount is not None and amount.unit == there.unit else None
+
+
+def _mass(needed: Ingredient, there: Amount) -> tuple[float, float] | None:
+    pair = needed.kilograms(), there.kilograms(needed.food)
+    return (pair[0], pair[1]) if pair[0] is not None and pair[1] is not None else None
+
+
+def _volume(needed: Ingredient, there: Amount) -> tuple[float, float] | None:
+    pair = needed.litres(), there.litres()
+    return (pair[0], pair[1]) if pair[0] is not None and pair[1] is not None else None
+
+
+def _names(ingredient: Ingredient, wanted: list[str]) -> bool:
+    words = {word.removesuffix("s") for word in ingredient.item.casefold().replace(",", " ").split()}
+    return all(word.removesuffix("s") in words or word.removesuffix("es") in words for word in wanted)
+
+
+def _positive(name: str, value: float | Fraction) -> Fraction:
+    if not math.isfinite(value) or value <= 0:
+        raise Impossible(name, float(value), "is not above zero", "give an amount above zero")
+    return Fraction(value)
+
+
+def _scaled(
+    recipe: Recipe, factor: Fraction, by: Message, rules_off: frozenset[str], whole: Ingredient | None
+) -> ScaledRecipe:
+    """`whole` is the roast that stays one piece and only weighs more or less."""
+    linear = tuple(_weighing(one, factor) if one is whole else _times(one, factor) for one in recipe.ingredients)
+    measured, changed_by, rules = apply_rules(recipe, linear, factor, rules_off)
+    makes = recipe.makes
+    scaled_yield = None if makes is None else _yield_times(makes, factor)
+    found = allergen_caution(recipe)
+    return ScaledRecipe(
+        factor=factor,
+        by=by,
+        recipe=replace(recipe, ingredients=measured, makes=scaled_yield),
+        linear=replace(recipe, ingredients=linear, makes=scaled_yield),
+        lines=tuple(map(ScaledLine, recipe.ingredients, linear, measured, changed_by)),
+        rules=rules,
+        allergens=allergens(recipe.ingredients),
+        cautions=(found,) if found else (),
+        notes=recipe.notes,
+    )
+
+
+def _weighing(roast: Ingredient, factor: Fraction) -> Ingredient:
+    """The same number of roasts, each so much heavier; a roast given by weight alone is simply heavier."""
+    amount = roast.amount
+    if amount is None or amount.unit or not (amount.each or amount.equals):
+        return _times(roast, factor)
+    each = amount.each.times(factor) if amount.each else None
+    equals = amount.equals.times(factor) if amount.equals else None
+    return replace(roast, amount=replace(amount, each=each, equals=equals))
+
+
+def _times(ingredient: Ingredient, factor: Fraction) -> Ingredient:
+    if ingredient.amount is None:
+        return ingredient
+    others = tuple(_times(one, factor) for one in ingredient.alternatives)
+    return replace(ingredient, amount=ingredient.amount.times(factor), alternatives=others)
+
+
+def _yield_times(makes: Yield, factor: Fraction) -> Yield:
+    return replace(
+        makes, count=makes.count * factor, text="", high=None if makes.high is None else makes.high * factor
+    )
