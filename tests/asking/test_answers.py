@@ -385,3 +385,8 @@ def test_a_named_roast_is_weighed_against_the_diners():
 def test_how_long_tells_the_dinner_that_is_known():
     answer = asked("roast_time", {"roast": {"mass_kg": 7.0}, "serve_at": "2026-11-25T18:00:00-05:00"})
     assert "serve at 6 pm" in told(answer)
+
+
+@pytest.mark.parametrize("intent", ["carve", "safety", "doneness"])
+def test_done_early_is_one_answer_wherever_it_is_asked(intent):
+    assert "about 30 min" in say(asked(intent, {}, "it's done early").headline, US)

@@ -94,3 +94,8 @@ def gravest_first(cautions: Sequence[Caution]) -> tuple[Caution, ...]:
 def once(items: Sequence[Item]) -> tuple[Item, ...]:
     """The items in their order, each only once."""
     return tuple(dict.fromkeys(items))
+
+
+def sources_line(sources: Sequence[str]) -> tuple[Message, ...]:
+    """The sources in one line; nothing where there are none."""
+    return (Message("asking-why-sources", sources="; ".join(sources)),) if sources else ()

@@ -5,8 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import safety
-from turnspit.asking.answers.answer import Answer
-from turnspit.asking.answers.roast_time import sources_line
+from turnspit.asking.answers.answer import Answer, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.message import Message
 

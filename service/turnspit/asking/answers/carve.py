@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roast_time import rest_line
+from turnspit.asking.answers.roasting import rest_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of, name_of, roast_phrase
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -20,7 +21,7 @@ def answer(enquiry: Enquiry) -> Answer:
     form = "bird" if row.poultry else "joint"
     topic = topic_of(enquiry.text, "carve", "carve")
     if topic == "early":
-        return early(taken)
+        return holding.early(taken)
     mass_kg = mass_of(taken, kind)
     told = {
         "rest": rest_line(row, mass_kg),
@@ -37,23 +38,6 @@ def answer(enquiry: Enquiry) -> Answer:
         cautions=(caution("two-hours", "info"), caution("raw-juices", "info")),
         next=(Message("asking-next-early"), Message("asking-next-leftovers"), Message("asking-next-why")),
         data={"carve": {"rest_min": list(row.rest_min_range)}},
-    )
-
-
-def early(taken: Taken) -> Answer:
-    """The roast is done before its time: tent it, then hold it hot, or start the two-hour clock."""
-    return Answer(
-        headline=Message("asking-early-headline"),
-        lines=(Message("asking-early-hold"), Message("asking-early-carved"), Message("asking-early-clock")),
-        reasons=(Message("asking-why-early"),),
-        assumptions=taken.assumptions,
-        assumed=taken.assumed,
-        cautions=(
-            caution("hot-hold", "warn"),
-            caution("two-hours", "warn"),
-            caution("thermometer-decides", "info"),
-        ),
-        next=(Message("asking-next-hold"), Message("asking-next-carve"), Message("asking-next-why")),
     )
 
 

@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers import carve, safety
+from turnspit.asking.answers import holding, safety
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roast_time import clock_window, done_when, forecast_document, reasons, roast_cautions
+from turnspit.asking.answers.roasting import clock_window, done_when, forecast_document, reasons, roast_cautions
 from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message, Value
@@ -171,7 +171,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     row = roast(kind)
     topic = topic_of(enquiry.text, "doneness", "when")
     if topic == "early":
-        return carve.early(taken)
+        return holding.early(taken)
     form = "bird" if row.poultry else "joint"
     c = enquiry.said("roast.target_c") or row.default_target_c
     told = {

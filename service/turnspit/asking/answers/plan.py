@@ -7,8 +7,8 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import roast_time
-from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roast_time import forecast_document, outward, sources_line
+from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
+from turnspit.asking.answers.roasting import forecast_document, outward, reasons, roast_cautions
 from turnspit.asking.answers.wishes import dinner_of
 from turnspit.message import Caution, Message
 from turnspit.words import Reader
@@ -82,7 +82,7 @@ def _reasons(timetable: Timetable) -> tuple[Message, ...]:
     if forecast is not None:
         from turnspit.heat import roast
 
-        computed = roast_time.reasons(forecast.case, roast(forecast.case.kind), forecast)
+        computed = reasons(forecast.case, roast(forecast.case.kind), forecast)
     steps = [
         Message("asking-plan-why", title=task.title, why=task.why)
         for task in timetable.tasks
@@ -113,7 +113,7 @@ def _cautions(timetable: Timetable) -> tuple[Caution, ...]:
 
     found = [*timetable.cautions, *(said for task in timetable.tasks for said in task.cautions)]
     if timetable.forecast is not None:
-        found += roast_time.roast_cautions(timetable.forecast, roast(timetable.forecast.case.kind))
+        found += roast_cautions(timetable.forecast, roast(timetable.forecast.case.kind))
     return tuple(said for said in found if said.severity != "info" or said.rule in ALWAYS_SAID)
 
 

@@ -2,24 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from contextlib import suppress
-from datetime import datetime, timedelta
+from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.roasting import (
+    clock_window,
+    done_when,
+    first_check_min,
+    forecast_document,
+    how,
+    reasons,
+    rest_line,
+    roast_cautions,
+)
 from turnspit.asking.answers.taken import Taken, forecast_of, roast_case_of, roast_phrase
 from turnspit.asking.answers.wishes import dinner_of
 from turnspit.errors import TurnspitError
-from turnspit.message import Caution, Message, Value
-from turnspit.reference import caution
+from turnspit.message import Message
 
 if TYPE_CHECKING:
     from turnspit.heat import RoastCase, RoastForecast, RoastRow
-    from turnspit.spread import Spread
-
-FIVE = 5
-"""Minutes: nobody reads a roast's time finer."""
 
 
 def answer(enquiry: Enquiry) -> Answer:
@@ -88,111 +92,3 @@ def _headline(enquiry: Enquiry, case: RoastCase, row: RoastRow, forecast: RoastF
         check_min=first_min,
         **shared,
     )
-
-
-def first_check_min(forecast: RoastForecast) -> float:
-    """Minutes in the oven at which the first reading is due: the early side of the window, on the five minutes."""
-    return FIVE * (forecast.ready_min.p10 // FIVE)
-
-
-def clock_window(since: datetime, span_min: Spread) -> tuple[datetime, datetime]:
-    """When something is expected that takes `span_min` from `since`, outward to the next five minutes."""
-    return outward(since + timedelta(minutes=span_min.p10), since + timedelta(minutes=span_min.p90))
-
-
-def outward(low_at: datetime, high_at: datetime) -> tuple[datetime, datetime]:
-    """A window on the clock, widened to the five minutes."""
-    step = timedelta(minutes=FIVE)
-    low_at -= timedelta(minutes=low_at.minute % FIVE, seconds=low_at.second, microseconds=low_at.microsecond)
-    over = timedelta(minutes=high_at.minute % FIVE, seconds=high_at.second, microseconds=high_at.microsecond)
-    return low_at, high_at - over + step if over else high_at
-
-
-def how(case: RoastCase, row: RoastRow) -> Message:
-    """Stuffed or not, frozen or not, as it follows the roast's name."""
-    stuffing = ("stuffed" if case.stuffed else "unstuffed") if row.poultry else "plain"
-    return Message(f"asking-how-{stuffing}-{case.state}".replace("_", "-"))
-
-
-def done_when(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
-    """Where the probe goes and what it must read."""
-    if row.poultry:
-        stuffed = (Message("asking-doneness-stuffed"),) if forecast.case.stuffed else ()
-        return (Message("asking-done-bird", c=forecast.pull_c), *stuffed)
-    said: dict[str, Value] = {"c": forecast.pull_c, "target_c": forecast.target_c, "safe_c": row.safe_c}
-    rises = forecast.pull_c < forecast.target_c
-    return (Message("asking-done-joint-rising" if rises else "asking-done-joint", **said),)
-
-
-def rest_line(row: RoastRow, mass_kg: float) -> Message:
-    """The rest: the roast's own range, the upper end for a large one."""
-    low_min, high_min = row.rest_min_range
-    large = mass_kg > sum(row.mass_kg_range) / 2
-    return Message("asking-rest-large" if large else "asking-rest", low_min=low_min, high_min=high_min)
-
-
-def roast_cautions(forecast: RoastForecast, row: RoastRow) -> tuple[Caution, ...]:
-    """The rules that a roast in the oven touches."""
-    case = forecast.case
-    found = [caution("thermometer-decides", "info")]
-    if row.poultry:
-        found.append(caution("poultry-165", "info"))
-        if case.oven[0].temperature_c < 162.5:
-            found.append(caution("oven-325", "warn"))
-    if case.stuffed:
-        found.append(caution("stuffing-165", "warn"))
-    if case.state == "frozen":
-        found.append(caution("from-frozen", "info"))
-    if not row.poultry and forecast.target_c < row.safe_c:
-        found.append(caution("beef-lamb-time-table" if row.kind.startswith(("beef", "lamb")) else "meat-145", "warn"))
-    return tuple(found)
-
-
-def reasons(case: RoastCase, row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
-    """The numbers behind a window."""
-    ready = forecast.ready_min
-    return (
-        Message(
-            "asking-why-ensemble",
-            members=case.members,
-            low_min=ready.p10,
-            middle_min=ready.p50,
-            high_min=ready.p90,
-            station=Message(f"asking-station-{forecast.deciding_station}"),
-            c=forecast.pull_c,
-        ),
-        Message("asking-why-spread"),
-        Message(f"asking-why-calibration-{forecast.calibration.replace(' ', '-')}"),
-        Message("asking-why-loss", low=forecast.loss_fraction.p10 * 100, high=forecast.loss_fraction.p90 * 100),
-        Message("asking-why-safe", c=row.safe_c),
-        *forecast.assumptions,
-    )
-
-
-def sources_line(sources: Sequence[str]) -> tuple[Message, ...]:
-    """The sources in one line; nothing where there are none."""
-    return (Message("asking-why-sources", sources="; ".join(sources)),) if sources else ()
-
-
-def forecast_document(forecast: RoastForecast) -> dict[str, Any]:
-    """Minutes and percentiles for a plot, in SI."""
-    return {
-        "pull_c": round(forecast.pull_c, 1),
-        "target_c": round(forecast.target_c, 1),
-        "advised_pull_c": round(forecast.advised_pull_c, 1),
-        "ready_min": forecast.ready_min.document(1),
-        "check_from_min": first_check_min(forecast),
-        "deciding_station": forecast.deciding_station,
-        "peak_c": {station: spread.document(1) for station, spread in forecast.peak_c.items()},
-        "calibration": forecast.calibration,
-        "curve": {
-            "minute": [round(float(minute), 1) for minute in forecast.curve_min],
-            "stations": {
-                station: {
-                    name: [round(float(value), 1) for value in row]
-                    for name, row in zip(("p10", "p50", "p90"), rows, strict=True)
-                }
-                for station, rows in forecast.curve_c.items()
-            },
-        },
-    }

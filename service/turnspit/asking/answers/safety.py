@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any, get_args
 
-from turnspit.asking.answers import carve
+from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
@@ -39,7 +39,7 @@ def answer(enquiry: Enquiry) -> Answer:
     """What the gravest finding saw and what to do now; the other findings as lines."""
     topic = _topic(enquiry)
     if topic == "early":
-        return carve.early(Taken(enquiry))
+        return holding.early(Taken(enquiry))
     stuffing = topic == "stuffing"
     question = _question(enquiry, "target" if stuffing else topic)
     findings = check_question(question, enquiry.kitchen)

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import asdict
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roast_time import sources_line
+from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase
 from turnspit.message import Message, Value
 
