@@ -4,6 +4,8 @@ Pure functions of plain values; no clock, no database. A prediction never satisf
 off by an option, and where the kitchen is not stated the stricter of both is applied and named.
 """
 
+from turnspit.safety.allergy import DishFinding, check_allergens
+from turnspit.safety.cooling import CoolingPlan, depth_that_cools, plan_cooling
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
 from turnspit.safety.lethality import HoldTable, Species, hold_table, log10_reduction, predicted_log10, species_of
 from turnspit.safety.log import CORRECTIVES, LOG_KINDS, Corrective, Log, LogEntry, LogKind
@@ -12,6 +14,7 @@ from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
 from turnspit.safety.proof import Conditions, Measured, Moisture, Proof, prove
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
 from turnspit.safety.questions import check_question
+from turnspit.safety.sheets import CardSection, Label, SheetRow, label, log_csv, sheet_rows, staff_card
 from turnspit.safety.thermometer import boiling_point_c, corrected_c, probe_error_k, probe_is_true
 from turnspit.safety.whole_roasts import hold_min
 
@@ -21,12 +24,16 @@ __all__ = [
     "INTERVAL_MIN",
     "LOG_KINDS",
     "TOPICS",
+    "CardSection",
     "Conditions",
+    "CoolingPlan",
     "Corrective",
+    "DishFinding",
     "Finding",
     "Gap",
     "Grade",
     "HoldTable",
+    "Label",
     "Log",
     "LogEntry",
     "LogKind",
@@ -37,20 +44,28 @@ __all__ = [
     "PlanVerdict",
     "Proof",
     "SafetyQuestion",
+    "SheetRow",
     "Species",
     "Topic",
     "boiling_point_c",
+    "check_allergens",
     "check_log",
     "check_plan",
     "check_question",
     "corrected_c",
+    "depth_that_cools",
     "grade",
     "hold_min",
     "hold_table",
+    "label",
     "log10_reduction",
+    "log_csv",
+    "plan_cooling",
     "predicted_log10",
     "probe_error_k",
     "probe_is_true",
     "prove",
+    "sheet_rows",
     "species_of",
+    "staff_card",
 ]
