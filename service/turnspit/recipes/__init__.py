@@ -5,6 +5,14 @@ from turnspit.recipes.carving import Carved, carved
 from turnspit.recipes.flocks import FlockCooking, compare_flocks
 from turnspit.recipes.ingredients import read_ingredient
 from turnspit.recipes.json_ld import write_json_ld
+from turnspit.recipes.listed import (
+    aisle_heading,
+    bought_line,
+    day_heading,
+    equipment_line,
+    order_line,
+    station_heading,
+)
 from turnspit.recipes.order import OrderLine, OrderSheet, order_sheet
 from turnspit.recipes.portions import Flock, Side, SizeCase, Sizing, size_roast
 from turnspit.recipes.prep import EquipmentNeed, PrepDay, PrepTask, equipment_at_once, prep_list
@@ -43,13 +51,18 @@ __all__ = [
     "Starter",
     "Step",
     "Yield",
+    "aisle_heading",
     "allergen_caution",
     "allergens",
+    "bought_line",
     "carved",
     "compare_flocks",
+    "day_heading",
     "equipment_at_once",
+    "equipment_line",
     "infer_region",
     "named_roast",
+    "order_line",
     "order_sheet",
     "prep_list",
     "read_ingredient",
@@ -61,6 +74,7 @@ __all__ = [
     "size_roast",
     "starter_keys",
     "starters",
+    "station_heading",
     "total_litres",
     "write_ingredient",
     "write_json_ld",

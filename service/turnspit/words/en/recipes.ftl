@@ -68,3 +68,115 @@ recipes-rule-browning-in-batches = Brown in one layer: in about { $batches } bat
 recipes-rule-batches-beyond-four = Beyond four times make batches: here about { $batches }.
 recipes-rule-time-by-thickness = Time goes with thickness, not weight: one piece this much larger takes about { NUMBER($time_factor, maximumFractionDigits: 2) } times as long; more pieces, or more pans of the same depth, take the same time.
 recipes-rule-part-of-an-egg = Part of an egg: beat it and weigh; a large egg is 50 g without its shell.
+
+# Lists: shopping, orders, preparation.
+recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } of { $size }; { $left } left over
+recipes-buy-loose = { $item }: { $amount }
+recipes-buy-pieces = { $item }: { NUMBER($packs) }
+recipes-buy-made = { $item }: { $amount }, nothing to buy
+recipes-buy-unmeasured = { $item } ({ $line })
+recipes-amount-mass = { MASS($kg) }
+recipes-amount-volume = { VOLUME($litres) }
+recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
+recipes-order = { $item }: { NUMBER($cases) } { $case_of } of { $size }
+recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } of { $size }, received at { TEMPERATURE($receive_c) } or below
+recipes-at-once = { NUMBER($count) } × { $equipment } at once: { $recipes }
+recipes-day = { $days ->
+    [0] On the day
+    [one] The day before
+   *[other] { $days } days before
+}
+recipes-aisle-meat = Meat and poultry
+recipes-aisle-produce = Fruit, vegetables and herbs
+recipes-aisle-dairy = Dairy and eggs
+recipes-aisle-bakery = Bread
+recipes-aisle-baking = Baking
+recipes-aisle-dry = Rice, nuts and dry goods
+recipes-aisle-shelf = Tins, oils, vinegars and stocks
+recipes-aisle-spices = Salt and spices
+recipes-aisle-frozen = Frozen
+recipes-aisle-drinks = Wine and drinks
+recipes-aisle-equipment = Kitchen things
+recipes-aisle-tap = At home
+recipes-aisle-other = Other
+recipes-station-oven = Oven
+recipes-station-stove = Stove
+recipes-station-cold = Cold and refrigerator
+recipes-station-board = Board and knife
+recipes-station-pass = Carving and pass
+recipes-pack-bag = { $count ->
+    [one] bag
+   *[other] bags
+}
+recipes-pack-block = { $count ->
+    [one] block
+   *[other] blocks
+}
+recipes-pack-bottle = { $count ->
+    [one] bottle
+   *[other] bottles
+}
+recipes-pack-box = { $count ->
+    [one] box
+   *[other] boxes
+}
+recipes-pack-bunch = { $count ->
+    [one] bunch
+   *[other] bunches
+}
+recipes-pack-can = { $count ->
+    [one] can
+   *[other] cans
+}
+recipes-pack-carton = { $count ->
+    [one] carton
+   *[other] cartons
+}
+recipes-pack-head = { $count ->
+    [one] head
+   *[other] heads
+}
+recipes-pack-jar = { $count ->
+    [one] jar
+   *[other] jars
+}
+recipes-pack-lemon = { $count ->
+    [one] lemon
+   *[other] lemons
+}
+recipes-pack-loaf = { $count ->
+    [one] loaf
+   *[other] loaves
+}
+recipes-pack-orange = { $count ->
+    [one] orange
+   *[other] oranges
+}
+recipes-pack-packet = { $count ->
+    [one] packet
+   *[other] packets
+}
+recipes-pack-piece = { $count ->
+    [one] piece
+   *[other] pieces
+}
+recipes-pack-tub = { $count ->
+    [one] tub
+   *[other] tubs
+}
+recipes-case-birds = { $count ->
+    [one] case
+   *[other] cases
+}
+recipes-case-case = { $count ->
+    [one] case
+   *[other] cases
+}
+recipes-case-sack = { $count ->
+    [one] sack
+   *[other] sacks
+}
+recipes-case-pack = { $count ->
+    [one] pack
+   *[other] packs
+}

@@ -68,3 +68,115 @@ recipes-rule-browning-in-batches = Dore en una sola capa: en unas { $batches } t
 recipes-rule-batches-beyond-four = Más allá de cuatro veces, hágalo en tandas: aquí unas { $batches }.
 recipes-rule-time-by-thickness = El tiempo va con el grosor, no con el peso: una pieza así de grande tarda unas { NUMBER($time_factor, maximumFractionDigits: 2) } veces más; más piezas, o más moldes de la misma altura, tardan lo mismo.
 recipes-rule-part-of-an-egg = Parte de un huevo: bátalo y péselo; un huevo grande pesa 50 g sin cáscara.
+
+# Listas: compra, pedidos, preparación.
+recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } de { $size }; sobran { $left }
+recipes-buy-loose = { $item }: { $amount }
+recipes-buy-pieces = { $item }: { NUMBER($packs) }
+recipes-buy-made = { $item }: { $amount }, nada que comprar
+recipes-buy-unmeasured = { $item } ({ $line })
+recipes-amount-mass = { MASS($kg) }
+recipes-amount-volume = { VOLUME($litres) }
+recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
+recipes-order = { $item }: { NUMBER($cases) } { $case_of } de { $size }
+recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } de { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
+recipes-at-once = { NUMBER($count) } × { $equipment } a la vez: { $recipes }
+recipes-day = { $days ->
+    [0] El mismo día
+    [one] El día antes
+   *[other] { $days } días antes
+}
+recipes-aisle-meat = Carne y aves
+recipes-aisle-produce = Fruta, verdura y hierbas
+recipes-aisle-dairy = Lácteos y huevos
+recipes-aisle-bakery = Pan
+recipes-aisle-baking = Repostería
+recipes-aisle-dry = Arroz, frutos secos y legumbres
+recipes-aisle-shelf = Conservas, aceites, vinagres y caldos
+recipes-aisle-spices = Sal y especias
+recipes-aisle-frozen = Congelados
+recipes-aisle-drinks = Vino y bebidas
+recipes-aisle-equipment = Cosas de cocina
+recipes-aisle-tap = En casa
+recipes-aisle-other = Otros
+recipes-station-oven = Horno
+recipes-station-stove = Fuegos
+recipes-station-cold = Frío y refrigerador
+recipes-station-board = Tabla y cuchillo
+recipes-station-pass = Trinchado y pase
+recipes-pack-bag = { $count ->
+    [one] bolsa
+   *[other] bolsas
+}
+recipes-pack-block = { $count ->
+    [one] bloque
+   *[other] bloques
+}
+recipes-pack-bottle = { $count ->
+    [one] botella
+   *[other] botellas
+}
+recipes-pack-box = { $count ->
+    [one] caja
+   *[other] cajas
+}
+recipes-pack-bunch = { $count ->
+    [one] manojo
+   *[other] manojos
+}
+recipes-pack-can = { $count ->
+    [one] lata
+   *[other] latas
+}
+recipes-pack-carton = { $count ->
+    [one] cartón
+   *[other] cartones
+}
+recipes-pack-head = { $count ->
+    [one] cabeza
+   *[other] cabezas
+}
+recipes-pack-jar = { $count ->
+    [one] frasco
+   *[other] frascos
+}
+recipes-pack-lemon = { $count ->
+    [one] limón
+   *[other] limones
+}
+recipes-pack-loaf = { $count ->
+    [one] hogaza
+   *[other] hogazas
+}
+recipes-pack-orange = { $count ->
+    [one] naranja
+   *[other] naranjas
+}
+recipes-pack-packet = { $count ->
+    [one] sobre
+   *[other] sobres
+}
+recipes-pack-piece = { $count ->
+    [one] pieza
+   *[other] piezas
+}
+recipes-pack-tub = { $count ->
+    [one] tarrina
+   *[other] tarrinas
+}
+recipes-case-birds = { $count ->
+    [one] caja
+   *[other] cajas
+}
+recipes-case-case = { $count ->
+    [one] caja
+   *[other] cajas
+}
+recipes-case-sack = { $count ->
+    [one] saco
+   *[other] sacos
+}
+recipes-case-pack = { $count ->
+    [one] paquete
+   *[other] paquetes
+}

@@ -1,0 +1,75 @@
+"""The lines of the lists as messages: what to buy, to order, to have at once. Foods keep the recipe's own word."""
+
+from __future__ import annotations
+
+from turnspit.message import Message, Value
+from turnspit.quantities import density_or_none
+from turnspit.quantities.foods import is_liquid
+from turnspit.recipes.order import OrderLine
+from turnspit.recipes.prep import EquipmentNeed, PrepDay
+from turnspit.recipes.shopping import Bought, Measure
+
+
+def bought_line(bought: Bought) -> Message:
+    """One line of a shopping list: how many packs of what size, and what is left over."""
+    need = bought.need
+    if need is None:
+        return Message("recipes-buy-unmeasured", item=bought.item, line=bought.lines[0])
+    values: dict[str, Value] = {"item": bought.item, "packs": bought.packs}
+    if not bought.packs:
+        return Message("recipes-buy-made", item=bought.item, amount=amount(need.trimmed, need.measure, need.item))
+    if bought.pack == "loose":
+        return Message("recipes-buy-loose", item=bought.item, amount=amount(bought.buy, need.measure, need.item))
+    if bought.pack == "piece":
+        return Message("recipes-buy-pieces", **values)
+    return Message(
+        "recipes-buy-packs",
+        **values,
+        pack=Message(f"recipes-pack-{bought.pack}", count=bought.packs),
+        size=amount(bought.pack_size, need.measure, need.item),
+        left=amount(bought.left_over, need.measure, need.item),
+    )
+
+
+def order_line(line: OrderLine) -> Message:
+    """One line of an order sheet, without its dates."""
+    cold = line.receive_at_most_c is not None
+    return Message(
+        "recipes-order-cold" if cold else "recipes-order",
+        item=line.item,
+        cases=line.cases,
+        case_of=Message(f"recipes-case-{line.case_of or 'pack'}", count=line.cases),
+        size=amount(line.case, line.measure, line.item),
+        receive_c=line.receive_at_most_c or 0.0,
+    )
+
+
+def day_heading(day: PrepDay) -> Message:
+    """The day of a prep list."""
+    return Message("recipes-day", days=day.days_before)
+
+
+def station_heading(station: str) -> Message:
+    """The station of a prep list."""
+    return Message(f"recipes-station-{station}")
+
+
+def aisle_heading(aisle: str) -> Message:
+    """The aisle of a shopping list."""
+    return Message(f"recipes-aisle-{aisle}")
+
+
+def equipment_line(need: EquipmentNeed) -> Message:
+    """How many of a thing at once, and for which recipes."""
+    return Message("recipes-at-once", count=need.count, equipment=need.equipment, recipes="; ".join(need.recipes))
+
+
+def amount(value: float, measure: Measure, item: str) -> Message:
+    """Grams, millilitres or pieces; what is poured is told by volume."""
+    if measure == "piece":
+        return Message("recipes-amount-pieces", count=value)
+    dense = density_or_none(item) if measure == "g" and is_liquid(item) else None
+    if measure == "ml" or dense is not None:
+        litres = value / 1000.0 if dense is None else value / 1000.0 / dense.kg_per_l
+        return Message("recipes-amount-volume", litres=litres)
+    return Message("recipes-amount-mass", kg=value / 1000.0)
