@@ -18,6 +18,7 @@ from turnspit.heat.cases import (
     ThawMethod,
 )
 from turnspit.heat.chill import depth_for, forecast_chill
+from turnspit.heat.inverse import Sensitivity, largest_mass_kg, minutes_to_allow, oven_for, sensitivities
 from turnspit.heat.roasting import forecast_roast
 from turnspit.heat.roasts import KINDS, RoastRow, Station, roast
 from turnspit.heat.thaw import forecast_thaw
@@ -32,6 +33,7 @@ __all__ = [
     "RoastCase",
     "RoastForecast",
     "RoastRow",
+    "Sensitivity",
     "State",
     "Station",
     "ThawCase",
@@ -41,5 +43,9 @@ __all__ = [
     "forecast_chill",
     "forecast_roast",
     "forecast_thaw",
+    "largest_mass_kg",
+    "minutes_to_allow",
+    "oven_for",
     "roast",
+    "sensitivities",
 ]

@@ -51,6 +51,7 @@ PRIORS: tuple[Prior, ...] = (
 NAMES = tuple(prior.name for prior in PRIORS)
 STATIONS_MOST = 4
 SHAPE_ONLY_WIDER = 1.6
+P90_Z = 1.2816
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,15 +67,26 @@ class Members:
 
 def draw(members: int, seed: int, calibration: Calibration = "chart") -> Members:
     """The members of an ensemble; the size spreads more for a roast known by its shape only."""
-    widen = SHAPE_ONLY_WIDER if calibration == "shape only" else 1.0
-    normals = _normals(members, seed)
+    return _members(_normals(members, seed), SHAPE_ONLY_WIDER if calibration == "shape only" else 1.0)
+
+
+def one_at_a_time() -> Members:
+    """A first member at every median, then two a prior: it alone at its 10th, then at its 90th percentile."""
+    normals = np.zeros((len(PRIORS) + STATIONS_MOST, 1 + 2 * len(PRIORS)))
+    for row in range(len(PRIORS)):
+        normals[row, 1 + 2 * row : 3 + 2 * row] = -P90_Z, P90_Z
+    normals[len(PRIORS) :] = normals[NAMES.index("station")]
+    return _members(normals, 1.0)
+
+
+def _members(normals: Floats, widen: float) -> Members:
     values: dict[str, Floats] = {}
     for row, prior in enumerate(PRIORS):
         if prior.name == "station":
             values[prior.name] = prior.of(normals[len(PRIORS) :])
         else:
             values[prior.name] = prior.of(normals[row] * (widen if prior.name == "size" else 1.0))
-    return Members(members, MappingProxyType(values))
+    return Members(normals.shape[1], MappingProxyType(values))
 
 
 @lru_cache(maxsize=16)

@@ -10,9 +10,12 @@ from turnspit.heat.cook import Cook
 from turnspit.heat.material import Floats
 from turnspit.heat.solver import State
 
+NO_RISE_K = 0.05
 TRIED_MEMBERS = 24
 """Members on which other pull temperatures are tried; all of them then correct the level."""
 CURVE_POINTS = 61
+NO_REST_MIN = 1 / 60
+"""What stands for no rest at all: nothing moves in a second."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +42,7 @@ def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
     stations = len(cooked.places)
     every = np.arange(stations * cooked.members)
     state = cooked.at(np.tile(ready_s, stations), every)
-    history = cooked.rest(state, every, rest_min)
+    history = cooked.rest(state, every, max(rest_min, NO_REST_MIN))
     rest_c = history.core_c.reshape(-1, stations, cooked.members)
     return Pulled(pull_c, reached_s, ready_s, state, history.times_s, rest_c)
 
@@ -47,7 +50,7 @@ def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
 def advised_pull_c(cooked: Cook, pulled: Pulled, station: int, target_c: float) -> float:
     """The pull temperature whose median peak at `station` in the rest is `target_c`; never above it."""
     rise_k = float(np.median(pulled.peak_c[station])) - pulled.pull_c
-    if pulled.rest_s[-1] <= 0.0 or rise_k <= 0.0:
+    if rise_k < NO_RISE_K:
         return target_c
     tried = min(cooked.members, TRIED_MEMBERS)
     guesses = target_c - rise_k * np.array([0.5, 1.0, 1.6])
@@ -70,7 +73,7 @@ def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:
     grid_s = np.linspace(0.0, end_s, CURVE_POINTS)
     baked = _between(cooked.times_s, cooked.core_c, grid_s)
     since_s = np.clip(grid_s[:, None] - pulled.ready_s, 0.0, pulled.rest_s[-1])
-    step = np.clip(np.searchsorted(pulled.rest_s, since_s), 1, max(len(pulled.rest_s) - 1, 1))
+    step = np.clip(np.searchsorted(pulled.rest_s, since_s), 1, len(pulled.rest_s) - 1)
     member = np.arange(cooked.members)
     before, after = pulled.rest_c[step - 1, :, member], pulled.rest_c[step, :, member]
     share = (since_s - pulled.rest_s[step - 1]) / (pulled.rest_s[step] - pulled.rest_s[step - 1])

@@ -25,8 +25,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     range, Impossible for an oven that never brings it to `pull_c`.
     """
     row = row or roast(case.kind)
-    target_c = row.default_target_c if case.target_c is None else case.target_c
-    pull_c = target_c if case.pull_c is None else case.pull_c
+    target_c, pull_c = ends_c(case, row)
     check_roast(case, row, target_c, pull_c)
     members = draw(case.members, case.seed, row.calibration)
     cooked = cook(case, row, members, max(target_c, pull_c))
@@ -54,3 +53,9 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
         assumptions=assumptions(case, row),
         cautions=cautions(case, row, target_c),
     )
+
+
+def ends_c(case: RoastCase, row: RoastRow) -> tuple[float, float]:
+    """The end temperature and the pull temperature that are meant where the case names none."""
+    target_c = row.default_target_c if case.target_c is None else case.target_c
+    return target_c, target_c if case.pull_c is None else case.pull_c

@@ -1,0 +1,109 @@
+"""The forecast asked backward: how long to allow, which oven for a clock, how large at most, what is uncertain."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from scipy.optimize import brentq
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat.cases import OvenStep, RoastCase
+from turnspit.heat.cook import cook
+from turnspit.heat.ensemble import PRIORS, one_at_a_time
+from turnspit.heat.limits import check_roast
+from turnspit.heat.oven import OFF_BELOW_C
+from turnspit.heat.roasting import ends_c, forecast_roast
+from turnspit.heat.roasts import RoastRow, roast
+
+SEARCH_MEMBERS = 64
+"""Enough for a quantile to 2 min; the same draws at every trial, so the search sees a smooth function."""
+
+
+def minutes_to_allow(case: RoastCase, certainty: float = 0.9) -> float:
+    """Minutes from the oven to the table's rest within which a share `certainty` of the members is ready and rested.
+
+    Counted back from the hour it must be ready, the latest time to put it in. Raises as `forecast_roast` does.
+    """
+    return _ready_min(case, certainty) + case.rest_min
+
+
+def oven_for(case: RoastCase, ready_min: float, certainty: float = 0.5) -> float:
+    """The oven setting in C, kept all along, that has `certainty` of the members ready in `ready_min`.
+
+    Within the row's checked range of ovens; for a bird the federal floor of 325 F still stands above the answer.
+    Raises Impossible where even the hottest is too slow or the coolest too fast.
+    """
+    row = roast(case.kind)
+    fan = case.oven[0].convection if case.oven else False
+    low_c, high_c = row.oven_c_range
+
+    def spare_min(oven_c: float) -> float:
+        return ready_min - _ready_min(replace(case, oven=(OvenStep(0.0, oven_c, fan),)), certainty)
+
+    low_c = _coolest_that_cooks(case, row, low_c)
+    if spare_min(high_c) < 0.0:
+        raise Impossible("ready_min", ready_min, "is too short in any oven", "start earlier, or cut the roast up")
+    if spare_min(low_c) > 0.0:
+        raise Impossible("ready_min", ready_min, f"is too long even at {low_c:g} C", "start later, or hold it hot")
+    return _root(spare_min, low_c, high_c, 0.5)
+
+
+def largest_mass_kg(case: RoastCase, ready_min: float, certainty: float = 0.9) -> float:
+    """The heaviest piece in kg of which a share `certainty` is ready in `ready_min`; `case.mass_kg` is not read.
+
+    The upper end of the row's range where even that is ready. Raises Impossible where the lightest is not.
+    """
+    low_kg, high_kg = roast(case.kind).mass_kg_range
+
+    def spare_min(mass_kg: float) -> float:
+        return ready_min - _ready_min(replace(case, mass_kg=mass_kg), certainty)
+
+    if spare_min(high_kg) >= 0.0:
+        return high_kg
+    if spare_min(low_kg) < 0.0:
+        raise Impossible(
+            "ready_min", ready_min, f"is too short even for {low_kg:g} kg", "raise the oven or eat later"
+        )
+    return _root(spare_min, low_kg, high_kg, 0.02)
+
+
+@dataclass(frozen=True, slots=True)
+class Sensitivity:
+    """What one uncertain number does alone: minutes to ready at its 10th and 90th percentile, less the median's."""
+
+    name: str
+    at_p10_min: float
+    at_p90_min: float
+
+    @property
+    def swing_min(self) -> float:
+        """How far apart its two ends are."""
+        return abs(self.at_p90_min - self.at_p10_min)
+
+
+def sensitivities(case: RoastCase) -> tuple[Sensitivity, ...]:
+    """Every uncertain number alone, the one that moves the ready time most first. Raises as `forecast_roast` does."""
+    row = roast(case.kind)
+    target_c, pull_c = ends_c(case, row)
+    check_roast(case, row, target_c, pull_c)
+    cooked = cook(case, row, one_at_a_time(), max(target_c, pull_c))
+    ready_min = cooked.reached_s(pull_c).max(axis=0) / 60.0
+    moved = ready_min[1:].reshape(-1, 2) - ready_min[0]
+    found = [Sensitivity(prior.name, *map(float, ends)) for prior, ends in zip(PRIORS, moved, strict=True)]
+    return tuple(sorted(found, key=lambda one: -one.swing_min))
+
+
+def _ready_min(case: RoastCase, certainty: float) -> float:
+    OutOfRange.check("certainty", certainty, 0.01, 0.99, "give a share of the members, 0.5 or 0.9")
+    forecast = forecast_roast(replace(case, members=min(case.members, SEARCH_MEMBERS)))
+    return forecast.ready_quantile_min(certainty)
+
+
+def _coolest_that_cooks(case: RoastCase, row: RoastRow, low_c: float) -> float:
+    """The low end of the search: an oven must stand well above the end temperature to bring it about."""
+    return max(low_c, ends_c(case, row)[0] + OFF_BELOW_C)
+
+
+def _root(spare: Callable[[float], float], low: float, high: float, tolerance: float) -> float:
+    return float(brentq(spare, low, high, xtol=tolerance))

@@ -1,0 +1,58 @@
+"""The forecast asked backward agrees with the forecast asked forward."""
+
+from dataclasses import replace
+
+import pytest
+
+from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat import (
+    OvenStep,
+    RoastCase,
+    forecast_roast,
+    largest_mass_kg,
+    minutes_to_allow,
+    oven_for,
+    sensitivities,
+)
+from turnspit.heat.ensemble import NAMES
+
+TURKEY = RoastCase("turkey", 6.35, members=64)
+
+
+def test_the_oven_for_a_clock_brings_the_roast_about_by_then() -> None:
+    oven_c = oven_for(TURKEY, 180.0, certainty=0.8)
+    forecast = forecast_roast(replace(TURKEY, oven=(OvenStep(0.0, oven_c),)))
+    assert forecast.ready_quantile_min(0.8) == pytest.approx(180.0, abs=2.0)
+
+
+def test_the_largest_bird_is_ready_just_in_time() -> None:
+    mass_kg = largest_mass_kg(TURKEY, 240.0)
+    assert forecast_roast(replace(TURKEY, mass_kg=mass_kg)).ready_quantile_min(0.9) == pytest.approx(240.0, abs=1.0)
+    assert largest_mass_kg(TURKEY, 2000.0) == 14.0
+
+
+def test_more_certainty_wants_more_time_and_the_rest_counts() -> None:
+    assert minutes_to_allow(TURKEY, 0.9) > minutes_to_allow(TURKEY, 0.8) > TURKEY.rest_min
+    unrested = replace(TURKEY, rest_min=0.0)
+    assert minutes_to_allow(TURKEY, 0.8) - minutes_to_allow(unrested, 0.8) == pytest.approx(30.0)
+
+
+def test_what_cannot_be_says_so() -> None:
+    with pytest.raises(Impossible):
+        oven_for(TURKEY, 40.0)
+    with pytest.raises(Impossible):
+        oven_for(TURKEY, 5000.0)
+    with pytest.raises(Impossible):
+        largest_mass_kg(TURKEY, 20.0)
+    with pytest.raises(OutOfRange, match="certainty"):
+        minutes_to_allow(TURKEY, 1.0)
+
+
+def test_the_size_of_a_bird_is_what_makes_it_most_uncertain() -> None:
+    found = sensitivities(TURKEY)
+    assert found[0].name == "size"
+    assert found[0].at_p10_min < 0.0 < found[0].at_p90_min
+    assert {one.name for one in found} == set(NAMES)
+    swings = [one.swing_min for one in found]
+    assert swings == sorted(swings, reverse=True)
+    assert {one.name for one in found if one.swing_min == 0.0} == {"room", "rest_exchange", "drip"}
