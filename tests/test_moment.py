@@ -40,6 +40,11 @@ def test_a_time_with_another_offset_keeps_it() -> None:
     assert told.hour == 9
 
 
+def test_home_may_be_elsewhere_than_the_machine() -> None:
+    assert moment(None, None, CLOCK, home="Europe/Madrid").isoformat() == "2026-11-25T15:00:00+01:00"
+    assert moment("2026-11-25T09:00:00-05:00", None, CLOCK, home="Europe/Madrid").hour == 9
+
+
 def test_a_zone_named_beats_the_offset() -> None:
     assert moment("2026-11-25T09:00:00-05:00", "Asia/Tokyo", CLOCK).isoformat() == "2026-11-25T23:00:00+09:00"
 

@@ -25,11 +25,11 @@ def zone(name: str | None) -> ZoneInfo:
         raise Impossible("timezone", name, "is no time zone", "use an IANA name such as America/New_York") from error
 
 
-def moment(at: datetime | str | None, zone_name: str | None, clock: datetime) -> datetime:
-    """`at`, or else `clock`, in the zone named, or else in this machine's.
+def moment(at: datetime | str | None, zone_name: str | None, clock: datetime, home: str | None = None) -> datetime:
+    """`at`, or else `clock`, in the zone named, or else in the zone called `home` (by default this machine's own).
 
     A time without an offset is taken to be told in that zone. Where no zone is named and `at` brings an offset that
-    this machine does not keep at that instant, the offset stays: it is the better witness of where the asker is.
+    is not kept at home at that instant, the offset stays: it is the better witness of where the asker is.
     Raises Impossible for a text that is no ISO 8601 time, an unknown zone, or a year outside 1970 to 2200.
     """
     told = _read(at) if isinstance(at, str) else (at or clock)
@@ -37,7 +37,7 @@ def moment(at: datetime | str | None, zone_name: str | None, clock: datetime) ->
         raise Impossible(
             "now", told.isoformat(), f"is not between {EARLIEST_YEAR} and {LATEST_YEAR}", "check the year"
         )
-    here = zone(zone_name)
+    here = zone(zone_name or home)
     if told.tzinfo is None:
         return told.replace(tzinfo=here)
     local = told.astimezone(here)

@@ -1,6 +1,7 @@
 """The service in this process: a store in memory, a clock that stands."""
 
 from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import UTC, datetime
 from typing import Any
 
@@ -42,9 +43,22 @@ def portal() -> Iterator[BlockingPortal]:
         yield opened
 
 
-@pytest.fixture
-def api(portal: BlockingPortal) -> Iterator[Api]:
+@contextmanager
+def opened(portal: BlockingPortal) -> Iterator[Api]:
     settings = Settings(database_url="sqlite://", timezone="America/New_York")
     app = create_app(settings, clock=lambda: NOW)
     yield Api(app, portal)
     app.state.service.store.close()
+
+
+@pytest.fixture
+def api(portal: BlockingPortal) -> Iterator[Api]:
+    with opened(portal) as made:
+        yield made
+
+
+@pytest.fixture(scope="session")
+def session_api(portal: BlockingPortal) -> Iterator[Api]:
+    """One service for many examples of one test."""
+    with opened(portal) as made:
+        yield made

@@ -38,7 +38,7 @@ class Service:
 
     def now(self, at: datetime | str | None = None, timezone: str | None = None) -> datetime:
         """The asker's now; see `turnspit.moment`."""
-        return moment(at, timezone or self.settings.timezone, self.clock())
+        return moment(at, timezone, self.clock(), home=self.settings.timezone)
 
     def oldest_talk(self) -> datetime:
         """Conversations last touched before this have expired."""

@@ -13,8 +13,9 @@ from turnspit.api.kept import keep_plan
 from turnspit.api.problems import no_such
 from turnspit.api.schemas.ask import AskBody, AskGiven
 from turnspit.api.service import Service, service_of
-from turnspit.asking.contract import Line
-from turnspit.asking.conversation import Conversation
+from turnspit.asking import Conversation, Line, Reply
+from turnspit.message import Message
+from turnspit.words import Reader, say
 
 router = APIRouter(tags=["asking"])
 _log = logging.getLogger("turnspit.api")
@@ -50,7 +51,13 @@ def answer(service: Service, body: AskBody) -> dict[str, Any]:
     now = service.now(body.now, body.timezone)
     line = Line(body.text.replace("\0", " "), now, body.units, body.kitchen or service.settings.kitchen, body.explain)
     before = _before(service, body.conversation)
-    reply, after = asking.ask(line, before, before.id if before else uuid4().hex)
+    conversation_id = before.id if before else uuid4().hex
+    try:
+        reply, after = asking.ask(line, before, conversation_id)
+    except Exception:
+        service.meters.faults.inc()
+        _log.exception("fault in answering %r", line.text[:500])
+        return _at_fault(line, before or Conversation(conversation_id))
     document = reply.document()
     service.store.keep_conversation(after.id, after.document(), service.clock())
     service.meters.questions.labels(reply.intent).inc()
@@ -60,8 +67,18 @@ def answer(service: Service, body: AskBody) -> dict[str, Any]:
     return document
 
 
+def _at_fault(line: Line, conversation: Conversation) -> dict[str, Any]:
+    """What the cook is told where our own code broke: never an error page, and nothing invented."""
+    reader = Reader(line.now, conversation.language)
+    headline = say(Message("api-fault"), reader)
+    return Reply(conversation.id, "unknown", ("unknown",), conversation.understood, headline).document()
+
+
 def _before(service: Service, conversation_id: str | None) -> Conversation | None:
     if conversation_id is None:
         return None
     kept = service.store.conversation(conversation_id, service.oldest_talk())
-    return Conversation.from_document(kept.document) if kept else None
+    try:
+        return Conversation.from_document(kept.document) if kept else None
+    except (TypeError, ValueError):  # kept by a version that wrote it otherwise
+        return None
