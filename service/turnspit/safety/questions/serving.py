@@ -107,8 +107,8 @@ def keeping(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         )
     seen = Message("safety-kept", days=question.elapsed_h / 24)
     # The day of preparation is day 1, and part of a day may reach into one more.
-    spent = question.elapsed_h / 24 if kitchen == "home" else 1 + math.ceil(question.elapsed_h / 24)
-    if not within(spent, most):
+    kept = question.elapsed_h <= most * 24 if kitchen == "home" else 1 + math.ceil(question.elapsed_h / 24) <= most
+    if not kept:
         return finding(kitchen, rule, "stop", "discard", seen)
     return finding(kitchen, rule, "ok", "reheat", seen)
 
