@@ -78,7 +78,7 @@ BOUNDARIES = [
         ("stop", "ok", "ok"),
     ),  # 3-501.16(A)(1)
     ("cold_holding", "licensed", {"elapsed_h": 5.0}, "temperature_c", 41, ("ok", "ok", "stop")),  # 3-501.16(A)(2)
-    ("receiving", "licensed", {}, "temperature_c", 41, ("ok", "ok", "stop")),  # 3-202.11, memory
+    ("receiving", "licensed", {}, "temperature_c", 41, ("ok", "ok", "stop")),  # 3-202.11
     (
         "thaw_method",
         "licensed",
@@ -139,7 +139,7 @@ HOURS = [
     ("keeping", "home", {}, 96.0, ("ok", "ok", "stop")),  # Cold Food Storage Chart
     ("thawed_keeps", "home", {"subject": "turkey"}, 48.0, ("ok", "ok", "stop")),  # The Big Thaw
     ("thawed_keeps", "home", {"subject": "beef_rib"}, 120.0, ("ok", "ok", "stop")),  # The Big Thaw
-    ("power_cut", "home", {}, 4.0, ("warn", "warn", "stop")),  # Food Safety During Power Outage, memory
+    ("power_cut", "home", {}, 4.0, ("warn", "warn", "stop")),  # Refrigerated Food and Power Outages
 ]
 
 
