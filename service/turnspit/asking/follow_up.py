@@ -12,7 +12,7 @@ from typing import Any, Literal
 from turnspit.asking.contract import Intent
 from turnspit.asking.conversation import Conversation
 from turnspit.asking.readers.clock import Clock
-from turnspit.asking.readers.moment import next_after
+from turnspit.asking.readers.moment import at_clock, next_after
 from turnspit.asking.scene import Scene
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show"]
@@ -70,74 +70,81 @@ def _system(scene: Scene) -> None:
 def _finish_serving_time(scene: Scene, before: Conversation) -> None:
     """`push dinner to 7` keeps the day; `an hour later` and `make it Friday` keep what they do not name."""
     held = scene.before.get("serve_at") or before.shelved.get("serve_at")
+    clock: Clock | None = scene.hints.get("serve_clock")
+    place = scene.hints.get("serve_place")
+    if clock is not None and place is not None:
+        scene.put("serve_at", next_after(scene.now, clock, None, "", "dinner").isoformat(), "moment: bare hour", place)
     if held is None:
-        day = before.day
-        clock: Clock | None = scene.hints.get("serve_clock")
-        if day and clock is not None and not scene.has("<when_day>"):
-            at = next_after(scene.now, clock, date.fromisoformat(day), "", "dinner")
+        if before.day and clock is not None and not scene.has("<when_day>"):
+            at = next_after(scene.now, clock, date.fromisoformat(before.day), "", "dinner")
             scene.values["serve_at"] = at.isoformat()
         return
     served = datetime.fromisoformat(held)
     if "shift_h" in scene.hints and "serve_at" not in scene.values:
         at = (served + timedelta(hours=scene.hints["shift_h"])).astimezone(scene.now.tzinfo)
-        scene.put("serve_at", at.isoformat(), "moment: later")
-    elif "serve_at" in scene.values and not scene.has("<when_day>"):
-        clock = scene.hints.get("serve_clock")
-        if (clock is not None and scene.has("<amend>")) or clock is not None:
-            at = next_after(scene.now, clock, served.date(), "", "dinner")
-            if at > scene.now:
-                scene.values["serve_at"] = at.isoformat()
+        scene.put("serve_at", at.isoformat(), "moment: later", scene.hints["shift_place"])
+    elif "serve_at" in scene.values and clock is not None and not scene.has("<when_day>"):
+        at = next_after(scene.now, clock, served.date(), "", "dinner")
+        if at > scene.now:
+            scene.values["serve_at"] = at.isoformat()
     elif scene.hints.get("day") is not None:
-        moved = datetime.combine(scene.hints["day"], served.timetz().replace(tzinfo=None), tzinfo=scene.now.tzinfo)
+        moved = at_clock(scene.now, scene.hints["day"], served.hour * 60 + served.minute)
         scene.put("serve_at", moved.isoformat(), "moment: another day")
 
 
 def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) -> Turn:
     said = dict(scene.values)
-    fresh = _group(asked, said)
-    old = dict(scene.before)
-    shelved = dict(before.shelved)
-    amends = not _asks_anew(scene, asked) and bool(said or scene.has("<amend>"))
+    old, shelved = dict(scene.before), dict(before.shelved)
+    held, now = _group(before.intents, old), _group(asked, said)
+    resumes = now == "dinner" and held == "apart" and bool(shelved) and bool(scene.has("<amend>"))
+    amends = resumes or _amends(scene, asked, before, held == now)
     intents = asked
-    if amends and before.intents:
-        intents = before.intents
-        fresh = _group(intents, said)
-    held_group = "apart" if any(path.split(".")[0] in _APART for path in old) else "dinner"
-    if fresh == "apart" and held_group == "dinner":
+    if resumes:
+        intents = asked or ("plan",)
+    elif amends:
+        intents, now = before.intents, held
+    if now == "apart" and held == "dinner":
         shelved, old = {**shelved, **old}, {}
-    elif fresh == "dinner" and held_group == "apart":
-        old, shelved = shelved, {}
-    elif fresh == "apart" and not amends:
+    elif now == "dinner" and held == "apart":
+        old, shelved = (shelved, {}) if resumes else ({}, shelved)
+    elif now == "apart" and not amends:
         old = {}
-    merged = _merged(old, said, intents, amends)
+    merged = _merged(old, said, intents)
     return Turn("amend" if amends else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
 
 
-def _group(asked: tuple[Intent, ...], said: Mapping[str, Any]) -> str:
-    if any(path.split(".")[0] in _APART for path in said) or (asked and asked[0] in ("convert", "scale")):
+def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
+    """Conversions and scaling stand apart from the dinner."""
+    if any(path.split(".")[0] in _APART for path in values) or (asked and asked[0] in ("convert", "scale")):
         return "apart"
     return "dinner"
 
 
-def _asks_anew(scene: Scene, asked: tuple[Intent, ...]) -> bool:
-    if not asked:
+def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_group: bool) -> bool:
+    """Whether the line only changes what was asked before.
+
+    A line that tells values and asks nothing does; so does "what if" with a value. A reading or a danger that is told in
+    a talk about something else begins a new question.
+    """
+    if not before.intents or before.intents[0] in ("help", "unknown") or not same_group:
         return False
-    if scene.has("<amend>") and not scene.has("<how_big>", "<how_long>", "<when>", "<what_temp>", "<can>", "<where>"):
-        return asked[0] not in (
-            "thaw",
-            "brine",
-            "safety",
-            "leftovers",
-            "carve",
-            "doneness",
-            "convert",
-            "scale",
-            "help",
-        )
-    return True
+    if not scene.values:
+        return not asked and scene.has("<amend>")
+    if not asked or asked == before.intents:
+        return True
+    if asked[0] in ("convert", "scale"):
+        return asked == before.intents
+    if scene.hints.get("told"):
+        return asked[0] not in ("doneness", "safety") or (asked[0] == "safety" and "<out>" not in _tags(scene))
+    asks = scene.has("<how_long>", "<how_big>", "<how_much>", "<when>", "<what_temp>", "<can>", "<where>", "<plan>")
+    return not asks and (scene.has("<strong_amend>") or "brine.wanted" in scene.values)
 
 
-def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...], amends: bool) -> dict[str, Any]:
+def _tags(scene: Scene) -> set[str]:
+    return {tag for item in scene.items for tag in item.tags}
+
+
+def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]) -> dict[str, Any]:
     kind, was = said.get("roast.kind"), old.get("roast.kind")
     if kind is not None and was is not None and kind != was:
         old = {path: value for path, value in old.items() if not path.startswith("roast.")}
@@ -147,8 +154,6 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
         old = {path: value for path, value in old.items() if path.split(".")[0] not in _PASSING}
     if "roast.mass_kg" in said and "roast.mass_kg_range" not in said:
         old.pop("roast.mass_kg_range", None)
-    if "serve_at" in said and "start_at" not in said and amends is False:
-        pass
     return {**old, **said}
 
 

@@ -56,6 +56,7 @@ class Rule:
     elements: tuple[Element, ...]
     gives: str
     action: Action
+    keeps: bool = False
 
     def match(self, items: list[Item], at: int) -> tuple[int, list[Any]] | None:
         """Where the match that starts at `at` ends, and the values of its tags; None without one."""
@@ -70,15 +71,18 @@ class Grammar:
     rules: list[Rule] = field(default_factory=list)
     _starts: dict[str, list[int]] = field(default_factory=dict)
 
-    def rule(self, *patterns: str, gives: str = "") -> Callable[[AnyAction], AnyAction]:
-        """Add a rule for each pattern; the decorated function makes the value."""
+    def rule(self, *patterns: str, gives: str = "", keeps: bool = False) -> Callable[[AnyAction], AnyAction]:
+        """Add a rule for each pattern; the decorated function makes the value.
+
+        With `keeps` the item that is made still means all that its parts do ("left the ham out" is still a ham).
+        """
 
         def add(action: AnyAction) -> AnyAction:
             for pattern in patterns:
                 elements = tuple(_element(part) for part in pattern.split())
                 if elements[0][1]:
                     raise ValueError(f"{self.name} rule {pattern!r} starts with an element that may be missing")
-                rule = Rule(f"{self.name}: {pattern}", elements, gives or self.name, action)
+                rule = Rule(f"{self.name}: {pattern}", elements, gives or self.name, action, keeps)
                 for start in elements[0][0]:
                     self._starts.setdefault(start, []).append(len(self.rules))
                 self.rules.append(rule)
@@ -118,7 +122,8 @@ class Grammar:
             end, values = matched
             value = rule.action(*values)
             if value is not None:
-                tags = {rule.gives: value} if end - at > 1 else {**item.tags, rule.gives: value}
+                kept = items[at:end] if rule.keeps or end - at == 1 else ()
+                tags = {tag: v for one in kept for tag, v in one.tags.items()} | {rule.gives: value}
                 return _joined(items[at:end], tags, rule.name), end
         return None
 

@@ -61,7 +61,7 @@ Test = Callable[[Piece], bool]
 def _size(piece: Piece) -> bool:
     if piece.has("<yield>"):
         return False
-    if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>"):
+    if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
     return piece.has("<can>") and piece.said("covers") and piece.said("roast.mass_kg") and not piece.said("serve_at")
 
@@ -87,12 +87,16 @@ def _leftovers(piece: Piece) -> bool:
 
 
 def _safety(piece: Piece) -> bool:
+    if piece.has("<can>") and piece.has("<temperature_read>") and piece.has("<enough>"):
+        return True
     if piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and piece.has("<brine>", "<brined>", "<cook>"):
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
     if piece.has("<safe>"):
         return not piece.has("<done>")
+    if piece.has("<core_temp>") and piece.has("<what_temp>"):
+        return True
     return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
 
 
@@ -101,6 +105,8 @@ def _thaw(piece: Piece) -> bool:
 
 
 def _brine(piece: Piece) -> bool:
+    if not piece.asks and piece.said("serve_at", "start_at"):
+        return False
     if piece.has("<brine>"):
         return True
     return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
@@ -113,6 +119,8 @@ def _doneness(piece: Piece) -> bool:
 
 
 def _done_word(piece: Piece) -> bool:
+    if piece.has("<place>") and piece.asks and not piece.has("<subject>"):
+        return True
     return piece.has("<done_word>") and not piece.said("serve_at")
 
 
@@ -147,7 +155,9 @@ def _tells_reading(piece: Piece) -> bool:
 
 
 def _tells_danger(piece: Piece) -> bool:
-    return piece.has("<danger>", "<out>", "<safe>")
+    if piece.has("<danger>", "<out>", "<safe>"):
+        return True
+    return piece.has("<subject>") and not piece.has("<roast>") and piece.said("elapsed_h", "reading.temperature_c")
 
 
 def _tells_brine(piece: Piece) -> bool:
@@ -171,9 +181,9 @@ def _tells_roast(piece: Piece) -> bool:
 
 
 _TOLD: tuple[tuple[Intent, Test], ...] = (
+    ("safety", _tells_danger),
     ("doneness", _tells_reading),
     ("plan", _tells_plan),
-    ("safety", _tells_danger),
     ("brine", _tells_brine),
     ("thaw", _tells_state),
     ("size", _tells_covers),
@@ -200,6 +210,7 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
         scene.hints["pieces"] = [(name, piece.start, piece.end) for name, piece in settled]
         return tuple(name for name, _ in settled)
     told = next((name for name, test in _TOLD if test(whole)), None)
+    scene.hints["told"] = told is not None
     if told is not None:
         return (told,)
     return ("help",) if scene.has("<help>") else ()
@@ -224,8 +235,8 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
         if not place:
             continue
         opens = any(tag in item.tags for tag in _QUESTION_WORDS)
-        if "<can>" in item.tags and not opens:
-            opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words == "and"
+        if not opens and ("<can>" in item.tags or item.words in ("how", "what", "which", "should", "como", "que")):
+            opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words in ("and", "y")
         if opens or item.words in (".", "?", "!", ";"):
             starts.append(place)
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

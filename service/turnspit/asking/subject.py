@@ -22,15 +22,19 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
         for tags in (("<subject>",), ("<roast>", "<generic>", "<subject>")):
             for place in range(start, end):
                 name = _name(scene, place, tags)
-                if name and (len(tags) > 1 or "<roast>" not in scene.items[place]) and name != "meat" or name == "meat" and len(tags) > 1:
+                if name and (len(tags) > 1 or "<roast>" not in scene.items[place]):
                     scene.put("subject", name, "subject", place, keep=True)
                     return
+
+
+def _other_noun(scene: Scene) -> bool:
+    return any(item.get("<generic>") not in (None, "meat", "roast") for item in scene.items) or scene.has("<roast>")
 
 
 def _name(scene: Scene, place: int, tags: tuple[str, ...]) -> str:
     """The one word for what an item names, "" for nothing that can be asked about."""
     name = next((str(scene.items[place].tags[tag]) for tag in tags if tag in scene.items[place]), "")
-    if name in ("roast", "poultry"):
+    if name in ("roast", "poultry") or (name == "meat" and _other_noun(scene)):
         return ""
     return _WORD.get(name, name.partition("_")[0])
 

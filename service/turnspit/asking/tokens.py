@@ -52,19 +52,24 @@ def tokenize(text: str, usual: Language = "en") -> Tokens:
     known = vocabulary(language)
     corrections: list[Correction] = []
     pieces: list[Item] = []
-    for kind, word, start, end in raw:
+    for place, (kind, word, start, end) in enumerate(raw):
         if kind == "word":
             spelled = correct(word.replace("'", ""), language)
             if spelled.correction is not None:
                 corrections.append(spelled.correction)
             pieces += [Item(piece, {f"'{piece}": piece}, start, end) for piece in spelled.words]
-        elif kind == "sign" and word == "-":
-            pieces.append(Item(word, {"'-": word}, start, end))
+        elif word == "-" and not _parts_numbers(raw, place):
+            continue
         elif kind == "sign":
             pieces.append(Item(word, {f"'{word}": word}, start, end))
         else:
             pieces.append(_number_item(kind, word, start, end, pieces))
     return Tokens(_phrased(pieces, known), language, tuple(item.words for item in pieces), tuple(corrections))
+
+
+def _parts_numbers(raw: list[tuple[str, str, int, int]], place: int) -> bool:
+    """Whether the dash at a place stands before a number; elsewhere ("bone-in", "16-lb") it only joins words."""
+    return place + 1 < len(raw) and raw[place + 1][0] not in ("word", "sign")
 
 
 def _language(words: list[str], usual: Language) -> Language:
@@ -131,7 +136,6 @@ def _phrased(pieces: list[Item], known: Vocabulary) -> list[Item]:
                 at += size
                 break
         else:
-            if piece.words != "-" or (items and "<number>" in items[-1]):
-                items.append(piece)
+            items.append(piece)
             at += 1
     return items

@@ -10,9 +10,11 @@ precedence here too, and a value that is used is not used again.
 from __future__ import annotations
 
 from turnspit.asking.readers import (
+    bare,
     brine,
     clock,
     covers,
+    cues,
     day,
     diners,
     duration,
@@ -39,5 +41,6 @@ GRAMMARS = (
     duration.grammar,
     covers.for_grammar,
     day.grammar,
+    cues.grammar,
 )
-ROLES = (setting.read, warmth.read, brine.read, elapsed.read, moment.read, diners.read, roast.read)
+ROLES = (setting.read, warmth.read, brine.read, elapsed.read, moment.read, diners.read, roast.read, bare.read)

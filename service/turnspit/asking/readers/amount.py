@@ -8,6 +8,7 @@ from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
 
 _MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>")
 _UNITS = ("<mass_unit>", "<volume_unit>", "<temperature_unit>", "<gas>", "<c>", "<length_unit>")
@@ -31,12 +32,9 @@ def read(scene: Scene) -> bool:
     if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has("<convert>"):
         return False
     if target is None and not (source and scene.has("<convert>")):
-        return False
+        return _goes_on(scene) and _another_amount(scene, source)
     if source is None:
-        if target is None or not (scene.talk and "amount.value" in scene.before):
-            return False
-        scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
-        return True
+        return target is not None and _goes_on(scene) and _put_target(scene, target)
     place, tag = source
     value = scene.items[place].tags[tag]
     unit = value.unit or "degF"
@@ -52,7 +50,35 @@ def read(scene: Scene) -> bool:
     return True
 
 
-def _number(value: Measure | Temperature) -> float | int:
+def _goes_on(scene: Scene) -> bool:
+    """Whether the talk was about converting and this line names no dinner."""
+    return "amount.value" in scene.before and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>")
+
+
+def _put_target(scene: Scene, target: int) -> bool:
+    scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
+    return True
+
+
+def _another_amount(scene: Scene, source: tuple[int, str] | None) -> bool:
+    """`and 375?`, `3 cups`: the same conversion of another amount."""
+    if source is not None:
+        value = scene.items[source[0]].tags[source[1]]
+        scene.put("amount.value", _number(value), "amount: value", source[0])
+        if value.unit:
+            scene.put("amount.unit", value.unit, "amount: unit", source[0])
+        name, places = _item(scene, source[0], None)
+        if name:
+            scene.put("amount.item", name, "amount: item", *places)
+        return True
+    numbers = [place for place, _ in scene.find("<number>")]
+    if len(numbers) != 1:
+        return False
+    scene.put("amount.value", _number(scene.items[numbers[0]].tags["<number>"]), "amount: value", numbers[0])
+    return True
+
+
+def _number(value: Measure | Temperature | Number) -> float | int:
     rounded = round(value.value, 6)
     return int(rounded) if rounded == int(rounded) else rounded
 

@@ -88,6 +88,27 @@ def _ten_to(minutes: Number | float, _: str | None, hour: Number | float, half: 
     return _before(hour, value, half) if value in (5, 10, 20, 25) else None
 
 
+@grammar.rule("<number> menos <part> <ampm>?", gives="<clock>")
+def _menos_cuarto(hour: Number | float, part: float, half: Half | None) -> Clock | None:
+    return _before(hour, part * 60, half)
+
+
+@grammar.rule("<number> menos <number> <ampm>?", gives="<clock>")
+def _menos_diez(hour: Number | float, minutes: Number | float, half: Half | None) -> Clock | None:
+    return _before(hour, number(minutes).value, half)
+
+
+@grammar.rule("<hour_at> <number> horas|h|hs", gives="<clock>")
+def _a_las_15_horas(_: str, hour: Number | float) -> Clock | None:
+    return digits_clock(number(hour))
+
+
+@grammar.rule("<number> y <number> <ampm>?", gives="<clock>")
+def _siete_y_diez(hour: Number | float, minutes: Number | float, half: Half | None) -> Clock | None:
+    value = number(minutes).value
+    return clock(number(hour).value, value, half or "") if value in (5, 10, 20, 25) else None
+
+
 @grammar.rule("half <number> <ampm>?", gives="<clock>")
 def _half_five(hour: Number | float, half: Half | None) -> Clock | None:
     value = number(hour).value

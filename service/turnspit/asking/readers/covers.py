@@ -31,6 +31,19 @@ def covers(value: float, sure: bool = True) -> Covers | None:
     return Covers(int(value), sure=sure) if value == int(value) and abs(value) <= _MOST else None
 
 
+@dataclass(frozen=True, slots=True)
+class FromTo:
+    """Two numbers of a change: `from 6 to 20`."""
+
+    low: float
+    high: float
+
+
+@grammar.rule("from|de <number> <people>? to|a <number> <people>?", gives="<from_to>")
+def _from_to(first: Number | float, _: str | None, last: Number | float, __: str | None) -> FromTo:
+    return FromTo(number(first).value, number(last).value)
+
+
 @grammar.rule(
     "<number> <people> and|<and_sign>|,? <number> <kids>",
     "<number> <kids> and|<and_sign>|,? <number> <people>",

@@ -15,6 +15,10 @@ def read(scene: Scene) -> None:
     more = [row for row in found if row[1].more]
     plain = [row for row in found if not row[1].sure and not row[1].more]
     for place, covers in (*sure, *plain):
+        if not covers.sure and scene.after_is(place, "<mass>", "<roast>", "<generic>") is not None:
+            # "brine for two 12 lb birds": for two birds, not for two people.
+            scene.put("roast.count", covers.count, "roast: how many", place)
+            continue
         scene.put("covers", covers.count, "covers", place)
     for place, covers in more:
         before = scene.values.get("covers", scene.before.get("covers"))

@@ -12,8 +12,9 @@ def read(scene: Scene) -> None:
     """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
-        if scene.after_is(place, "<later>") is not None:
+        if scene.after_is(place, "<later>") is not None or scene.before_is(place, "<shift>", "'by") is not None:
             scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
+            scene.hints.setdefault("shift_place", place)
             scene.used.add(place)
         elif _until_dinner(scene, place, duration):
             continue
@@ -24,6 +25,9 @@ def read(scene: Scene) -> None:
 
 
 def _sign(scene: Scene, place: int) -> float:
+    shift = next((item for _, item in scene.find("<shift>")), None)
+    if shift is not None:
+        return float(shift.tags["<shift>"])
     after = scene.after_is(place, "<later>")
     return float(scene.items[after].tags["<later>"]) if after is not None else 1.0
 
@@ -42,17 +46,17 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
 
 
 def _in_brine(scene: Scene, place: int) -> bool:
-    brine = scene.nearest(place, "<brine>", "<brined>", reach=5)
+    brine = scene.nearest(place, "<brine>", "<brined>", reach=11)
     if brine is None:
         return False
-    other = scene.nearest(place, "<out>", "<been_in>", reach=5)
+    other = scene.nearest(place, "<out>", "<been_in>", reach=6)
     return other is None or brine[0] <= other[0]
 
 
 def _gone_by(scene: Scene) -> bool:
     if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>", "<danger>", "<temperature_read>"):
         return True
-    return scene.hints.get("topic_cue", False) or scene.has("<reheat>", "<thaw>", "<rest>")
+    return scene.has("<reheat>", "<thaw>", "<rest>", "<overnight>")
 
 
 def _rounded(hours: float) -> float:

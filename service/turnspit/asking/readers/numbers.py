@@ -21,7 +21,8 @@ def _whole_and_fraction(whole: Number | float, fraction: Number) -> Number | Non
 
 @grammar.rule("<number> <and_part>", "<number> and|y <part>", "<tens> <and_part>", gives="<number>")
 def _and_a_half(whole: Number | float, part: float) -> Number:
-    return Number(number(whole).value + part)
+    value = number(whole).value
+    return Number(value + part, spoken=(int(value), round(part * 60)))
 
 
 @grammar.rule("<number> <hundred> and|y? <tens> <number>?", "<a> <hundred> and|y? <tens> <number>?", gives="<number>")

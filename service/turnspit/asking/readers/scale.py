@@ -8,15 +8,18 @@ from turnspit.asking.scene import Scene
 
 def read(scene: Scene) -> bool:
     """Put every `scale.*` value where the line asks to scale; tells whether it does."""
-    if not scene.has("<scale>", "<factor>", "<recipe>"):
+    if not _about_a_recipe(scene):
         return False
     for place, item in scene.find("<factor>"):
         scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
+    for place, item in scene.find("<from_to>"):
+        scene.put("scale.from", _plain(item.tags["<from_to>"].low), "scale: from to", place)
+        scene.put("scale.to", _plain(item.tags["<from_to>"].high), "scale: from to", place)
     _times(scene)
     counts = _counts(scene)
     if len(counts) >= 2:
         first, last = counts[0], counts[1]
-        if _is_goal(scene, first[0]) and not _is_goal(scene, last[0]):
+        if _is_former(scene, last[0]) or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0])):
             first, last = last, first
         scene.put("scale.from", first[1], "scale: from", first[0])
         scene.put("scale.to", last[1], "scale: to", last[0])
@@ -26,6 +29,16 @@ def read(scene: Scene) -> bool:
             "scale.to" if _is_goal(scene, place) or scene.has("<scale>") else "scale.from", count, "scale: one", place
         )
     return any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+def _about_a_recipe(scene: Scene) -> bool:
+    if scene.has("<scale>", "<factor>", "<recipe>", "<from_to>"):
+        return True
+    goes_on = any(path.startswith("scale.") for path in scene.before)
+    if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
+        return True
+    dish = scene.has("<subject>", "<ingredient>", "<brine>") and not scene.has("<mass>", "<meal>")
+    return dish and (scene.has("<times>") or len(list(scene.find("<covers>"))) > 1)
 
 
 def _times(scene: Scene) -> None:
@@ -46,9 +59,16 @@ def _counts(scene: Scene) -> list[tuple[int, int | float]]:
             covers: Covers = item.tags["<covers>"]
             found.append((place, covers.count))
         elif "<number>" in item:
-            value = item.tags["<number>"].value
-            found.append((place, int(value) if value == int(value) else value))
+            found.append((place, _plain(item.tags["<number>"].value)))
     return found
+
+
+def _plain(value: float) -> int | float:
+    return int(value) if value == int(value) else value
+
+
+def _is_former(scene: Scene, place: int) -> bool:
+    return scene.before_is(place, "<instead_of>") is not None
 
 
 def _is_goal(scene: Scene, place: int) -> bool:

@@ -23,23 +23,12 @@ def read(scene: Scene) -> None:
 
 def _of_ovens(scene: Scene, place: int) -> bool:
     after = scene.after_is(place, "<oven>", "<convection>")
-    return after is not None and scene.items[after].words in _COUNTED
+    if after is not None and "<oven>" not in scene.items[after]:
+        after = scene.after_is(after, "<oven>")
+    return after is not None and scene.items[after].words.endswith(_NOUNS)
 
 
-_COUNTED = frozenset(
-    (
-        "oven",
-        "ovens",
-        "convection oven",
-        "fan oven",
-        "horno",
-        "hornos",
-        "cooker",
-        "hornos de conveccion",
-        "fan ovens",
-        "convection ovens",
-    )
-)
+_NOUNS = ("oven", "ovens", "horno", "hornos", "cooker", "cookers")
 
 
 def _altitude(scene: Scene) -> None:

@@ -63,23 +63,32 @@ def _said(scene: Scene) -> list[_Said]:
 def _use(scene: Scene, said: _Said) -> str:
     if said.unit == "gas_mark":
         return "oven"
+    oven = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")
+    if oven is not None and ("<oven>" in scene.items[oven] or scene.before_is(oven, "<oven>") is not None) and _oven_like(said):
+        return "oven"
     target = scene.before_is(said.place, "<target>")
     if target is not None or (scene.before_is(said.place, "'to") is not None and _core_like(said)):
         return "target" if _core_like(said) else "oven"
     places = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
-    ovens = scene.nearest(said.place, "<oven>", "<convection>", reach=3)
+    ovens = scene.nearest(said.place, "<oven>", "<convection>", reach=4.5)
     if ovens and (not places or ovens[0] <= places[0]) and _oven_like(said):
         return "oven"
     if places and said.value <= _READ_AT_MOST:
         return "reading"
     if said.bare:
         at = scene.before_is(said.place, "<at>", "<start>")
+        if scene.has("<overnight>") and 180 <= said.value <= 300:
+            return "oven"
+        if at is not None and 90 <= said.value <= _READ_AT_MOST and scene.has("<subject>") and not scene.has("<roast>"):
+            return "reading"
         if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>", *_ASKED_OF):
             return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
         if said.value >= 250 and said.value % 5 == 0:
             return "oven"
         return "reading" if _asked_of(scene, said) else ""
-    return "oven" if Temperature(said.value, said.unit or "degF").celsius >= _OVEN_FROM_C else "reading"
+    if not said.unit and said.value > _READ_AT_MOST / 2:
+        return "reading" if said.value <= _READ_AT_MOST and scene.has("<place>", "<probe>", *_ASKED_OF) else "oven"
+    return "oven" if Temperature(said.value, said.unit or "degC").celsius >= _OVEN_FROM_C else "reading"
 
 
 def _asked_of(scene: Scene, said: _Said) -> bool:

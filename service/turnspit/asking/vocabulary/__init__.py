@@ -19,32 +19,15 @@ from turnspit.asking.clean import clean
 Language = Literal["en", "es"]
 Phrase = tuple[tuple[str, ...], dict[str, Any]]
 
-_NUMERIC = frozenset(
-    [
-        "number",
-        "tens",
-        "hundred",
-        "a",
-        "part",
-        "and_part",
-        "day",
-        "night",
-        "morning",
-        "weekday",
-        "month",
-        "more",
-        "later",
-        "overnight",
-        "double_oven",
-        "factor",
-        "ordinal",
-    ]
-)
+_NUMERIC_TAGS = """
+number tens hundred a part and_part day night morning weekday month more later overnight double_oven factor shift
+"""
+_NUMERIC = frozenset(_NUMERIC_TAGS.split())
 # A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
-_INHERITED = frozenset("<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine>".split())
-_NAMES = frozenset(
-    ["<roast>", "<generic>", "<turkey_place>", "<ingredient>", "<stock>", "<subject>", "<holiday>", "<state>"]
-)
+_INHERITED_TAGS = "<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine> <state> <recipe>"
+_INHERITED = frozenset(_INHERITED_TAGS.split())
+_NAME_TAGS = "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw>"
+_NAMES = frozenset(_NAME_TAGS.split())
 _TRUTH = {"true": True, "false": False}
 
 
@@ -87,9 +70,17 @@ def vocabulary(language: Language) -> Vocabulary:
 
 @cache
 def markers() -> Mapping[Language, frozenset[str]]:
-    """The small words by which a language is known."""
-    table = tomllib.loads(_read("languages.toml"))
-    return {"en": frozenset(table["en"]), "es": frozenset(table["es"])}
+    """The words by which a language is known: those that occur in it and not in the other."""
+    english, spanish = (
+        frozenset(word for phrase in _own_phrases(language) for word in phrase)
+        | frozenset(_read(f"{language}_plain.txt").split())
+        for language in ("en", "es")
+    )
+    return {"en": english - spanish, "es": spanish - english}
+
+
+def _own_phrases(language: Language) -> list[tuple[str, ...]]:
+    return [_split(phrase) for values in _tables(language).values() for row in values.values() for phrase in row]
 
 
 def _add(meanings: dict[tuple[str, ...], dict[str, Any]], tag: str, values: Mapping[str, list[str]]) -> None:
