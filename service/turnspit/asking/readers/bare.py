@@ -1,0 +1,48 @@
+"""A bare number in a talk: what was asked for, or the value that the talk holds and that is of its size."""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.clock import digits_clock
+from turnspit.asking.readers.measures import KG
+from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
+
+# A new mass is within this of the one before ("make it 20" after 16 lb); further off an hour is the likelier meaning.
+_NEAR = 0.5
+
+
+def read(scene: Scene) -> None:
+    """Put the one value that an unused number gives in the light of the talk."""
+    if not scene.talk or scene.values.keys() - {"units"}:
+        return
+    numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
+    if len(numbers) != 1:
+        return
+    place, said = numbers[0]
+    path = scene.hints.get("pending") or _likely(scene, said)
+    if path == "covers" and said.value == int(said.value):
+        scene.put("covers", int(said.value), "bare number: covers", place)
+    elif path == "roast.mass_kg":
+        unit = "lb" if scene.usual != "metric" else "kg"
+        scene.put("roast.mass_kg", round(said.value * KG[unit], 3), f"bare number: {unit}", place)
+    elif path == "serve_at":
+        clock = digits_clock(said)
+        if clock is not None:
+            scene.hints["serve_clock"] = clock
+            scene.hints["serve_place"] = place
+    elif path == "brine.hours":
+        scene.put("brine.hours", said.value, "bare number: hours in the brine", place)
+
+
+def _likely(scene: Scene, said: Number) -> str:
+    before = scene.before
+    mass = before.get("roast.mass_kg")
+    if mass is not None:
+        held = mass / KG["lb" if scene.usual != "metric" else "kg"]
+        if abs(said.value - held) <= _NEAR * held or "serve_at" not in before:
+            return "roast.mass_kg"
+    if "covers" in before and "serve_at" not in before:
+        return "covers"
+    if "serve_at" in before and said.value <= 24:
+        return "serve_at"
+    return "covers" if "covers" in before else ""

@@ -1,0 +1,51 @@
+"""Phrases with the roast in their midst: `left the ham out`, `put the goose in`, `keep the turkey warm`."""
+
+from __future__ import annotations
+
+from turnspit.asking.grammar import Grammar
+
+grammar = Grammar("cue")
+_IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
+
+
+@grammar.rule(
+    f"left|leave|leaving|forgot|forget|had {_IT} out|outside",
+    f"left|leave|leaving|forgot|forget {_IT} on",
+    f"deje|deja|dejar|dejamos|olvide {_IT} fuera|afuera",
+    f"{_IT} sat out|on",
+    f"{_IT} that sat",
+    gives="<out>",
+    keeps=True,
+)
+def _left_out(_: str) -> str:
+    return "out"
+
+
+@grammar.rule(f"put|putting|stick|pop|slide|get|shove|throw {_IT} in|into", f"meto|meter|pongo {_IT}", gives="<start>", keeps=True)
+def _put_in(_: str) -> str:
+    return "start"
+
+
+@grammar.rule(f"keep|keeping|hold|holding|kept {_IT} warm|hot", gives="<danger>", keeps=True)
+def _keep_warm(_: str) -> str:
+    return "hold"
+
+
+@grammar.rule(f"{_IT} finished|done|ready early|soon", f"{_IT} <done_word> early", gives="<danger>", keeps=True)
+def _done_early(*_: str | None) -> str:
+    return "hold"
+
+
+@grammar.rule(f"take|pull|move|get|took {_IT} out|from of? <freezer>", gives="<thaw>", keeps=True)
+def _out_of_the_freezer(*_: str) -> str:
+    return "thaw"
+
+
+@grammar.rule(f"wash|rinse|washed|rinsed {_IT}", gives="<danger>", keeps=True)
+def _washed(_: str) -> str:
+    return "washed"
+
+
+@grammar.rule(f"cut|chop {_IT} in half", f"half|halve|halving of? {_IT}", gives="<halved>", keeps=True)
+def _halved(*_: str) -> str:
+    return "halved"
