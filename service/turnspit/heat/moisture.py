@@ -12,14 +12,17 @@ from turnspit.heat.solver import State
 
 DENSITY_KG_M3 = 1050.0
 SHRINK_C, SHRINK_WIDTH_K = 60.0, 5.0
-"""Meat lets go of its juice as its proteins shrink, half of it by 60 C (after van der Sman 2007, from memory)."""
+EXPELLED = 0.35
+"""Meat lets go of its juice as its proteins shrink, half of it by 60 C, in the end about a third of the raw mass (after
+the water-holding curve of van der Sman 2007, from memory)."""
 
 
 def cooking_loss(cooked: Cook, pulled: State, row: RoastRow, members: Members) -> Floats:
     """Mass lost in the oven as a share of the raw mass, one value a member: evaporated and dripped.
 
-    Evaporation is the model's own, per m2 and by the surface that the station's shape has for its volume. Dripping is
-    `row.drip` times the share of the volume past the shrinking of its proteins; `drip` is fitted to published yields.
+    Evaporation is the model's own, over the surface that a place's shape has for its volume. What the shrinking meat
+    expels either evaporates or is still there to drip, and of that the share `row.drip`, fitted to published yields,
+    leaves: loss = evaporated + drip (expelled - evaporated).
     """
     body = cooked.body
     evaporated = pulled.water_kg_m2 / (DENSITY_KG_M3 * body.volumes_m().sum(axis=0))
@@ -29,4 +32,5 @@ def cooking_loss(cooked: Cook, pulled: State, row: RoastRow, members: Members) -
     def mean_place(values: Floats) -> Floats:
         return np.asarray(values.reshape(len(cooked.places), cooked.members)[meat].mean(axis=0))
 
-    return mean_place(evaporated) + row.drip * members["drip"] * mean_place(shrunk)
+    left = mean_place(np.maximum(EXPELLED * shrunk - evaporated, 0.0))
+    return mean_place(evaporated) + np.minimum(row.drip * members["drip"], 1.0) * left
