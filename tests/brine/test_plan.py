@@ -177,3 +177,13 @@ def test_a_pot_without_ice_takes_a_night_and_longer():
     assert large.p50 > 12
     with pytest.raises(OutOfRange, match="several pots"):
         unaided_cooling(100.0)
+
+
+def test_many_birds_share_the_brine_over_several_vessels():
+    plan = plan_brine(BrineCase(mass_kg=6.8, count=13))
+    assert plan.vessels > 1
+    assert plan.full_weight_kg < 100
+    assert "brine-assumed-vessels" in [taken.key for taken in plan.assumptions]
+    buckets = plan_brine(BrineCase(mass_kg=6.8, count=2, vessel_l=5 * GALLON_L))
+    assert (buckets.fits, buckets.vessels) == (False, 2)
+    assert "brine-note-vessels" in [note.key for note in buckets.notes]

@@ -17,6 +17,8 @@ WATER_J_KG_K = 4186.0
 BOILING_C = 100.0
 CONCENTRATE_PERCENT = 20.0
 """The hot part is kept at or below this strength, so that the salt dissolves with ease."""
+STRONGEST_CONCENTRATE_PERCENT = 23.0
+"""Where that leaves too little room for ice; the tables end there, cold water holds 26 percent."""
 LEAST_SHARE = 1 / 6
 
 
@@ -56,23 +58,23 @@ def cold_brine(
     """How to split the water of a brine so that it is at `to_c` as soon as it is mixed.
 
     Salt and sugar boil in the least water that takes them easily (at most 20 percent strong, at least a sixth of the
-    water); the rest is tap water at `tap_c` and ice. Where ice for all the rest is too little (a strong brine), there
-    is no tap water and the concentrate is only heated to what the ice can take.
+    water); the rest is tap water at `tap_c` and ice. Where ice for all the rest is too little (a strong brine), the
+    concentrate is 23 percent, there is no tap water, and it is only heated to what the ice can take.
     """
     water_kg = water_l * WATER_KG_L
     salt_kg = water_kg * strength_percent / (100.0 - strength_percent)
     sugar_kg = water_kg * sugar_percent / (100.0 - sugar_percent)
-    by_salt = salt_kg * (100.0 - CONCENTRATE_PERCENT) / CONCENTRATE_PERCENT
-    heated_kg = min(max(by_salt, sugar_kg, LEAST_SHARE * water_kg), water_kg)
-    rest_kg = water_kg - heated_kg
-    hot_percent = 100.0 * salt_kg / (salt_kg + heated_kg)
-    hot_j_k = (heated_kg + salt_kg + sugar_kg) * specific_heat_j_kg_k(hot_percent)
     ice_j_kg, tap_j_kg = _taken_by_ice_j_kg(to_c, ice_c), WATER_J_KG_K * (tap_c - to_c)
-    ice_kg = (hot_j_k * (BOILING_C - to_c) + rest_kg * tap_j_kg) / (ice_j_kg + tap_j_kg)
-    hot_c = BOILING_C
-    if ice_kg > rest_kg:
-        ice_kg, hot_c = rest_kg, to_c + rest_kg * ice_j_kg / hot_j_k
-    return ColdBrine(heated_kg / WATER_KG_L, hot_c, (rest_kg - ice_kg) / WATER_KG_L, ice_kg, to_c)
+    for concentrate_percent in (CONCENTRATE_PERCENT, STRONGEST_CONCENTRATE_PERCENT):
+        by_salt_kg = salt_kg * (100.0 - concentrate_percent) / concentrate_percent
+        heated_kg = min(max(by_salt_kg, sugar_kg, LEAST_SHARE * water_kg), water_kg)
+        rest_kg = water_kg - heated_kg
+        hot_percent = 100.0 * salt_kg / (salt_kg + heated_kg)
+        hot_j_k = (heated_kg + salt_kg + sugar_kg) * specific_heat_j_kg_k(hot_percent)
+        ice_kg = (hot_j_k * (BOILING_C - to_c) + rest_kg * tap_j_kg) / (ice_j_kg + tap_j_kg)
+        if ice_kg <= rest_kg:
+            return ColdBrine(heated_kg / WATER_KG_L, BOILING_C, (rest_kg - ice_kg) / WATER_KG_L, ice_kg, to_c)
+    return ColdBrine(heated_kg / WATER_KG_L, to_c + rest_kg * ice_j_kg / hot_j_k, 0.0, rest_kg, to_c)
 
 
 def unaided_cooling(

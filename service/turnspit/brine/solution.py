@@ -87,7 +87,7 @@ def freezing_c(strength_percent: float) -> float:
 
 
 def specific_heat_j_kg_k(strength_percent: float) -> float:
-    """Specific heat at 4 C, 0 to 20 percent."""
+    """Specific heat at 4 C, 0 to 23 percent."""
     return _at("nacl_specific_heat", "specific_heat_j_kg_k", strength_percent)
 
 

@@ -33,9 +33,7 @@ def headline(plan: BrinePlan) -> Message:
     """The brine in one line."""
     case = plan.case
     values: dict[str, Value] = {
-        "roast": _roast(case),
-        "count": case.count,
-        "mass_kg": case.mass_kg,
+        "meat": _meat(case),
         "salt_kg": plan.salt_g / 1000.0,
         "cups": _cups(plan),
         "salt": Message(f"brine-salt-{case.salt_kind}"),
@@ -109,7 +107,9 @@ def assumptions(plan: BrinePlan, found: Guidance) -> tuple[Message, ...]:
     if case.method == "wet" and not found.published:
         taken.append(Message("brine-assumed-hours", roast=_roast(case)))
     if case.method != "dry" and case.vessel_l is None:
-        taken.append(Message("brine-assumed-vessel", needed_l=plan.vessel_needed_l))
+        key = "brine-assumed-vessel" if plan.would_fit else "brine-assumed-vessels"
+        values: dict[str, Value] = {"needed_l": plan.vessel_needed_l, "vessels": plan.vessels}
+        taken.append(Message(key, **values, vessel=_vessel(plan.would_fit)))
     if case.hours is None and case.method != "dry":
         taken.append(Message("brine-assumed-time", hours=_hours(plan.hours, plan.hours)))
     return tuple(taken)
@@ -146,9 +146,13 @@ def _fit_notes(plan: BrinePlan, vessel: Fit) -> list[Message]:
         return []
     said = []
     if plan.fits is False and vessel.largest_kg is not None:
-        best = Message(f"brine-vessel-{vessel.would_fit}") if vessel.would_fit else Message("brine-vessel-none")
-        values: dict[str, Value] = {"needed_l": vessel.needed_l, "short_l": vessel.short_l, "vessel": best}
-        said += [Message("brine-note-misfit", **values), Message("brine-note-largest", mass_kg=vessel.largest_kg)]
+        best = _vessel(vessel.would_fit)
+        said += [
+            Message("brine-note-misfit", needed_l=vessel.needed_l, short_l=vessel.short_l, vessel=best),
+            Message("brine-note-largest", mass_kg=vessel.largest_kg, count=case.count),
+        ]
+        if vessel.vessels > 1:
+            said.append(Message("brine-note-vessels", vessels=vessel.vessels))
     elif plan.fits:
         said.append(Message("brine-note-fits", needed_l=vessel.needed_l, displaced_l=vessel.displaced_l))
     if case.water_l is not None and case.water_l < 0.95 * vessel.covers_l:
@@ -220,6 +224,16 @@ def _hours(low: float, high: float) -> Message:
     """Hours to the half, or to the whole from six."""
     first, last = (round(hours) if hours >= 6 else round(hours * 2) / 2 for hours in (low, high))
     return Message("brine-hour" if first == last else "brine-hours", low=first, high=last)
+
+
+def _vessel(key: str | None) -> Message:
+    return Message(f"brine-vessel-{key or 'none'}")
+
+
+def _meat(case: BrineCase) -> Message:
+    """The piece or pieces with their weight."""
+    key = "brine-piece" if case.count == 1 else "brine-pieces"
+    return Message(key, roast=_roast(case), count=case.count, mass_kg=case.mass_kg)
 
 
 def _roast(case: BrineCase) -> Message:

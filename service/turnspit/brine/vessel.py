@@ -6,11 +6,12 @@ which fills 2/3 of the snug cylinder round it; a wider vessel of the same build 
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from turnspit.brine.geometry import geometry
 from turnspit.errors import Impossible
-from turnspit.reference import table
+from turnspit.reference import Row, table
 
 SOLID_KG_L = 1.055
 """Meat and bone without the cavity, 1.04 to 1.07 kg/L (memory)."""
@@ -25,7 +26,8 @@ class Fit:
     """Litres. `needed_l` is the smallest vessel that takes the bird covered, `covers_l` the brine it then wants.
 
     `short_l` is what the vessel lacks, 0 where it fits; `would_fit` names the smallest common vessel that does, and
-    `largest_kg` the heaviest single piece this vessel takes.
+    `largest_kg` the heaviest piece of which this vessel takes `count`. `vessels` is how many are needed: of the given
+    one where a piece fits at all, else of a common size.
     """
 
     displaced_l: float
@@ -36,6 +38,7 @@ class Fit:
     would_fit: str | None
     would_fit_l: float | None
     largest_kg: float | None
+    vessels: int = 1
 
 
 def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
@@ -55,8 +58,7 @@ def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
         )
     chosen = needed if vessel_l is None or vessel_l < needed else vessel_l
     filled = chosen ** (2 / 3) * snug ** (1 / 3)  # same build: the filled share falls with the vessel's height
-    common = [row for row in table("brine_vessels") if row["litres"] >= needed]
-    best = min(common, key=lambda row: float(row["litres"]), default=None)
+    best = _smallest_common(needed)
     return Fit(
         displaced_l=displaced,
         needed_l=needed,
@@ -66,7 +68,20 @@ def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
         would_fit=None if best is None else str(best["key"]),
         would_fit_l=None if best is None else float(best["litres"]),
         largest_kg=None if vessel_l is None else vessel_l / HEADSPACE / SNUG * envelope_kg_l(kind) / count,
+        vessels=_vessels(count, needed / count, vessel_l),
     )
+
+
+def _vessels(count: int, needed_each_l: float, vessel_l: float | None) -> int:
+    """How many vessels `count` pieces go into; all in one that is had made where not even one fits."""
+    largest_l = max(float(row["litres"]) for row in table("brine_vessels")) if vessel_l is None else vessel_l
+    in_each = int(largest_l / needed_each_l + 1e-9)
+    return math.ceil(count / in_each) if in_each else 1
+
+
+def _smallest_common(needed_l: float) -> Row | None:
+    common = [row for row in table("brine_vessels") if row["litres"] >= needed_l]
+    return min(common, key=lambda row: float(row["litres"]), default=None)
 
 
 def envelope_kg_l(kind: str) -> float:

@@ -21,9 +21,9 @@ brine-vessel-bin-32gal = a 32 gallon (121 L) food-grade bin
 brine-vessel-none = several vessels, one or two birds in each
 
 # The answer in one line.
-brine-headline = Brine for the { $roast } ({ MASS($mass_kg) }): { VOLUME($water_l) } of water in all and { MASS($salt_kg) } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4) } or below.
-brine-headline-misfit = The { $roast } ({ MASS($mass_kg) }) does not fit that vessel covered: it wants { VOLUME($needed_l) } or more. There: { VOLUME($water_l) } of water in all, { MASS($salt_kg) } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4) } or below.
-brine-headline-dry = Salt the { $roast } ({ MASS($mass_kg) }) dry: { MASS($salt_kg) } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
+brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { MASS($salt_kg) } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4) } or below.
+brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { MASS($salt_kg) } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4) } or below.
+brine-headline-dry = Salt { $meat } dry: { MASS($salt_kg) } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
 brine-not-brined = No brine and no added salt: { $sold_as } is how this { $roast } is sold, so it is salted already.
 
 # What to do.
@@ -45,8 +45,12 @@ brine-step-dry-after = Do not rinse it and add no more salt; pat dry what is wet
 
 # The lines that matter besides.
 brine-note-fits = It fits: the meat itself takes { VOLUME($displaced_l) }, and covered it wants a vessel of { VOLUME($needed_l) } or more.
-brine-note-misfit = Covered it wants { VOLUME($needed_l) }: that vessel is { VOLUME($short_l) } too small. { $vessel } would do; or joint the bird, or salt it dry.
-brine-note-largest = The vessel you have takes a bird of up to { MASS($mass_kg) }.
+brine-note-misfit = Covered it wants { VOLUME($needed_l) }: that vessel is { VOLUME($short_l) } too small; { $vessel } would do, or joint the bird, or salt it dry.
+brine-note-largest = The vessel you have takes { $count ->
+    [one] one piece
+   *[other] { $count } pieces
+} of up to { MASS($mass_kg) }.
+brine-note-vessels = Or { $vessels } vessels like yours, with the brine shared out.
 brine-note-uncovered = { VOLUME($water_l) } will not cover it, { VOLUME($covers_l) } would: use a narrower vessel or a brining bag and turn it every few hours, or make more.
 brine-note-overflows = With the bird in, the vessel has room for { VOLUME($spare_l) } of brine only.
 brine-note-percent = { PERCENT($percent) } salt by weight of the brine; the same brine counted by its water alone is { PERCENT($of_water) }.
@@ -69,10 +73,13 @@ brine-assumed-plain = The { $roast } is plain, without added solution and not ko
 brine-assumed-strength = The federal strength, { PERCENT($percent) } by weight (3/4 US cup of table salt to a US gallon of water).
 brine-assumed-strong = A stronger brine, { PERCENT($percent) } by weight, because the hours are few.
 brine-assumed-hours = No published hours for brining { $roast }: those of a turkey, at the same strength.
-brine-assumed-vessel = A vessel that just takes it, { VOLUME($needed_l) }.
+brine-assumed-vessel = A vessel that just takes it, { VOLUME($needed_l) }; { $vessel } would do.
+brine-assumed-vessels = Several vessels, { VOLUME($needed_l) } in all: { $vessels } of the largest common kind, with the brine shared out.
 brine-assumed-time = In the brine for { $hours }.
 
 # Parts of sentences.
+brine-piece = the { $roast } ({ MASS($mass_kg) })
+brine-pieces = { NUMBER($count) } × { $roast } ({ MASS($mass_kg) } each)
 brine-hours = { NUMBER($low) }–{ NUMBER($high) } h
 brine-hour = { NUMBER($high) } h
 brine-cups = { NUMBER($amount, maximumFractionDigits: 2) } US { $amount ->

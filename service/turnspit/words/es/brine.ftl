@@ -19,9 +19,9 @@ brine-vessel-bin-20gal = un bidón de uso alimentario de 75,7 L (20 galones)
 brine-vessel-bin-32gal = un bidón de uso alimentario de 121 L (32 galones)
 brine-vessel-none = varios recipientes, con una o dos aves en cada uno
 
-brine-headline = Salmuera para { $roast } ({ MASS($mass_kg) }): { VOLUME($water_l) } de agua en total y { MASS($salt_kg) } de sal, unas { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
-brine-headline-misfit = { $roast } ({ MASS($mass_kg) }): no cabe cubierto en ese recipiente; necesita { VOLUME($needed_l) } o más. Ahí: { VOLUME($water_l) } de agua en total, { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
-brine-headline-dry = Salar en seco { $roast } ({ MASS($mass_kg) }): { MASS($salt_kg) } de sal, unas { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
+brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { MASS($salt_kg) } de sal, unas { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-misfit = No cabe en ese recipiente: { $meat }, cubierto, necesita { VOLUME($needed_l) } o más. En tanto: { VOLUME($water_l) } de agua en total, { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-dry = Salar en seco { $meat }: { MASS($salt_kg) } de sal, unas { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
 brine-not-brined = Ni salmuera ni sal añadida: { $roast } se vende como { $sold_as } y ya está salado.
 
 brine-step-label = Lea la etiqueta: un ave con solución añadida («inyectada», «mejorada», «autobasteada») o kosher no se vuelve a salar. Saque menudos, cuello y plásticos.
@@ -41,8 +41,12 @@ brine-step-dry-rest = Sobre una rejilla con bandeja, sin tapar, en el estante m�
 brine-step-dry-after = No la enjuague ni añada más sal; seque lo que esté húmedo.
 
 brine-note-fits = Cabe: la carne ocupa { VOLUME($displaced_l) } y cubierta necesita un recipiente de { VOLUME($needed_l) } o más.
-brine-note-misfit = Cubierta necesita { VOLUME($needed_l) }: a ese recipiente le faltan { VOLUME($short_l) }. Serviría { $vessel }; o despiece el ave, o sálela en seco.
-brine-note-largest = En el recipiente que tiene cabe un ave de hasta { MASS($mass_kg) }.
+brine-note-misfit = Cubierta necesita { VOLUME($needed_l) }: a ese recipiente le faltan { VOLUME($short_l) }; serviría { $vessel }, o despiece el ave, o sálela en seco.
+brine-note-largest = En el recipiente que tiene { $count ->
+    [one] cabe una pieza
+   *[other] caben { $count } piezas
+} de hasta { MASS($mass_kg) }.
+brine-note-vessels = O { $vessels } recipientes como el suyo, con la salmuera repartida.
 brine-note-uncovered = { VOLUME($water_l) } no la cubren, { VOLUME($covers_l) } sí: use un recipiente más estrecho o una bolsa y dele vuelta cada pocas horas, o haga más.
 brine-note-overflows = Con el ave dentro solo caben { VOLUME($spare_l) } de salmuera.
 brine-note-percent = { PERCENT($percent) } de sal sobre el peso de la salmuera; contada solo sobre el agua es { PERCENT($of_water) }.
@@ -64,7 +68,8 @@ brine-assumed-plain = Se supone { $roast } sin tratar, sin solución añadida y 
 brine-assumed-strength = La fuerza federal, { PERCENT($percent) } en peso (3/4 de taza de sal de mesa por galón de agua).
 brine-assumed-strong = Una salmuera más fuerte, { PERCENT($percent) } en peso, porque las horas son pocas.
 brine-assumed-hours = No hay horas publicadas para { $roast } en salmuera: las del pavo, a la misma fuerza.
-brine-assumed-vessel = Un recipiente justo, de { VOLUME($needed_l) }.
+brine-assumed-vessel = Un recipiente justo, de { VOLUME($needed_l) }; serviría { $vessel }.
+brine-assumed-vessels = Varios recipientes, { VOLUME($needed_l) } en total: { $vessels } de los más grandes corrientes, con la salmuera repartida.
 brine-assumed-time = En la salmuera { $hours }.
 
 brine-hours = { NUMBER($low) }–{ NUMBER($high) } h
@@ -77,3 +82,5 @@ brine-tablespoons = { NUMBER($amount, maximumFractionDigits: 1) } { $amount ->
     [one] cucharada
    *[other] cucharadas
 }
+brine-piece = { $roast } ({ MASS($mass_kg) })
+brine-pieces = { NUMBER($count) } × { $roast } ({ MASS($mass_kg) } cada uno)
