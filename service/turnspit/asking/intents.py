@@ -19,6 +19,8 @@ _QUESTION_WORDS = tuple(
 )
 
 
+# From this age on a question about leftovers is how long they keep, and not how long they stood.
+_DAYS_OLD_H = 20
 # Intents that "how long" may be about when it stands apart from their words.
 _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
@@ -75,9 +77,10 @@ def _carve(piece: Piece) -> bool:
 def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
         return True
-    if piece.has("<out>") or (
-        piece.scene.values.get("elapsed_h") and piece.has("<safe>") and not piece.has("<keep>")
-    ):
+    hours = piece.scene.values.get("elapsed_h", 0)
+    if piece.has("<out>") or (0 < hours < _DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
+        return False
+    if piece.has("<danger>") and not piece.has("<how_long>"):
         return False
     if "leftovers_wanted" in piece.scene.values:
         return False
@@ -87,7 +90,7 @@ def _leftovers(piece: Piece) -> bool:
 
 
 def _safety(piece: Piece) -> bool:
-    if piece.has("<can>") and piece.has("<temperature_read>") and piece.has("<enough>"):
+    if piece.has("<can>") and piece.has("<temperature_read>") and piece.has("<enough>", "<safe>", "<feeds>"):
         return True
     if piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and piece.has("<brine>", "<brined>", "<cook>"):
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
@@ -115,6 +118,8 @@ def _brine(piece: Piece) -> bool:
 def _doneness(piece: Piece) -> bool:
     if piece.has("<probe_where>", "<done>"):
         return True
+    if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>", "<probe>"):
+        return False
     return piece.has("<temperature_read>") or (piece.has("<probe>") and piece.asks)
 
 
@@ -157,7 +162,7 @@ def _tells_reading(piece: Piece) -> bool:
 def _tells_danger(piece: Piece) -> bool:
     if piece.has("<danger>", "<out>", "<safe>"):
         return True
-    return piece.has("<subject>") and not piece.has("<roast>") and piece.said("elapsed_h", "reading.temperature_c")
+    return piece.has("<subject>") and not piece.has("<roast>", "<place>") and piece.said("elapsed_h", "reading.temperature_c")
 
 
 def _tells_brine(piece: Piece) -> bool:

@@ -81,6 +81,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
 def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversation | None) -> Scene:
     before = flat(conversation.understood) if conversation is not None else {}
     scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None)
+    scene.hints["talk_of"] = conversation.intents[0] if conversation is not None and conversation.intents else ""
     scene.hints["pending"] = conversation.pending if conversation is not None else ""
     scene.usual = line.units or _units(scene) or before.get("units") or (conversation.units if conversation else None)
     return scene

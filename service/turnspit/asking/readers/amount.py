@@ -89,11 +89,14 @@ def _target(scene: Scene, source: int | None) -> int | None:
         if place == source or not target_unit(item) or any(tag in item for tag in _MEASURES):
             continue
         if (
-            scene.before_is(place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>")
+            scene.before_is(place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>", "<and_in>")
             is not None
         ):
             return place
         if "<gas>" in item and source is not None:
+            return place
+        into = scene.after_is(place, "<in>", "'in", "'per", "'to")
+        if into is not None and source is not None and scene.after_is(into, *_MEASURES) == source:
             return place
     return None
 

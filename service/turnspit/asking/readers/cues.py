@@ -41,6 +41,11 @@ def _out_of_the_freezer(*_: str) -> str:
     return "thaw"
 
 
+@grammar.rule("without|no|not|skip|forget|drop|sin <brine>", gives="<brined>", keeps=True)
+def _no_brine(_: str) -> bool:
+    return False
+
+
 @grammar.rule(f"wash|rinse|washed|rinsed {_IT}", gives="<danger>", keeps=True)
 def _washed(_: str) -> str:
     return "washed"

@@ -46,6 +46,8 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
 
 
 def _in_brine(scene: Scene, place: int) -> bool:
+    if scene.talk and scene.hints.get("talk_of") == "brine" and not scene.has("<out>", "<been_in>"):
+        return True
     brine = scene.nearest(place, "<brine>", "<brined>", reach=11)
     if brine is None:
         return False
@@ -55,6 +57,8 @@ def _in_brine(scene: Scene, place: int) -> bool:
 
 def _gone_by(scene: Scene) -> bool:
     if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>", "<danger>", "<temperature_read>"):
+        return True
+    if scene.hints.get("talk_of") in ("safety", "leftovers"):
         return True
     return scene.has("<reheat>", "<thaw>", "<rest>", "<overnight>")
 

@@ -67,6 +67,9 @@ def _count(scene: Scene) -> None:
             continue
         if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>"):
             continue
+        if scene.after_is(place, "<birds>") is not None and scene.has("<roast>", "<generic>"):
+            scene.put("roast.count", int(said.value), "roast: how many of them", place)
+            continue
         after = scene.after_is(
             place, "<roast>", "<generic>", "<mass>", "'x", "<state>", "<stuffed>", "<bone_in>", "<fresh>"
         )

@@ -10,6 +10,8 @@ def read(scene: Scene) -> bool:
     """Put every `scale.*` value where the line asks to scale; tells whether it does."""
     if not _about_a_recipe(scene):
         return False
+    for place, _ in scene.find("<halved>"):
+        scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
         scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
     for place, item in scene.find("<from_to>"):
@@ -25,20 +27,24 @@ def read(scene: Scene) -> bool:
         scene.put("scale.to", last[1], "scale: to", last[0])
     elif len(counts) == 1 and "scale.factor" not in scene.values:
         place, count = counts[0]
-        scene.put(
-            "scale.to" if _is_goal(scene, place) or scene.has("<scale>") else "scale.from", count, "scale: one", place
-        )
+        goal = _is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before
+        scene.put("scale.to" if goal else "scale.from", count, "scale: one", place)
     return any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
 
 
 def _about_a_recipe(scene: Scene) -> bool:
-    if scene.has("<scale>", "<factor>", "<recipe>", "<from_to>"):
+    if scene.has("<scale>", "<factor>", "<recipe>", "<halved>") or _between_covers(scene):
         return True
     goes_on = any(path.startswith("scale.") for path in scene.before)
     if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
         return True
     dish = scene.has("<subject>", "<ingredient>", "<brine>") and not scene.has("<mass>", "<meal>")
     return dish and (scene.has("<times>") or len(list(scene.find("<covers>"))) > 1)
+
+
+def _between_covers(scene: Scene) -> bool:
+    """`from 6 to 20` scales, `from 160 to 165` does not."""
+    return scene.has("<from_to>") and not scene.has("<place>", "<probe>", "<safe>", "<temperature>", "<rest>")
 
 
 def _times(scene: Scene) -> None:

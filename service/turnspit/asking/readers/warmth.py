@@ -79,7 +79,7 @@ def _use(scene: Scene, said: _Said) -> str:
         at = scene.before_is(said.place, "<at>", "<start>")
         if scene.has("<overnight>") and 180 <= said.value <= 300:
             return "oven"
-        if at is not None and 90 <= said.value <= _READ_AT_MOST and scene.has("<subject>") and not scene.has("<roast>"):
+        if at is not None and 90 <= said.value <= _READ_AT_MOST and scene.has("<subject>") and not scene.has("<roast>", "<place>"):
             return "reading"
         if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>", *_ASKED_OF):
             return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
@@ -110,6 +110,10 @@ def _oven_like(said: _Said) -> bool:
 def _put_oven(scene: Scene, said: _Said) -> None:
     unit, guessed = (said.unit, False) if said.unit else plausible_oven(said.value, scene.usual)
     scene.put("oven.temperature_c", round(Temperature(said.value, unit).celsius, 2), f"oven: {unit}", said.place)
+    if guessed and scene.has("<overnight>", "<slow>"):
+        # Nobody roasts all night at 200 C.
+        unit, guessed = "degF", False
+        scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
     if guessed:
         scene.ambiguous = scene.ambiguous or "oven.temperature_c"
         scene.hints["ambiguous_value"] = said.value
