@@ -7,7 +7,6 @@ import pytest
 
 from turnspit import reference
 from turnspit.api import Settings, create_app
-from turnspit.api.routes.ask import answer  # noqa: F401  the pages rest on it
 
 
 def test_health(api: Any) -> None:

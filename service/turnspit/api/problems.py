@@ -151,7 +151,7 @@ async def _fault(request: Request, error: Exception) -> Response:
 def _fault_of(entry: Mapping[str, Any]) -> Fault:
     place: Sequence[object] = entry["loc"]
     path = ".".join(str(part) for part in place[1:]) or str(place[0])
-    limit = str(entry["msg"])
+    limit = str(entry["msg"]).removeprefix("Value error, ")
     if isinstance(entry.get("input"), bytes):  # the body was not read as JSON, because nothing said that it is
         return Fault(name="body", limit="is not said to be JSON", way_out="send Content-Type: application/json")
     return Fault(

@@ -1,4 +1,4 @@
-"""The numeric rooms without the words: forecast, chill, brine, convert, check."""
+"""The numeric rooms without the words: forecast, chill, brine, convert, check, scale."""
 
 from __future__ import annotations
 
@@ -6,14 +6,15 @@ from typing import Annotated
 
 from fastapi import APIRouter, Depends, Request
 
-from turnspit import brine, heat, quantities, safety
+from turnspit import brine, heat, quantities
 from turnspit.api.readers import reader_for
 from turnspit.api.schemas.brines import BrineBody, BrineGiven
 from turnspit.api.schemas.chills import ChillBody, ChillGiven
 from turnspit.api.schemas.common import ReaderFields
 from turnspit.api.schemas.conversions import ConvertBody, ConvertGiven
+from turnspit.api.schemas.recipes import ScaleBody, ScaleGiven
 from turnspit.api.schemas.roasts import ForecastBody, ForecastGiven
-from turnspit.api.schemas.safety import CheckBody, CheckGiven
+from turnspit.api.schemas.safety import CheckBody, CheckGiven, checked
 from turnspit.api.service import Service, service_of
 from turnspit.words import Reader
 
@@ -50,12 +51,18 @@ async def convert(body: ConvertBody, request: Request, service: Served) -> Conve
     return await service.work(lambda: ConvertGiven.of(quantities.convert(*given), reader))
 
 
-@router.post("/v1/safety/checks", response_model=CheckGiven)
+@router.post("/v1/safety/checks", response_model=CheckGiven, response_model_exclude_none=True)
 async def check(body: CheckBody, request: Request, service: Served) -> CheckGiven:
-    """What the published rules say to a question, the gravest first, and what to do now."""
+    """What the published rules say to a question, a plan, a log or a cooling, and what to do now."""
+    reader = reader_for(request, service.now(body.now, body.timezone), body.language, body.units, body.clock)
+    return await service.work(checked, body, body.kitchen or service.settings.kitchen, reader)
+
+
+@router.post("/v1/recipes/scale", response_model=ScaleGiven)
+async def scale(body: ScaleBody, request: Request, service: Served) -> ScaleGiven:
+    """A recipe for another number, mass, vessel or pan; what does not scale alike is named with its source."""
     reader = _reader(request, service, body)
-    kitchen = body.kitchen or service.settings.kitchen
-    return await service.work(lambda: CheckGiven.of(safety.check_question(body.asked(), kitchen), reader))
+    return await service.work(lambda: ScaleGiven.of(body.scaled(), reader, body))
 
 
 def _reader(request: Request, service: Service, body: ReaderFields) -> Reader:

@@ -6,7 +6,7 @@ from typing import Any, Self
 
 from pydantic import ConfigDict, Field
 
-from turnspit.api.schemas.common import CautionGiven, Given, Number, Q, ReaderFields, Yes
+from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Yes
 from turnspit.api.schemas.roasts import Members, Seed, curve
 from turnspit.heat import SEED, ChillCase, ChillForecast
 from turnspit.heat.cases import Medium, Packaging, Shape
@@ -26,10 +26,8 @@ CHILL_EXAMPLE: dict[str, Any] = {
 }
 
 
-class ChillBody(ReaderFields):
+class ChillPart(Body):
     """What cools, in what. `dims_mm`: slab its depth; cylinder and pot diameter and height; brick three edges."""
-
-    model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHILL_EXAMPLE]})
 
     food: str = Field(max_length=60)
     shape: Shape
@@ -47,8 +45,14 @@ class ChillBody(ReaderFields):
 
     def case(self) -> ChillCase:
         """As the heat room takes it."""
-        given = self.model_dump(exclude={"language", "units", "clock", "dims_mm"})
-        return ChillCase(**given, dims_mm=tuple(self.dims_mm))
+        given = {name: getattr(self, name) for name in ChillPart.model_fields}
+        return ChillCase(**{**given, "dims_mm": tuple(self.dims_mm)})
+
+
+class ChillBody(ChillPart, ReaderFields):
+    """The same, with for whom the texts are written."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHILL_EXAMPLE]})
 
 
 class ChillGiven(Given):

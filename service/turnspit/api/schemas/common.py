@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from math import isfinite
 from typing import Annotated, Self
 
 from pydantic import AllowInfNan, BaseModel, ConfigDict, Field, Strict, StrictBool, StrictInt
@@ -58,6 +59,11 @@ class Q(Given):
     def of(cls, spread: Spread, digits: int = 2) -> Self:
         """Rounded to `digits`."""
         return cls(**spread.document(digits))
+
+    @classmethod
+    def finite(cls, spread: Spread, digits: int = 2) -> Self | None:
+        """The same, or None where a percentile is never reached: JSON has no infinity."""
+        return cls.of(spread, digits) if all(isfinite(value) for value in (spread.p10, spread.p90)) else None
 
 
 class CautionGiven(Given):

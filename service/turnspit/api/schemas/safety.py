@@ -1,14 +1,31 @@
-"""`POST /v1/safety/checks`: what the published rules say."""
+"""`POST /v1/safety/checks`: what the published rules say to one question, one plan, one log or one cooling."""
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import ConfigDict, Field
+from pydantic import AwareDatetime, ConfigDict, Field, model_validator
 
-from turnspit.api.schemas.common import Body, Given, Number, ReaderFields, Yes
-from turnspit.safety import Finding, SafetyQuestion, Topic, grade
-from turnspit.safety.finding import Grade
+from turnspit.api.schemas.chills import ChillPart
+from turnspit.api.schemas.common import Body, Given, Number, Q, TimedFields, Whole, Yes
+from turnspit.safety import (
+    CoolingPlan,
+    Corrective,
+    Finding,
+    Grade,
+    Log,
+    LogKind,
+    PlanFacts,
+    SafetyQuestion,
+    Topic,
+    check_log,
+    check_plan,
+    check_question,
+    grade,
+    plan_cooling,
+)
+from turnspit.safety.plan import PlanThaw
 from turnspit.safety.question import Method, State
 from turnspit.words import Reader, say
 
@@ -17,6 +34,7 @@ CHECK_EXAMPLE: dict[str, Any] = {
     "question": {"topic": "left_out", "subject": "turkey", "state": "cooked", "elapsed_h": 3},
 }
 Word = Annotated[str, Field(max_length=40)]
+Kitchen = Literal["home", "licensed"]
 
 
 class QuestionBody(Body):
@@ -42,17 +60,94 @@ class QuestionBody(Body):
     at_risk: Yes = False
 
 
-class CheckBody(ReaderFields):
-    """What is to be checked, and whose rules lead; unstated, the stricter of both."""
+class PlanFactsBody(Body):
+    """A plan in plain numbers; what is left out is not part of it."""
+
+    kind: Word = "turkey"
+    mass_kg: Number | None = None
+    stuffed: Yes = False
+    injected: Yes = False
+    frozen: Yes = False
+    at_risk: Yes = False
+    oven_c: Number | None = None
+    convection: Yes = False
+    roast_h: Number | None = None
+    target_c: Number | None = None
+    pull_c: Number | None = None
+    measured_before_carving: Yes = False
+    thaw: PlanThaw | None = None
+    warm_surface_h: Number | None = None
+    raw_kept_h: Number | None = None
+    stuffed_ahead_h: Number | None = None
+    out_of_cold_h: Number | None = None
+    brine_c: Number | None = None
+    brine_h: Number | None = None
+    hold_c: Number | None = None
+    hold_h: Number | None = None
+    standing_h: Number | None = None
+    finished_another_day: Yes = False
+
+
+class EntryBody(Body):
+    """A reading (`temperature_c`, perhaps at a `station`), or a corrective `action`, with who and when."""
+
+    at: AwareDatetime
+    who: Word
+    temperature_c: Number | None = None
+    station: Word = ""
+    action: Corrective | None = None
+    corrects: Whole | None = Field(default=None, description="The number, from 1, of the reading this one replaces.")
+    note: Annotated[str, Field(max_length=500)] = ""
+
+    @model_validator(mode="after")
+    def _one_of_both(self) -> Self:
+        if (self.temperature_c is None) == (self.action is None):
+            raise ValueError("an entry is either a reading (temperature_c) or an action")
+        return self
+
+    def added_to(self, log: Log) -> Log:
+        """The log with this entry. Raises what the safety room raises."""
+        if self.action is not None:
+            return log.act(self.action, self.at, self.who, note=self.note)
+        assert self.temperature_c is not None
+        if self.corrects is not None:
+            return log.correct(self.corrects, self.temperature_c, self.who, self.at, self.note)
+        return log.reading(self.at, self.temperature_c, self.who, station=self.station)
+
+
+class LogBody(Body):
+    """A log of one food, its entries in the order they were recorded."""
+
+    kind: LogKind
+    item: Annotated[str, Field(max_length=200)]
+    entries: list[EntryBody] = Field(max_length=2000)
+    interval_min: Number | None = Field(default=None, gt=0, description="The kitchen's own monitoring interval.")
+    finished: Yes = Field(default=False, description="It has been served or stored.")
+
+    def log(self) -> Log:
+        """As the safety room takes it."""
+        log = Log(self.kind, self.item)
+        for entry in self.entries:
+            log = entry.added_to(log)
+        return log
+
+
+class CheckBody(TimedFields):
+    """Exactly one of `question`, `plan`, `log`, `cooling`; unstated, the stricter of both kitchens' rules leads."""
 
     model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHECK_EXAMPLE]})
 
-    kitchen: Literal["home", "licensed"] | None = None
-    question: QuestionBody
+    kitchen: Kitchen | None = None
+    question: QuestionBody | None = None
+    plan: PlanFactsBody | None = None
+    log: LogBody | None = None
+    cooling: ChillPart | None = Field(default=None, description="Will it make the two-stage limit; what depth would?")
 
-    def asked(self) -> SafetyQuestion:
-        """As the safety room takes it."""
-        return SafetyQuestion(**self.question.model_dump())
+    @model_validator(mode="after")
+    def _exactly_one(self) -> Self:
+        if sum(part is not None for part in (self.question, self.plan, self.log, self.cooling)) != 1:
+            raise ValueError("give exactly one of question, plan, log and cooling")
+        return self
 
 
 class FindingGiven(Given):
@@ -82,13 +177,79 @@ class FindingGiven(Given):
         )
 
 
+class GapGiven(Given):
+    """A stretch without a reading, longer than the monitoring interval."""
+
+    since: datetime
+    until: datetime
+
+
+class CoolingGiven(Given):
+    """Hours to the end of the first stage and of both (absent where never), and depths that would make it."""
+
+    first_h: Q | None
+    total_h: Q | None
+    depth_mm: float | None
+    iced_depth_mm: float | None
+
+    @classmethod
+    def of(cls, plan: CoolingPlan) -> Self:
+        """From the safety room's plan."""
+        return cls(
+            first_h=Q.finite(plan.first_h),
+            total_h=Q.finite(plan.total_h),
+            depth_mm=_whole(plan.depth_mm),
+            iced_depth_mm=_whole(plan.iced_depth_mm),
+        )
+
+
 class CheckGiven(Given):
     """The findings, the gravest first; local codes and licensed practice prevail."""
 
     grade: Grade
     findings: list[FindingGiven]
+    allowed: bool | None = Field(default=None, description="For a plan: whether it may be carried out.")
+    changed: dict[str, Any] | None = Field(
+        default=None, description="For a plan: what the nearest allowed one changes."
+    )
+    open_stops: list[FindingGiven] | None = Field(
+        default=None, description="For a log: stops no action has answered."
+    )
+    gaps: list[GapGiven] | None = None
+    closed: bool | None = Field(default=None, description="For a log: the food was thrown away.")
+    cooling: CoolingGiven | None = None
 
-    @classmethod
-    def of(cls, findings: tuple[Finding, ...], reader: Reader) -> Self:
-        """From the safety room's answer, in the reader's words."""
-        return cls(grade=grade(findings), findings=[FindingGiven.of(finding, reader) for finding in findings])
+
+def _whole(depth_mm: float | None) -> float | None:
+    """Down to the millimetre: a layer no deeper than this."""
+    return None if depth_mm is None else float(int(depth_mm))
+
+
+def checked(body: CheckBody, kitchen: Kitchen | None, reader: Reader) -> CheckGiven:
+    """What the safety room finds, in the reader's words."""
+
+    def told(findings: tuple[Finding, ...]) -> list[FindingGiven]:
+        return [FindingGiven.of(finding, reader) for finding in findings]
+
+    if body.question is not None:
+        findings = check_question(SafetyQuestion(**body.question.model_dump()), kitchen)
+        return CheckGiven(grade=grade(findings), findings=told(findings))
+    if body.plan is not None:
+        plan = check_plan(PlanFacts(**body.plan.model_dump()), kitchen)
+        return CheckGiven(
+            grade=grade(plan.findings), findings=told(plan.findings), allowed=plan.allowed, changed=dict(plan.changed)
+        )
+    if body.log is not None:
+        log = check_log(body.log.log(), reader.now, kitchen, body.log.interval_min, body.log.finished)
+        return CheckGiven(
+            grade=log.severity,
+            findings=told(log.findings),
+            open_stops=told(log.open_stops),
+            gaps=[GapGiven(since=gap.since, until=gap.until) for gap in log.gaps],
+            closed=log.closed,
+        )
+    assert body.cooling is not None
+    cooling = plan_cooling(body.cooling.case(), kitchen or "licensed")
+    return CheckGiven(
+        grade=cooling.finding.severity, findings=told((cooling.finding,)), cooling=CoolingGiven.of(cooling)
+    )

@@ -1,0 +1,208 @@
+"""The numeric rooms over HTTP: the right thing is passed down, and what comes back has the form of the contract."""
+
+from typing import Any
+
+import pytest
+
+from turnspit.api.schemas.brines import BRINE_EXAMPLE
+from turnspit.api.schemas.chills import CHILL_EXAMPLE
+from turnspit.api.schemas.recipes import SCALE_EXAMPLE
+from turnspit.api.schemas.safety import CHECK_EXAMPLE
+from turnspit.brine import BrineCase, plan_brine
+from turnspit.heat import ChillCase, OvenStep, RoastCase, forecast_chill, forecast_roast
+
+ROAST = {"kind": "turkey", "mass_kg": 6.0}
+Q = {"p10", "p50", "p90"}
+
+
+def post(api: Any, path: str, body: dict[str, Any]) -> dict[str, Any]:
+    response = api.post(path, body)
+    assert response.status_code == 200, response.text
+    given: dict[str, Any] = response.json()
+    return given
+
+
+def test_a_forecast_is_that_of_the_heat_room(api: Any) -> None:
+    given = post(
+        api,
+        "/v1/roasts/forecast",
+        {
+            "roast": {**ROAST, "stuffed": True},
+            "start_c": 6,
+            "oven": [
+                {"from_min": 0, "temperature_c": 230},
+                {"from_min": 30, "temperature_c": 165, "convection": True},
+            ],
+            "target_c": 74,
+            "rest_min": 20,
+            "altitude_m": 1600,
+            "members": 64,
+            "seed": 7,
+        },
+    )
+    case = RoastCase(
+        "turkey",
+        6.0,
+        stuffed=True,
+        start_c=6.0,
+        oven=(OvenStep(0.0, 230.0), OvenStep(30.0, 165.0, True)),
+        target_c=74.0,
+        rest_min=20.0,
+        altitude_m=1600.0,
+        members=64,
+        seed=7,
+    )
+    forecast = forecast_roast(case)
+    assert given["ready_min"] == forecast.ready_min.document(1)
+    assert given["deciding_station"] == forecast.deciding_station
+    assert given["peak_c"] == {station: peak.document(1) for station, peak in forecast.peak_c.items()}
+    assert given["loss_fraction"] == forecast.loss_fraction.document(4)
+    assert given["calibration"] == forecast.calibration
+    first = given["curve"][0]
+    assert set(first) == {"minute", *(f"{station}_c" for station in forecast.curve_c)}
+    assert set(first["breast_c"]) == Q
+    assert [point["minute"] for point in given["curve"]] == sorted(point["minute"] for point in given["curve"])
+
+
+def test_only_kind_and_mass_are_required_and_a_seed_repeats(api: Any) -> None:
+    once, again, other = (
+        post(api, "/v1/roasts/forecast", {"roast": ROAST, "members": 32, **seed}) for seed in ({}, {}, {"seed": 2})
+    )
+    assert once == again
+    assert once != other
+
+
+def test_a_chill_is_that_of_the_heat_room(api: Any) -> None:
+    given = post(api, "/v1/chills", CHILL_EXAMPLE)
+    forecast = forecast_chill(
+        ChillCase(
+            "cooked beef",
+            "slab",
+            (50.0,),
+            mass_kg=0.94,
+            medium="air",
+            medium_c=0.0,
+            air_m_s=1.2,
+            from_c=70.0,
+            to_c=10.0,
+        )
+    )
+    assert given["hours"] == forecast.hours.document()
+    assert given["curve"][0]["slowest_c"]["p50"] == pytest.approx(70, abs=0.1)
+
+
+def test_a_brine_is_that_of_the_brine_room(api: Any) -> None:
+    given = post(api, "/v1/brines", BRINE_EXAMPLE)
+    plan = plan_brine(BrineCase(mass_kg=8.165, vessel_l=18.93))
+    assert given["salt_g"] == pytest.approx(plan.salt_g, abs=0.001)
+    assert given["fits"] == plan.fits
+    assert given["finished_salt_percent"] == plan.finished_salt_percent.document()
+    assert given["steps"]
+
+
+def test_an_injected_bird_gets_no_brine(api: Any) -> None:
+    given = post(api, "/v1/brines", {**BRINE_EXAMPLE, "sold_as": "injected"})
+    assert given["allowed"] is False
+    assert given["salt_g"] == 0
+    assert "injected-no-brine" in {caution["rule"] for caution in given["cautions"]}
+
+
+def test_convert(api: Any) -> None:
+    given = post(api, "/v1/convert", {"value": 325, "unit": "degF", "target_unit": "degC"})
+    assert given["value"] == pytest.approx(162.8, abs=0.05)
+
+
+def test_scaling_a_recipe_from_text_and_from_json_ld(api: Any) -> None:
+    given = post(api, "/v1/recipes/scale", SCALE_EXAMPLE)
+    assert given["factor"] == 1.75
+    assert given["makes"] == "Serves 14"
+    assert given["lines"][0]["text"] == "7 cups turkey stock"
+    assert {flag["allergen"] for flag in given["allergens"]} == {"wheat"}
+    back = post(api, "/v1/recipes/scale", {"recipe": given["json_ld"], "servings": 8})
+    assert back["lines"][0]["text"] == "4 cups turkey stock"
+    metric = post(api, "/v1/recipes/scale", {**SCALE_EXAMPLE, "units": "metric"})
+    assert "L" in metric["lines"][0]["text"]
+
+
+def test_scaling_by_pan_and_by_what_is_short(api: Any) -> None:
+    wish = {key: value for key, value in SCALE_EXAMPLE.items() if key != "servings"}
+    by_pan = post(api, "/v1/recipes/scale", {**wish, "pan_from": "GN 1/2 65 mm", "pan_to": "GN 1/1 65 mm"})
+    assert by_pan["factor"] > 1.8
+    short = post(api, "/v1/recipes/scale", {**wish, "short": {"item": "turkey stock", "value": 2, "unit": "cup"}})
+    assert short["factor"] == 0.5
+
+
+@pytest.mark.parametrize("target", [{}, {"servings": 0}, {"servings": 4, "factor": 2}, {"pan_to": "GN 1/1 65 mm"}])
+def test_a_target_that_is_none_is_refused(api: Any, target: dict[str, Any]) -> None:
+    response = api.post("/v1/recipes/scale", {"recipe": SCALE_EXAMPLE["recipe"], **target})
+    assert response.status_code == 422
+    assert response.json()["way_out"]
+
+
+def test_a_question_is_checked(api: Any) -> None:
+    given = post(api, "/v1/safety/checks", CHECK_EXAMPLE)
+    assert given["grade"] == "stop"
+    first, last = given["findings"][0], given["findings"][-1]
+    assert (first["rule"], first["do"], first["kitchen"]) == ("two-hours", "discard", "home")
+    assert last["rule"] == "local-codes"
+
+
+def test_a_plan_that_breaks_a_rule_names_the_nearest_that_does_not(api: Any) -> None:
+    given = post(api, "/v1/safety/checks", {"plan": {"kind": "turkey", "oven_c": 93, "roast_h": 10}})
+    assert given["allowed"] is False
+    assert given["changed"]["oven_c"] == pytest.approx(162.8, abs=0.1)
+
+
+def test_a_cooling_log_is_checked(api: Any) -> None:
+    entries = [
+        {"at": f"2026-11-26T{hour}:00:00-05:00", "who": "AB", "temperature_c": read_c}
+        for hour, read_c in ((20, 57), (21, 45), (22, 35), (23, 30))
+    ]
+    log = {"kind": "cooling", "item": "stock", "entries": entries}
+    given = post(api, "/v1/safety/checks", {"log": log, "now": "2026-11-26T23:10:00-05:00", "kitchen": "licensed"})
+    assert given["grade"] == "stop"
+    assert given["open_stops"]
+    thrown = {"at": "2026-11-26T23:05:00-05:00", "who": "AB", "action": "discarded"}
+    closed = post(
+        api,
+        "/v1/safety/checks",
+        {"log": {**log, "entries": [*entries, thrown]}, "now": "2026-11-26T23:10:00-05:00", "kitchen": "licensed"},
+    )
+    assert closed["closed"] is True
+
+
+def test_a_cooling_is_planned(api: Any) -> None:
+    shallow = {**CHILL_EXAMPLE, "from_c": 70, "to_c": 5}
+    assert post(api, "/v1/safety/checks", {"cooling": shallow})["grade"] == "ok"
+    deep = {**shallow, "dims_mm": [300], "medium_c": 4, "air_m_s": 0}
+    given = post(api, "/v1/safety/checks", {"cooling": deep})
+    assert given["grade"] == "stop"
+    assert 10 <= given["cooling"]["iced_depth_mm"] < 300
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        {},
+        {"question": CHECK_EXAMPLE["question"], "plan": {}},
+        {"log": {"kind": "cooling", "item": "stock", "entries": [{"at": "2026-11-26T20:00:00-05:00", "who": "AB"}]}},
+        {"log": {"kind": "cooling", "item": "stock", "entries": [{"at": "2026-11-26T20:00:00", "who": "AB"}]}},
+        {"question": {"topic": "left_out", "elapsed_h": -1}},
+    ],
+)
+def test_a_check_of_nothing_is_refused(api: Any, body: dict[str, Any]) -> None:
+    assert api.post("/v1/safety/checks", body).status_code == 422
+
+
+def test_every_example_of_the_openapi_document_is_answered(api: Any) -> None:
+    document = api.get("/openapi.json").json()
+    tried = 0
+    for path, methods in document["paths"].items():
+        body = methods.get("post", {}).get("requestBody")
+        if body is None:
+            continue
+        name = body["content"]["application/json"]["schema"]["$ref"].rpartition("/")[2]
+        for example in document["components"]["schemas"][name]["examples"]:
+            assert api.post(path, example).is_success, path
+            tried += 1
+    assert tried >= 8
