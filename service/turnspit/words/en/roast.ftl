@@ -14,3 +14,6 @@ roast-pork_shoulder = pork shoulder
 roast-fresh_ham = fresh ham
 roast-lamb_leg = leg of lamb
 roast-veal_loin = veal loin
+roast-turkey_spatchcock = spatchcocked turkey
+roast-chicken_spatchcock = spatchcocked chicken
+roast-turkey_legs = turkey leg

@@ -13,3 +13,6 @@ roast-pork_shoulder = paleta de cerdo
 roast-fresh_ham = pierna de cerdo fresca
 roast-lamb_leg = pierna de cordero
 roast-veal_loin = lomo de ternera
+roast-turkey_spatchcock = pavo abierto en mariposa
+roast-chicken_spatchcock = pollo abierto en mariposa
+roast-turkey_legs = pierna de pavo
