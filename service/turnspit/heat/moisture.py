@@ -13,8 +13,8 @@ from turnspit.heat.solver import State
 DENSITY_KG_M3 = 1050.0
 SHRINK_C, SHRINK_WIDTH_K = 60.0, 5.0
 EXPELLED = 0.35
-"""Meat lets go of its juice as its proteins shrink, half of it by 60 C, in the end about a third of the raw mass (after
-the water-holding curve of van der Sman 2007, from memory)."""
+"""Meat lets go of its juice as its proteins shrink: half of it by 60 C, in the end a third of the raw mass (after the
+water-holding curve of van der Sman 2007, from memory)."""
 
 
 def cooking_loss(cooked: Cook, pulled: State, row: RoastRow, members: Members) -> Floats:
