@@ -57,6 +57,8 @@ def _ready_min(
 
     try:
         oven = OvenStep(0.0, roast(kind).usual_oven_c if oven_c is None else oven_c, convection)
-        return forecast_roast(RoastCase(kind, flock.each_kg, oven=(oven,), members=members, seed=seed)).ready_min
+        together = math.ceil(flock.count / ovens_for(flock.count, flock.each_kg))
+        case = RoastCase(kind, flock.each_kg, together, oven=(oven,), members=members, seed=seed)
+        return forecast_roast(case).ready_min
     except TurnspitError:
         return None
