@@ -54,11 +54,12 @@ _NUMBER = re.compile(
     | (?P<numerator>\d+)\s?/\s?(?P<denominator>\d+)(?![\d/])
     | (?P<thousands>[1-9]\d{{0,2}}(?:,\d{{3}})+)(?!\d)(?:\.(?P<decimals>\d+))?
     | (?P<decimal>\d*[.,]\d+)
-    | (?P<integer>\d+)(?!\d|\s?/\s?\d)(?:\s+(?:and|&)\s+a\s+(?P<and_part>{_PART})\b)?
+    | (?P<integer>\d+)(?!\d|\s?/)(?:\s+(?:and|&)\s+a\s+(?P<and_part>{_PART})\b)?
     | (?:an?\s+)?(?:good\s+)?(?P<loose>couple|few|several)\b(?:\s+of\b)?
     | (?:a\s+)?(?P<half_dozen>half\s+(?:a\s+)?dozen)\b
-    | (?:(?P<of_word>{_WORD})\s+)?(?P<part>{_PART})\b(?:\s+(?:of\s+)?an?\b)?
-    | (?P<word>{_WORD})\b(?:\s+(?:and\s+a|y)\s+(?P<word_part>{_PART})\b)?(?:\s+(?P<dozen>dozen|docena)\b)?
+    | (?:(?P<of_word>{_WORD})\s+)?(?P<part>{_PART})\b(?!-and-)(?:\s+(?:of\s+)?an?\b)?
+    | (?P<word>{_WORD})\b(?:\s+(?:and\s+a|y)\s+(?P<word_part>{_PART})\b)?
+        (?:\s+(?P<dozen>dozen|docenas?|hundred|cien)\b)?
     | (?P<only_dozen>dozen|docena)\b
     """,
     re.VERBOSE | re.IGNORECASE,
@@ -140,7 +141,7 @@ def _in_words(got: dict[str, str | None]) -> Fraction | None:
     if got["only_dozen"]:
         return Fraction(12)
     value = Fraction(WORDS[(got["word"] or "").casefold()]) + _part(got["word_part"])
-    return value * 12 if got["dozen"] else value
+    return value * {"": 1, "h": 100, "c": 100, "d": 12}[(got["dozen"] or "")[:1].casefold()]
 
 
 def _of_part(word: str | None, part: str) -> Fraction:

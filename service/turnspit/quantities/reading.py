@@ -23,17 +23,19 @@ _ABOUT = re.compile(
 _ABOUT_AFTER = re.compile(r"[\s,]*(?:approx\.?|approximately|or so|aprox\.?)(?=\W|$)", re.IGNORECASE)
 _FEW = re.compile(r"(?:a\s+)?(?:good\s+)?(?:few|several|couple)\b", re.IGNORECASE)
 _SIZE = re.compile(
-    r"\s*(extra[- ]large|very large|very small|large|medium|small|jumbo|big|heaped|heaping|rounded|level|scant|"
-    r"generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
-    r"(?:[- ]sized?)?(?=[\s,])",
+    r"\s*(extra[- ]large|very large|very small|large|medium|small|jumbo|big|sm|lg|med|heaped|heaping|rounded|level|"
+    r"scant|generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
+    r"(?:[- ]sized?|\.)?(?=[\s,])",
     re.IGNORECASE,
 )
+_SIZES_SHORT = {"sm": "small", "lg": "large", "med": "medium"}
+_AND_HALF = re.compile(r"\s+(?:and\s+a|y)\s+(?P<part>half|quarter|media|medio|cuarto)\b", re.IGNORECASE)
 _SPACE = re.compile(r"\s+")
 _HYPHEN = re.compile("-")
 _HYPHEN_TO = re.compile(r"-\s*(?:to|or)\s+", re.IGNORECASE)
 _ARTICLE = re.compile(r"(?:\s+an?(?=\s)|\s*x(?=\s+[^\W\d]))", re.IGNORECASE)
 _TIMES = re.compile(r"\s*[x*]\s*(?=\d)", re.IGNORECASE)
-_UNIT_WORDS = re.compile(r"(?:\s*|-)(?P<first>[^\W\d_]+|[#\"])(?:\.?\s+(?P<second>[^\W\d_]+))?")
+_UNIT_WORDS = re.compile(r"(?:\s*|-)(?P<first>[^\W\d_]+|#(?!\d)|\")(?:\.?\s+(?P<second>[^\W\d_]+))?")
 _JOINED = re.compile(r"['-][^\W\d_]")
 _STOP = re.compile(r"\.(?!\d)")
 _DEGREE = re.compile(r"\s*(?:°|º|deg(?:rees?)?\.?)\s*([CF])\b", re.IGNORECASE)
@@ -42,7 +44,7 @@ _TO = re.compile(r"\s*(?:-|—|to\b|a\b)\s*", re.IGNORECASE)
 _OF = re.compile(r"\s*(?:of|de|d')\s+(?:an?\s+|the\s+|la\s+)?", re.IGNORECASE)
 _BRACKET = re.compile(r"\s*[(\[]\s*(?:=|or\s+)?\s*(?P<inside>[^()\[\]]+)[)\]]", re.IGNORECASE)
 _BRACKET_END = re.compile(r"[\s,]*(?:each|apiece|cada un[oa]|c/u|total|net)?\.?\s*(?:$|/|;|,?\s*or\b)", re.IGNORECASE)
-_SLASH = re.compile(r"\s*(?:/|=|\bor\b)\s*(?:about\s+)?(?=\d)", re.IGNORECASE)
+_SLASH = re.compile(r"\s*(?:/|=|\bor\b)\s*(?:(?:about|scant|generous)\s+)?(?=\d)", re.IGNORECASE)
 _EACH = re.compile(r"\b(?:each|apiece|cada un[oa]|c/u)\b", re.IGNORECASE)
 
 
@@ -86,6 +88,10 @@ def _measured(text: str, start: int, region: Region | None) -> tuple[Amount, int
         return Amount(low, "", high, region, size=size), after_size
     if named == "dozen":
         return Amount(low * 12, "", high and high * 12, region, size=size), after_unit
+    and_half = _AND_HALF.match(text, after_unit) if high is None else None
+    if and_half:
+        low += Fraction(1, 4) if and_half["part"][0] in "qcQC" else Fraction(1, 2)
+        after_unit = and_half.end()
     amount = Amount(low, named, high, region, size=size)
     over = _range_over_units(text, after_unit, amount)
     return over or _compound(text, after_unit, amount)
@@ -135,10 +141,13 @@ def _compound(text: str, end: int, amount: Amount) -> tuple[Amount, int]:
     """Adds smaller units that follow at once: "3 lb 4 oz", "1 cup plus 2 tbsp"."""
     first = unit(amount.unit, amount.region)
     while first.dimension in ("mass", "volume") and amount.high is None:
-        number = take_number(text, _skip(_PLUS, text, end))
+        start = _skip(_PLUS, text, end)
+        number = take_number(text, start)
         named, after = _unit(text, number[1]) if number else (None, end)
         second = unit(named, amount.region) if named else None
-        if number is None or second is None or second.dimension != first.dimension or not second.si < first.si:
+        if number is None or second is None or second.dimension != first.dimension or not second.si:
+            break
+        if second.si > first.si or (second.si == first.si and "+" not in text[end:start]):
             break
         amount = replace(amount, value=amount.value + number[0] * unit_ratio(second.name, first.name, amount.region))
         end = after
@@ -168,11 +177,12 @@ def _with_equal(text: str, end: int, amount: Amount) -> tuple[Amount, int]:
         if is_each and amount.each is None:
             return replace(amount, each=other), bracket.end()
         return replace(amount, equals=other), bracket.end()
-    slash = _SLASH.match(text, end) if amount.unit else None
-    measured = _measured(text, slash.end(), amount.region) if slash else None
-    if measured is None or not measured[0].unit or unit(measured[0].unit).dimension not in ("mass", "volume"):
-        return amount, end
-    return replace(amount, equals=measured[0]), measured[1]
+    while amount.unit and (slash := _SLASH.match(text, end)):
+        measured = _measured(text, slash.end(), amount.region)
+        if measured is None or not measured[0].unit or unit(measured[0].unit).dimension not in ("mass", "volume"):
+            break
+        amount, end = replace(amount, equals=amount.equals or measured[0]), measured[1]
+    return amount, end
 
 
 def _whole_measure(text: str, region: Region | None) -> Amount | None:
@@ -194,7 +204,10 @@ def _container(text: str, start: int) -> tuple[str, int]:
 
 def _size(text: str, start: int) -> tuple[str, int]:
     match = _SIZE.match(text, start)
-    return (match[1].casefold().replace("-", " "), match.end()) if match else ("", start)
+    if match is None:
+        return "", start
+    said = match[1].casefold().replace("-", " ")
+    return _SIZES_SHORT.get(said, said), match.end()
 
 
 def _unit(text: str, start: int) -> tuple[str | None, int]:

@@ -12,7 +12,7 @@ import re
 from dataclasses import dataclass, replace
 from functools import cache
 
-from turnspit.quantities import Amount, Region, food_named, is_food_name, plain, take_amount, unit
+from turnspit.quantities import Amount, Region, food_named, holds_more, is_food_name, plain, take_amount, unit
 from turnspit.recipes.recipe import Ingredient
 from turnspit.reference import table
 
@@ -25,13 +25,14 @@ _OPTIONAL = re.compile(
     re.IGNORECASE,
 )
 _TO_TASTE = re.compile(
-    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:(?:just\s+)?to (?:your )?taste|according to taste|al gusto|as (?:needed|"
+    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:more\s+(?:or less\s+)?)?(?:(?:just\s+)?to (?:your )?taste|"
+    r"according to taste|al gusto|as (?:needed|"
     r"required|desired|necessary)|q\.?\s?s\.?(?=\W|$))\s*[)\]]?",
     re.IGNORECASE,
 )
 _EXTRA = re.compile(
     r"[\s,;]*[(\[]?\s*\b(?:plus|and|with)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional)\b\s*"
-    r"(?P<what>[^)\]]*)[)\]]?",
+    r"(?P<what>[^)\]]*)[)\]]?|,\s*plus\s+(?P<amount>\d.*)$",
     re.IGNORECASE,
 )
 _PURPOSE = re.compile(
@@ -43,7 +44,7 @@ _PURPOSE = re.compile(
 _FROM_FRUIT = re.compile(
     r"^(?:the\s+)?(?P<part>(?:(?:finely|freshly)\s+)?(?:(?:grated|squeezed|strained|pared)\s+)?(?:juice|zest|rind|peel|"
     r"zumo|jugo|ralladura)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:grated\s+)?(?:juice|zest|rind|peel))?)\s+"
-    r"(?:of|from|de)\s+",
+    r"(?:(?:of|from|de)\s+|(?=\d))",
     re.IGNORECASE,
 )
 _ONE_UNSAID = re.compile(
@@ -60,7 +61,9 @@ _COMMA = re.compile(
 _OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W\d_]{3})", re.IGNORECASE)
 _AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
 _OF = re.compile(r"^(?:of|de)\s+(?:the\s+)?", re.IGNORECASE)
-_EACH = re.compile(r"^each\s+(?:of\s+)?", re.IGNORECASE)
+_EACH = re.compile(r"^(?:each|ea\.?)\s+(?:of\s+)?", re.IGNORECASE)
+_OF_WEIGHT = re.compile(r"(?:,|\s+of|\s+de|\s+weighing)\s+(?=(?:about|approx\.?|unos)?\s*\d)", re.IGNORECASE)
+_EACH_INSIDE = re.compile(r"\b(?:each|apiece|cada un[oa]|c/u)\b", re.IGNORECASE)
 _TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d])")
 
 
@@ -76,7 +79,7 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
     if amount is None and _STARTS_LIKE_AMOUNT.match(rest):
         return unread
     rest, notes, amount = _brackets(rest, amount)
-    rest, amount = _weight_behind_comma(rest, amount)
+    rest, amount = _weight_behind(rest, amount)
     found = _item(rest, amount, text, section)
     if not found.item or not _LETTER.search(found.item):
         return unread
@@ -114,7 +117,7 @@ def _asides(rest: str) -> tuple[str, _Said]:
         optional,
         to_taste,
         purpose["what"].strip(" .,") if purpose and purpose.start() else "",
-        (extra["what"].strip(" .,") or "more") if extra else "",
+        (extra["amount"] or extra["what"].strip(" .,") or "more") if extra else "",
     )
     return rest.strip(" ,;"), said
 
@@ -161,35 +164,40 @@ def _counted_food(rest: str, taken: tuple[Amount, str]) -> tuple[Amount | None, 
     return amount, behind
 
 
-def _weight_behind_comma(rest: str, amount: Amount | None) -> tuple[str, Amount | None]:
-    """ "1 goose, about 5 kg": the weight of what is counted."""
-    head, comma, behind = rest.partition(", ")
-    other = (
-        take_amount(behind) if comma and amount is not None and not amount.unit and amount.equals is None else None
-    )
-    if amount is None or other is None or not other[0].unit or unit(other[0].unit).dimension != "mass":
+def _weight_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None]:
+    """ "1 goose, about 5 kg", "a turkey of 6 kg": the weight of what is counted."""
+    if amount is None or amount.unit or amount.equals is not None:
         return rest, amount
-    if other[1] and not other[1].startswith(","):
-        return rest, amount
-    return f"{head}{other[1]}", replace(amount, equals=replace(other[0], region=amount.region))
+    for joint in _OF_WEIGHT.finditer(rest):
+        other = take_amount(rest[joint.end() :])
+        if other is not None and _is_measure(other[0], "mass") and (not other[1] or other[1][0] == ","):
+            return f"{rest[: joint.start()]}{other[1]}", replace(amount, equals=_in_region(other[0], amount))
+    return rest, amount
 
 
 def _brackets(rest: str, amount: Amount | None) -> tuple[str, tuple[str, ...], Amount | None]:
-    """Remarks in brackets; one that is a weight or a volume of what is counted is its equivalent."""
+    """Remarks in brackets; a weight or a volume is what each tin holds, or the equivalent of what is counted."""
     notes: list[str] = []
-    for inside in _BRACKETED.findall(rest):
-        other = take_amount(inside.strip()) if amount is not None and amount.equals is None else None
-        weighs = other is not None and not other[1].strip(" .") and other[0].unit
-        if (
-            other is not None
-            and amount is not None
-            and weighs
-            and unit(other[0].unit).dimension in ("mass", "volume")
-        ):
-            amount = replace(amount, equals=replace(other[0], region=amount.region))
-        elif inside.strip():
-            notes.append(inside.strip())
+    for inside in (text.strip() for text in _BRACKETED.findall(rest)):
+        each = _EACH_INSIDE.search(inside)
+        other = take_amount(_EACH_INSIDE.sub("", inside).strip()) if amount is not None else None
+        if amount is None or other is None or other[1].strip(" .") or not _is_measure(other[0], "mass", "volume"):
+            notes += [inside] if inside else []
+        elif (each or (amount.unit and holds_more(amount.unit))) and amount.each is None:
+            amount = replace(amount, each=_in_region(other[0], amount))
+        elif amount.equals is None:
+            amount = replace(amount, equals=_in_region(other[0], amount))
+        else:
+            notes.append(inside)
     return _BRACKETED.sub("", rest).strip(), tuple(notes), amount
+
+
+def _is_measure(amount: Amount, *dimensions: str) -> bool:
+    return bool(amount.unit) and unit(amount.unit).dimension in dimensions
+
+
+def _in_region(other: Amount, amount: Amount) -> Amount:
+    return replace(other, region=amount.region)
 
 
 def _item(rest: str, amount: Amount | None, text: str, section: str) -> Ingredient:
@@ -274,7 +282,8 @@ def _leading_preparation(text: str) -> tuple[str, str]:
         else:
             break
     before, item = " ".join(words[:done]).strip(","), " ".join(words[done:])
-    if not done or food_named(item) != food_named(text):
+    named = any(text.casefold().startswith(name) for name in ingredient_words("named_with_preparation"))
+    if not done or named or food_named(item) != food_named(text):
         return "", text
     return before, item
 

@@ -97,8 +97,8 @@ def _evaporated_part(recipe: Recipe, row: Row, lines_of: list[int]) -> float:
     if not litres or not hours:
         return 0.0
     area_m2 = math.pi / 4 * (8 / math.pi * litres / 1000) ** (2 / 3)
-    rate_kg_m2_h: float = row["rate_kg_m2_h"]
-    return min(rate_kg_m2_h * area_m2 * hours / litres, MOST_EVAPORATED)
+    rate_kg_m2_h = float(row["rate_kg_m2_h"])
+    return min(float(rate_kg_m2_h * area_m2 * hours / litres), MOST_EVAPORATED)
 
 
 def _concerns(row: Row, factor: Fraction, title: str, steps: str) -> bool:

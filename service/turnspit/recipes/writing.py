@@ -68,6 +68,8 @@ def _alternative(other: Ingredient, main: Ingredient, system: System | None, lan
 
 
 def _extra(extra: str, plus: str) -> str:
+    if extra[:1].isdigit():
+        return f"plus {extra}"
     return plus if extra == "more" else f"{plus} {extra}" if extra else ""
 
 
