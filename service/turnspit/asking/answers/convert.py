@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken
+from turnspit.errors import Unknown
 from turnspit.message import Message
 from turnspit.quantities import convert
 
@@ -30,8 +31,8 @@ def answer(enquiry: Enquiry) -> Answer:
     unit, item = enquiry.said("amount.unit"), enquiry.said("amount.item")
     if unit is None:
         return _asked(enquiry)
-    value = float(taken.value("amount.value", 1.0))
     target = _target(taken, unit, item)
+    value = float(taken.value("amount.value", 1.0))
     result = convert(value, unit, target, item)
     return Answer(
         headline=_headline(value, unit, result, _item(enquiry, result)),
@@ -45,6 +46,9 @@ def answer(enquiry: Enquiry) -> Answer:
 
 
 def _target(taken: Taken, unit: str, item: str | None) -> str:
+    for named in (unit, taken.enquiry.said("amount.target_unit") or unit):
+        if named not in COUNTERPARTS:
+            raise Unknown("unit", named, tuple(COUNTERPARTS))
     usual = COUNTERPARTS[unit] if item or unit not in BY_VOLUME else BY_VOLUME[unit]
     return str(taken.value("amount.target_unit", usual))
 

@@ -34,7 +34,7 @@ class Read:
 
 def answer(enquiry: Enquiry) -> Answer:
     """When it is ready by the readings given, or the rule that decides where none is."""
-    if safety.speaks_of(enquiry, *DANGERS):
+    if safety.speaks_of(enquiry, *DANGERS) or enquiry.said("reading.place") == "leftovers":
         return safety.answer(enquiry)
     asked_apart = topic_of(enquiry.text, "doneness") and not any(sign.isdigit() for sign in enquiry.text)
     if enquiry.said("reading.temperature_c") is None or asked_apart:

@@ -34,6 +34,7 @@ def _told(error: TurnspitError, enquiry: Enquiry) -> tuple[str, Message, str, Me
     name, value = error.name.rpartition(".")[2], error.value
     if name == "item":
         return _item(error)
+    negative = isinstance(value, int | float) and value < 0
     if isinstance(error, Unknown):
         return name, Message("asking-refused-unknown", value=str(value)[:60]), "", Message("asking-ask-other")
     if name == "mass_kg" and isinstance(value, int | float):
@@ -42,11 +43,11 @@ def _told(error: TurnspitError, enquiry: Enquiry) -> tuple[str, Message, str, Me
         return name, _time(at, enquiry), "serve_at", Message("asking-ask-serve_at")
     if name.endswith("_c") and isinstance(value, int | float):
         return name, Message("asking-refused-temperature", c=float(value)), "", Message("asking-ask-temperature")
-    if name.endswith("_l") and isinstance(value, int | float):
+    if name.endswith("_l") and not negative and isinstance(value, int | float):
         return name, Message("asking-refused-volume", litres=float(value)), "", Message("asking-ask-volume")
     if name == "covers":
         return name, Message("asking-refused-covers", count=_shown(value)), "covers", Message("asking-ask-covers")
-    if isinstance(value, int | float) and float(value) < 0:
+    if negative:
         return name, Message("asking-refused-negative", value=_shown(value)), "", Message("asking-ask-other")
     return name, Message("asking-refused-value", value=_shown(value)), "", Message("asking-ask-other")
 
@@ -76,7 +77,7 @@ def _mass(kg: float, enquiry: Enquiry) -> Message:
     kind = enquiry.said("roast.kind")
     kind = kind if kind in KINDS else USUAL_KIND
     if not kg > 0:
-        return Message("asking-refused-no-mass", kg=kg)
+        return Message("asking-refused-no-mass")
     low_kg, high_kg = roast(kind).mass_kg_range
     key = "asking-refused-heavy" if kg > high_kg else "asking-refused-light"
     return Message(key, kg=kg, roast=name_of(kind), low_kg=low_kg, high_kg=high_kg)

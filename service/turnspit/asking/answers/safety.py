@@ -52,7 +52,6 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=headline,
         lines=(*lines, *_more(told, topic)),
         reasons=_reasons(findings),
-        assumed={f"safety.{name}": None for found in told for name in found.unknown},
         cautions=_cautions(findings, stuffing),
         next=_next(question),
         data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},

@@ -41,7 +41,7 @@ asking-corrected = I read “{ $wrote }” as “{ $read }”.
 # What a room refuses.
 asking-refused-heavy = { MASS($kg) } is more than I can plan one { $roast } for: I work with { MASS($low_kg) } to { MASS($high_kg) } apiece. Is it the unit, or several of them?
 asking-refused-light = { MASS($kg) } is less than I can plan one { $roast } for: I work with { MASS($low_kg) } to { MASS($high_kg) } apiece.
-asking-refused-no-mass = A weight has to be above zero; { MASS($kg) } cannot be roasted.
+asking-refused-no-mass = A weight has to be above zero: nothing lighter can be roasted.
 asking-refused-past = { WHEN($at) } has already passed, so there is no plan to make for it.
 asking-refused-far = { WHEN($at) } is more than two months away: ask again nearer the day.
 asking-refused-time = { WHEN($at) } cannot be met safely in any way I know.

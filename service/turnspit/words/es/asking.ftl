@@ -41,7 +41,7 @@ asking-corrected = Leí «{ $wrote }» como «{ $read }».
 # Lo que una sala rechaza.
 asking-refused-heavy = { MASS($kg) } es más de lo que puedo planear para una sola pieza ({ $roast }): trabajo con { MASS($low_kg) } a { MASS($high_kg) } por pieza. ¿Es la unidad, o son varias?
 asking-refused-light = { MASS($kg) } es menos de lo que puedo planear para una pieza ({ $roast }): trabajo con { MASS($low_kg) } a { MASS($high_kg) } por pieza.
-asking-refused-no-mass = Un peso tiene que ser mayor que cero; { MASS($kg) } no se puede asar.
+asking-refused-no-mass = Un peso tiene que ser mayor que cero: nada más ligero se puede asar.
 asking-refused-past = { WHEN($at) } ya pasó, así que no hay plan que hacer.
 asking-refused-far = Para { WHEN($at) } faltan más de dos meses: pregunte más cerca del día.
 asking-refused-time = Para { WHEN($at) } no conozco ninguna forma segura de llegar.
