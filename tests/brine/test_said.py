@@ -1,9 +1,12 @@
+import re
 from datetime import UTC, datetime
+from fractions import Fraction
 
 import pytest
 
 from turnspit.brine import BrineCase, plan_brine
 from turnspit.brine.geometry import geometry
+from turnspit.brine.salts import usual_cups_of_salt
 from turnspit.message import Message
 from turnspit.reference import table
 from turnspit.words import LANGUAGES, Reader, say
@@ -50,9 +53,9 @@ def test_every_salt_and_vessel_has_a_name():
 def test_the_first_line_can_be_acted_on():
     line = say(plan_brine(BrineCase(mass_kg=8.165, vessel_l=18.93)).headline, Reader(NOW))
     assert line.startswith(
-        "Brine for the turkey (18 lb (8.2 kg)): 2.6 gal (9.8 L) of water in all and 1.2 lb (565 g)"
+        "Brine for the 18 lb (8.2 kg) turkey: 2.6 gal (9.8 L) of water in all and 564 g (19.9 oz) of"
     )
-    assert "about 2 US cups of table salt; 8–48 h at 39 °F (4 °C) or below." in line
+    assert "about 1 3/4 US cups + 3 tbsp of table salt; 8–48 h at 39 °F (4 °C) or below." in line
 
 
 def test_a_joint_is_not_called_a_bird():
@@ -60,3 +63,22 @@ def test_a_joint_is_not_called_a_bird():
     steps = [step.key for step in plan_brine(BrineCase(kind="pork_loin", mass_kg=2.0)).steps]
     assert "brine-step-joint-in" in steps
     assert "brine-step-bird-in" not in steps
+
+
+@pytest.mark.parametrize("kind", ["table", "flake_kosher", "coarse_kosher"])
+@pytest.mark.parametrize("mass_kg", [0.6, 2.0, 4.2, 6.35, 8.16, 10.9])
+def test_the_salt_said_is_within_three_percent_by_spoon_and_half_a_percent_by_weight(kind, mass_kg):
+    plan = plan_brine(BrineCase(mass_kg=mass_kg, salt_kind=kind, method="wet"))
+    text = say(plan.headline, Reader(NOW)).replace(",", "")
+    grams = float(re.search(r"([\d.]+) g \(", text)[1])
+    assert grams == pytest.approx(plan.salt_g, rel=0.01)
+    said = re.search(r"about (.*) of (?:table|light|coarse)", text)[1]
+    cups = sum(
+        _number(part) * {"cup": 1, "cups": 1, "tbsp": 1 / 16, "tsp": 1 / 48}[part.split()[-1]]
+        for part in said.split(" + ")
+    )
+    assert cups == pytest.approx(usual_cups_of_salt(plan.salt_g, kind), rel=0.03)
+
+
+def _number(part):
+    return float(sum(Fraction(word) for word in part.split() if word[0].isdigit()))

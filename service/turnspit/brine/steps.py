@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Any
 
 from turnspit.brine.cases import BrineCase, BrinePlan
@@ -10,9 +11,15 @@ from turnspit.brine.salts import usual_cups_of_salt
 from turnspit.brine.solution import SODIUM_OF_SALT
 from turnspit.brine.vessel import Fit
 from turnspit.message import Caution, Message, Value
+from turnspit.quantities.measuring import Parts
+from turnspit.quantities.writing import measured
 from turnspit.reference import caution, rule, table
 
 HOLLOW = ("turkey", "chicken", "capon", "duck", "goose", "game_hen", "turkey_breast")
+OUNCE_G = 28.349523125
+SPOONS = ("cup", "tbsp", "tsp")
+SPOON_TOLERANCES = (0.01, 0.02, 0.03)
+MOST_SPOONED_CUPS = 7.9
 TWO_PEOPLE_KG = 23.0
 """NIOSH lifting equation: 51 lb is the load constant under ideal conditions (from memory)."""
 
@@ -34,7 +41,7 @@ def headline(plan: BrinePlan) -> Message:
     case = plan.case
     values: dict[str, Value] = {
         "meat": _meat(case),
-        "salt_kg": plan.salt_g / 1000.0,
+        "salt_weight": _salt_weight(plan.salt_g),
         "cups": _cups(plan),
         "salt": Message(f"brine-salt-{case.salt_kind}"),
         "percent": plan.strength_percent,
@@ -50,7 +57,7 @@ def steps(plan: BrinePlan) -> tuple[Message, ...]:
     """What to do, in order."""
     case = plan.case
     salt: dict[str, Value] = {
-        "salt_kg": plan.salt_g / 1000.0,
+        "salt_weight": _salt_weight(plan.salt_g),
         "cups": _cups(plan),
         "salt": Message(f"brine-salt-{case.salt_kind}"),
     }
@@ -212,12 +219,33 @@ def _strength_notes(plan: BrinePlan, found: Guidance) -> list[Message]:
     return said
 
 
+def _salt_weight(grams: float) -> Message:
+    """Grams and ounces, within half a percent: salt is weighed."""
+    return Message(
+        "brine-salt-weight", grams=5 * round(grams / 5) if grams >= 1000 else round(grams), ounces=grams / OUNCE_G
+    )
+
+
 def _cups(plan: BrinePlan) -> Message:
-    """The salt by volume, to the quarter cup, or in tablespoons where that is little."""
+    """The salt by volume in cups and spoons, within 3 percent; a large amount in cups, to the quarter."""
     cups = usual_cups_of_salt(plan.salt_g, plan.case.salt_kind)
-    if cups >= 0.75:
-        return Message("brine-cups", amount=round(cups * 4) / 4)
-    return Message("brine-tablespoons", amount=max(round(cups * 32) / 2, 0.5))
+    if cups <= MOST_SPOONED_CUPS:
+        for tolerance in SPOON_TOLERANCES:
+            parts = measured(Fraction(cups), "cup", region="US", system="us", tolerance=tolerance).parts
+            if all(unit in SPOONS for _, unit in parts):
+                return _spooned(parts)
+    return Message("brine-part-cup", amount=f"{round(cups * 4) / 4:g}", many=1)
+
+
+def _spooned(parts: Parts) -> Message:
+    said = [Message(f"brine-part-{unit}", amount=_mixed(number), many=int(number > 1)) for number, unit in parts]
+    return said[0] if len(said) == 1 else Message("brine-parts", first=said[0], second=said[1])
+
+
+def _mixed(number: Fraction) -> str:
+    """7/4 as "1 3/4"."""
+    whole, part = divmod(number, 1)
+    return " ".join(str(one) for one in (whole, part) if one)
 
 
 def _hours(low: float, high: float) -> Message:

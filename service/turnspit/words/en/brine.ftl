@@ -21,15 +21,15 @@ brine-vessel-bin-32gal = a 32 gallon (121 L) food-grade bin
 brine-vessel-none = several vessels, one or two birds in each
 
 # The answer in one line.
-brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { MASS($salt_kg) } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4) } or below.
-brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { MASS($salt_kg) } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4) } or below.
-brine-headline-dry = Salt { $meat } dry: { MASS($salt_kg) } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
+brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { $salt_weight } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4) } or below.
+brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { $salt_weight } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4) } or below.
+brine-headline-dry = Salt { $meat } dry: { $salt_weight } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
 brine-not-brined = No brine and no added salt: { $sold_as } is how this { $roast } is sold, so it is salted already.
 
 # What to do.
 brine-step-label = Read the label: a bird with added solution ("injected", "enhanced", "self-basting") or a kosher one is not salted again. Take out giblets, neck and plastic.
-brine-step-dissolve = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { MASS($salt_kg) } of salt in it (about { $cups } of { $salt }; weigh it if you can).
-brine-step-dissolve-sugar = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { MASS($salt_kg) } of salt (about { $cups } of { $salt }; weigh it if you can) and { MASS($sugar_kg) } of sugar in it.
+brine-step-dissolve = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { $salt_weight } of salt in it (about { $cups } of { $salt }; weigh it if you can).
+brine-step-dissolve-sugar = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { $salt_weight } of salt (about { $cups } of { $salt }; weigh it if you can) and { MASS($sugar_kg) } of sugar in it.
 brine-step-ice = Pour it over { MASS($ice_kg) } of ice and { VOLUME($water_l) } of cold tap water and stir until the ice is gone: that brings it to about { TEMPERATURE($brine_c) }.
 brine-step-ice-only = Pour it over { MASS($ice_kg) } of ice and stir until the ice is gone: that brings it to about { TEMPERATURE($brine_c) }.
 brine-step-check-cold = The meat goes in only when a thermometer in the brine reads { TEMPERATURE(4.44) } or below; add ice in a closed bag if it does not.
@@ -39,7 +39,7 @@ brine-step-place = Full, it weighs { MASS($weight_kg) } besides the vessel. Lowe
 brine-step-out = Take it out after { $hours }. Do not rinse it: let it drip, pat it dry, pour the brine down the drain and wash and sanitize sink, vessel and hands.
 brine-step-dry-skin = Dry the skin on a rack over a tray, uncovered, on the lowest shelf: a few hours, or overnight.
 brine-step-season = Salt it no more, or only lightly; season with pepper and herbs.
-brine-step-rub = Mix { MASS($salt_kg) } of salt (about { $cups } of { $salt }), { PERCENT($percent) } of the raw weight, with the herbs; rub most of it on breast and thighs, the rest inside.
+brine-step-rub = Mix { $salt_weight } of salt (about { $cups } of { $salt }), { PERCENT($percent) } of the raw weight, with the herbs; rub most of it on breast and thighs, the rest inside.
 brine-step-dry-rest = On a rack over a tray, uncovered, on the lowest shelf of the refrigerator, below everything that is eaten as it is.
 brine-step-dry-after = Do not rinse it and add no more salt; pat dry what is wet.
 
@@ -78,15 +78,15 @@ brine-assumed-vessels = Several vessels, { VOLUME($needed_l) } in all: { $vessel
 brine-assumed-time = In the brine for { $hours }.
 
 # Parts of sentences.
-brine-piece = the { $roast } ({ MASS($mass_kg) })
-brine-pieces = { NUMBER($count) } × { $roast } ({ MASS($mass_kg) } each)
+brine-piece = the { MASS($mass_kg) } { $roast }
+brine-pieces = { NUMBER($count) } × { $roast } of { MASS($mass_kg) }
 brine-hours = { NUMBER($low) }–{ NUMBER($high) } h
 brine-hour = { NUMBER($high) } h
-brine-cups = { NUMBER($amount, maximumFractionDigits: 2) } US { $amount ->
-    [one] cup
+brine-salt-weight = { NUMBER($grams) } g ({ NUMBER($ounces, maximumFractionDigits: 1) } oz)
+brine-parts = { $first } + { $second }
+brine-part-cup = { $amount } US { $many ->
+    [0] cup
    *[other] cups
 }
-brine-tablespoons = { NUMBER($amount, maximumFractionDigits: 1) } { $amount ->
-    [one] tablespoon
-   *[other] tablespoons
-}
+brine-part-tbsp = { $amount } tbsp
+brine-part-tsp = { $amount } tsp

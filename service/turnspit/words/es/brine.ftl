@@ -19,14 +19,14 @@ brine-vessel-bin-20gal = un bidón de uso alimentario de 75,7 L (20 galones)
 brine-vessel-bin-32gal = un bidón de uso alimentario de 121 L (32 galones)
 brine-vessel-none = varios recipientes, con una o dos aves en cada uno
 
-brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { MASS($salt_kg) } de sal, unas { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
-brine-headline-misfit = No cabe en ese recipiente: { $meat }, cubierto, necesita { VOLUME($needed_l) } o más. En tanto: { VOLUME($water_l) } de agua en total, { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
-brine-headline-dry = Salar en seco { $meat }: { MASS($salt_kg) } de sal, unas { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
+brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { $salt_weight } de sal, cerca de { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-misfit = No cabe en ese recipiente: { $meat }, cubierto, necesita { VOLUME($needed_l) } o más. En tanto: { VOLUME($water_l) } de agua en total, { $salt_weight } de sal (cerca de { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline-dry = Salar en seco { $meat }: { $salt_weight } de sal, cerca de { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
 brine-not-brined = Ni salmuera ni sal añadida: { $roast } se vende como { $sold_as } y ya está salado.
 
 brine-step-label = Lea la etiqueta: un ave con solución añadida («inyectada», «mejorada», «autobasteada») o kosher no se vuelve a salar. Saque menudos, cuello y plásticos.
-brine-step-dissolve = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { MASS($salt_kg) } de sal (unas { $cups } de { $salt }; mejor pesada).
-brine-step-dissolve-sugar = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { MASS($salt_kg) } de sal (unas { $cups } de { $salt }; mejor pesada) y { MASS($sugar_kg) } de azúcar.
+brine-step-dissolve = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { $salt_weight } de sal (cerca de { $cups } de { $salt }; mejor pesada).
+brine-step-dissolve-sugar = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { $salt_weight } de sal (cerca de { $cups } de { $salt }; mejor pesada) y { MASS($sugar_kg) } de azúcar.
 brine-step-ice = Viértala sobre { MASS($ice_kg) } de hielo y { VOLUME($water_l) } de agua fría del grifo y remueva hasta que se funda el hielo: queda a unos { TEMPERATURE($brine_c) }.
 brine-step-ice-only = Viértala sobre { MASS($ice_kg) } de hielo y remueva hasta que se funda: queda a unos { TEMPERATURE($brine_c) }.
 brine-step-check-cold = La carne entra solo cuando un termómetro en la salmuera marca { TEMPERATURE(4.44) } o menos; si no, añada hielo en una bolsa cerrada.
@@ -36,7 +36,7 @@ brine-step-place = Lleno pesa { MASS($weight_kg) } sin contar el recipiente. En 
 brine-step-out = Sáquela después de { $hours }. No la enjuague: escúrrala, séquela con papel, tire la salmuera por el desagüe y lave y desinfecte fregadero, recipiente y manos.
 brine-step-dry-skin = Seque la piel sobre una rejilla con bandeja, sin tapar, en el estante más bajo: unas horas o toda la noche.
 brine-step-season = No la sale más, o solo un poco; sazone con pimienta y hierbas.
-brine-step-rub = Mezcle { MASS($salt_kg) } de sal (unas { $cups } de { $salt }), { PERCENT($percent) } del peso crudo, con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
+brine-step-rub = Mezcle { $salt_weight } de sal (cerca de { $cups } de { $salt }), { PERCENT($percent) } del peso crudo, con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
 brine-step-dry-rest = Sobre una rejilla con bandeja, sin tapar, en el estante más bajo del refrigerador, debajo de todo lo que se come tal cual.
 brine-step-dry-after = No la enjuague ni añada más sal; seque lo que esté húmedo.
 
@@ -74,13 +74,13 @@ brine-assumed-time = En la salmuera { $hours }.
 
 brine-hours = { NUMBER($low) }–{ NUMBER($high) } h
 brine-hour = { NUMBER($high) } h
-brine-cups = { NUMBER($amount, maximumFractionDigits: 2) } { $amount ->
-    [one] taza (EE. UU.)
+brine-salt-weight = { NUMBER($grams) } g ({ NUMBER($ounces, maximumFractionDigits: 1) } oz)
+brine-parts = { $first } + { $second }
+brine-part-cup = { $amount } { $many ->
+    [0] taza (EE. UU.)
    *[other] tazas (EE. UU.)
 }
-brine-tablespoons = { NUMBER($amount, maximumFractionDigits: 1) } { $amount ->
-    [one] cucharada
-   *[other] cucharadas
-}
-brine-piece = { $roast } ({ MASS($mass_kg) })
-brine-pieces = { NUMBER($count) } × { $roast } ({ MASS($mass_kg) } cada uno)
+brine-part-tbsp = { $amount } cdas.
+brine-part-tsp = { $amount } cdtas.
+brine-piece = { $roast } de { MASS($mass_kg) }
+brine-pieces = { NUMBER($count) } × { $roast } de { MASS($mass_kg) }
