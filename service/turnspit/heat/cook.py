@@ -23,11 +23,11 @@ NEVER_SHARE = 0.05
 CARRIED_ON_K = 6.0
 """How far past the target the oven run goes, so that a late reading still finds a place on it."""
 DIFFUSIVITY_M2_S = 1.25e-7
-OVEN_STEP, REST_STEP = 0.020, 0.012
+OVEN_STEP, REST_STEP = 0.030, 0.018
 """Longest step as a share of R^2 over the diffusivity, the time heat needs to get in. Against a quarter of the steps
 and three times the cells, times move by less than 0.5 percent and peaks by 0.15 K."""
-ICY_STEP_S, STEPS_S = 200.0, (20.0, 500.0)
-FIRST_SHARE, GROWTH = 0.06, 1.45
+ICY_STEP_S, STEPS_S = 250.0, (20.0, 500.0)
+FIRST_SHARE, GROWTH = 0.07, 1.5
 
 
 @dataclass(frozen=True, slots=True)

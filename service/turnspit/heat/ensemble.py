@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
+from statistics import NormalDist
 from types import MappingProxyType
 from typing import Literal
 
 import numpy as np
-from scipy.special import ndtri
 
 from turnspit.heat.cases import Calibration
 from turnspit.heat.material import Floats
@@ -93,7 +93,7 @@ def _members(normals: Floats, widen: float) -> Members:
 def _normals(members: int, seed: int) -> Floats:
     """Stratified unit normals, one row a prior and then one a station; the rows are shuffled independently."""
     generator = np.random.default_rng(seed)
-    strata = ndtri((np.arange(members) + 0.5) / members)
+    strata = np.array([NormalDist().inv_cdf((i + 0.5) / members) for i in range(members)])
     rows = np.array([generator.permutation(strata) for _ in range(len(PRIORS) + STATIONS_MOST)])
     rows.setflags(write=False)
     return rows

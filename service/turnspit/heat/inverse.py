@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from scipy.optimize import brentq
-
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import OvenStep, RoastCase
 from turnspit.heat.cook import cook
@@ -106,4 +104,6 @@ def _coolest_that_cooks(case: RoastCase, row: RoastRow, low_c: float) -> float:
 
 
 def _root(spare: Callable[[float], float], low: float, high: float, tolerance: float) -> float:
+    from scipy.optimize import brentq  # here, because it takes a quarter of a second and few questions need it
+
     return float(brentq(spare, low, high, xtol=tolerance))

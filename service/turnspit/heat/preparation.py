@@ -18,7 +18,7 @@ from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State
 from turnspit.heat.surface import STANDARD_PA, STILL_OVEN_W_M2K, HotAir, pressure_at_altitude
 
-CELLS, CELLS_FINE = 12, 16
+CELLS, CELLS_FINE = 12, 14
 """Cells from core to surface; the finer where ice or stuffing draws a front."""
 RADIATION = 0.85
 """Effective exchange factor between the walls and the roast."""

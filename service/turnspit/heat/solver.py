@@ -241,7 +241,7 @@ class _Progress:
         self.temperature = self.material.temperature_c(enthalpy) if self.icy else solved
         self.icy_before = self.icy
         # between steps without ice, ice can only come in through the surface
-        if self.icy or np.any(new_surface_c < self.material.freezing_c):
+        if self.icy or (new_surface_c < self.material.freezing_c).any():
             self.icy = self.material.has_ice(enthalpy)
 
     def _conductivity(self, temperature_c: Floats) -> Floats:

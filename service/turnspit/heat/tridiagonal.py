@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.linalg.lapack import dptsv
 
 Floats = NDArray[np.float64]
 
-_FEW_COLUMNS = 250
+_FEW_COLUMNS = 60
 """Below this many columns one LAPACK call over all of them is the faster way; measured in tests/benchmarks."""
 
 
@@ -25,6 +24,8 @@ def solve(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
 
 def _as_one_system(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
     """Columns end to end as one block-diagonal system, with zero coupling between neighbours."""
+    from scipy.linalg.lapack import dptsv  # here: an ensemble never needs it, and it takes long to load
+
     cells, columns = diagonal.shape
     joined = np.zeros((columns, cells))
     np.negative(coupling.T, out=joined[:, :-1])
