@@ -70,11 +70,12 @@ _TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d
 def read_ingredient(line: str, region: Region | None = None, section: str = "") -> Ingredient:
     """The ingredient on the line, by the measures of `region`. Never raises: the unreadable is kept and marked."""
     text = " ".join(line.split())
-    rest = plain(html.unescape(_BULLET.sub("", text)))
-    unread = Ingredient(text, text, section=section, read=False)
+    said = _BULLET.sub("", text)
+    rest = plain(html.unescape(said))
+    unread = Ingredient(text, said or text, section=section, read=False)
     if not _LETTER.search(rest):
         return unread
-    rest, said = _asides(rest)
+    rest, asides = _asides(rest)
     amount, rest, part = _part_of_fruit(rest, region) or (*_amount(rest, region), "")
     if amount is None and _STARTS_LIKE_AMOUNT.match(rest):
         return unread
@@ -87,10 +88,10 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
         found,
         preparation=", ".join(filter(None, (part, found.preparation))),
         notes=notes,
-        optional=said.optional,
-        to_taste=said.to_taste,
-        purpose=said.purpose,
-        extra=said.extra,
+        optional=asides.optional,
+        to_taste=asides.to_taste,
+        purpose=asides.purpose,
+        extra=asides.extra,
     )
 
 

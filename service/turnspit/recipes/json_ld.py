@@ -189,7 +189,8 @@ def _steps(instructions: Any, section: str = "", depth: int = 0) -> Iterator[Ste
             named = "HowToSection" in str(instructions.get("@type"))
             yield from _steps(inner, _clean(_first(instructions.get("name"))) if named else section, depth + 1)
         else:
-            yield from _steps(_first(instructions.get("text") or instructions.get("name")), section, depth + 1)
+            text = _clean(_first(instructions.get("text") or instructions.get("name")))
+            yield from [read_step(text, section)] if text else []
 
 
 def _instructions(steps: tuple[Step, ...]) -> list[dict[str, Any]]:

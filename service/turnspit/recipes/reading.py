@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import re
+
 from turnspit.errors import Unknown
 from turnspit.quantities import REGIONS, Region
 from turnspit.recipes.json_ld import read_json_ld
 from turnspit.recipes.recipe import Recipe
 from turnspit.recipes.text import check_length, read_text
+
+_JSON = re.compile(r'\s*(?:\{|\[\s*[\[{"])')
 
 
 def read_recipe(text: str, region: Region | str | None = None) -> Recipe:
@@ -24,5 +28,4 @@ def read_recipe(text: str, region: Region | str | None = None) -> Recipe:
 
 def looks_like_json_ld(text: str) -> bool:
     """Whether the text is JSON, or a page with JSON-LD in it."""
-    start = text.lstrip()[:2000].casefold()
-    return (start[:1] in ("{", "[") and '"' in start) or ("ld+json" in text and "<script" in text.casefold())
+    return bool(_JSON.match(text)) or ("ld+json" in text and "<script" in text.casefold())

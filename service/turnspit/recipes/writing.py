@@ -28,7 +28,7 @@ _WORDS = {
 def write_ingredient(ingredient: Ingredient, system: System | None = None, language: str = "en") -> str:
     """One line: amount, item, preparation, brackets and what else was said. An unread line stands as it was."""
     if not ingredient.read:
-        return ingredient.text
+        return ingredient.item
     words = _WORDS[language]
     amount = write_line_amount(ingredient.amount, ingredient.item, system, language) if ingredient.amount else ""
     others = [f"{words['or']} {_alternative(one, ingredient, system, language)}" for one in ingredient.alternatives]

@@ -1,0 +1,328 @@
+import json
+from contextlib import suppress
+from dataclasses import replace
+from datetime import UTC, datetime
+from fractions import Fraction
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+from turnspit.errors import Impossible, Unknown
+from turnspit.message import Message
+from turnspit.recipes import (
+    Yield,
+    infer_region,
+    read_ingredient,
+    read_recipe,
+    write_ingredient,
+    write_json_ld,
+    write_text,
+)
+from turnspit.words import Reader, say
+
+PASTED = """
+# Herb-brined turkey
+
+A plain brine for a big bird.
+Serves 12 to 14 | Prep time: 40 min | Cook time: 4 hours
+
+Ingredients
+For the brine:
+1 gallon water, divided
+3/4 cup table salt
+½ cup brown sugar, packed
+For the bird
+1 (14 lb) turkey, thawed
+4 tbsp unsalted butter, softened, or margarine
+Salt and pepper, to taste
+½½ of something
+
+Directions
+1. Dissolve the salt in a quart of the water in a stockpot; boil 5 minutes.
+2. Brine overnight in the refrigerator.
+   Turn once.
+3. Roast at 325°F (165°C) on a rack in a roasting pan for 3 1/2 to 4 hours.
+
+Notes
+Do not salt the gravy before tasting.
+"""
+
+
+def bare(recipe):
+    """A recipe without the wording of its lines, which export does not keep."""
+
+    def line(one):
+        return replace(one, text="", alternatives=tuple(map(line, one.alternatives)))
+
+    return replace(recipe, ingredients=tuple(map(line, recipe.ingredients)), notes=())
+
+
+def test_pasted_text_is_read_part_by_part():
+    recipe = read_recipe(PASTED)
+    assert recipe.name == "Herb-brined turkey"
+    assert recipe.description == "A plain brine for a big bird."
+    assert recipe.makes == Yield(Fraction(12), "serving", Fraction(14))
+    assert (recipe.prep_min, recipe.cook_min) == (40, 240)
+    assert [one.section for one in recipe.ingredients] == ["For the brine"] * 3 + ["For the bird"] * 4
+    assert [one.item for one in recipe.ingredients][:4] == ["water", "table salt", "brown sugar", "turkey"]
+    assert recipe.ingredients[3].amount.each.value == 14
+    assert recipe.unread[0].text == "½½ of something"
+    assert [step.minutes for step in recipe.steps] == [(5, 5), (480, 720), (210, 240)]
+    assert recipe.steps[1].text == "Brine overnight in the refrigerator. Turn once."
+    assert recipe.steps[2].temperatures_c == (162.8, 165.0)
+    assert recipe.equipment == ("stockpot", "roasting rack", "roasting pan")
+    assert recipe.remarks == ("Do not salt the gravy before tasting.",)
+
+
+def test_what_was_inferred_or_not_read_is_said():
+    recipe = read_recipe(PASTED)
+    reader = Reader(datetime(2026, 11, 25, tzinfo=UTC))
+    said = [say(note, reader) for note in recipe.notes]
+    assert said[0].startswith("Its measures are taken as US ones, by: quart")
+    assert said[1] == "One line could not be read and stands as it was: ½½ of something"
+    assert read_recipe(PASTED, "AU").notes[0].key == "recipes-unread"
+    assert read_recipe("Tea\n1 cup water\nBoil it well for five minutes before you pour.").notes == (
+        Message("recipes-region-assumed"),
+        Message("recipes-no-yield"),
+    )
+
+
+def test_text_without_headings_is_told_apart_line_by_line():
+    recipe = read_recipe(
+        "Gravy\n2 cups stock\n3 tbsp flour\nsalt\n"
+        "Whisk the flour into the stock and simmer for 10 minutes. Season.\nServe hot."
+    )
+    assert [one.item for one in recipe.ingredients] == ["stock", "flour", "salt"]
+    assert [step.text for step in recipe.steps][1] == "Serve hot."
+    assert recipe.steps[0].minutes == (10, 10)
+
+
+@pytest.mark.parametrize(
+    ("text", "region"),
+    [
+        ("200 g plain flour, 1 tin tomatoes, caster sugar, gas mark 4", "UK"),
+        ("2 cups all-purpose flour, 1 lb ground beef", "US"),
+        ("1 capsicum, 300 ml thickened cream, 1 tbsp plain flour", "AU"),
+        ("Uses Australian measures. 1 cup all-purpose flour, 2 lb beef, quarts, skillet", "AU"),
+        ("imperial pints, 1 pint milk", "imperial"),
+        ("water", None),
+    ],
+)
+def test_the_region_is_inferred_from_words(text, region):
+    assert infer_region(text).region == region
+
+
+def test_a_stated_region_sets_the_spoon():
+    recipe = read_recipe("Dressing\nIngredients\n2 tbsp vinegar\nMethod\nShake.", "AU")
+    assert recipe.ingredients[0].litres() == pytest.approx(0.04)
+    with pytest.raises(Unknown, match="Mars"):
+        read_recipe("x", "Mars")
+
+
+@pytest.mark.parametrize(
+    ("text", "makes"),
+    [
+        ("Serves 6", Yield(Fraction(6))),
+        ("Serves 6 to 8 people", Yield(Fraction(6), "serving", Fraction(8))),
+        ("Makes 2 loaves", Yield(Fraction(2), "loaves")),
+        ("Makes about 24 rolls (3 oz each)", Yield(Fraction(24), "rolls")),
+        ("Para 4 personas", Yield(Fraction(4))),
+        ("Yield: 8 servings", Yield(Fraction(8))),
+        ("For 8", Yield(Fraction(8))),
+    ],
+)
+def test_a_yield_is_read(text, makes):
+    recipe = read_recipe(f"Soup\n{text}\nIngredients\n1 cup water\nMethod\nBoil.")
+    assert recipe.makes == makes
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("", "has no text"),
+        ("  \n ", "has no text"),
+        ("x" * 300_000, "is longer than 200000"),
+        ("{", "cannot be read"),
+        ('{"a": 1}', "is not in the JSON-LD"),
+        ("Soup\nServes 0\nIngredients\n1 cup water", "yield 0 is not above zero"),
+        ("[" * 100_000 + '"', "cannot be read"),
+    ],
+)
+def test_what_is_no_recipe_is_refused_with_the_way_out(text, said):
+    with pytest.raises(Impossible, match=said):
+        read_recipe(text)
+
+
+NODE = {
+    "@context": "https://schema.org",
+    "@graph": [
+        {"@type": "WebPage", "name": "A page"},
+        {
+            "@type": ["Recipe", "NewsArticle"],
+            "name": "Roast &amp; gravy",
+            "recipeYield": ["6", "6 servings"],
+            "prepTime": "PT20M",
+            "cookTime": "PT1H30M",
+            "totalTime": "P0DT1H50M",
+            "ingredients": ["2 cups <b>stock</b>", "3 tbsp all-purpose flour", "salt, to taste"],
+            "recipeInstructions": [
+                {
+                    "@type": "HowToSection",
+                    "name": "Gravy",
+                    "itemListElement": [{"@type": "HowToStep", "text": "Whisk<br>well."}],
+                },
+                {"@type": "HowToStep", "name": "Serve."},
+            ],
+            "recipeCategory": ["Main"],
+            "keywords": "roast, gravy",
+        },
+    ],
+}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        json.dumps(NODE),
+        json.dumps([NODE]),
+        f'<html><script>var a = "<";</script><script type="application/ld+json">{{bad</script>'
+        f'<script type="application/ld+json; charset=utf-8">{json.dumps(NODE)}</script></html>',
+    ],
+)
+def test_json_ld_is_read_wherever_it_stands(text):
+    recipe = read_recipe(text)
+    assert recipe.name == "Roast & gravy"
+    assert recipe.makes == Yield(Fraction(6))
+    assert (recipe.prep_min, recipe.cook_min, recipe.total_min) == (20, 90, 110)
+    assert [one.item for one in recipe.ingredients] == ["stock", "all-purpose flour", "salt"]
+    assert [(step.section, step.text) for step in recipe.steps] == [("Gravy", "Whisk well."), ("", "Serve.")]
+    assert (recipe.kind, recipe.keywords) == ("Main", ("roast", "gravy"))
+
+
+@pytest.mark.parametrize(
+    ("value", "makes"),
+    [
+        (8, Yield(Fraction(8))),
+        ({"@type": "QuantitativeValue", "value": 3, "unitText": "loaves"}, Yield(Fraction(3), "loaves")),
+        ("a crowd of hungry people", Yield(Fraction(1), "crowd of hungry people")),
+        ("plenty", None),
+        (None, None),
+    ],
+)
+def test_a_yield_in_json_ld_may_have_many_forms(value, makes):
+    node = {"@type": "Recipe", "name": "x", "recipeYield": value, "recipeInstructions": "One.\nTwo."}
+    recipe = read_recipe(json.dumps(node))
+    assert recipe.makes == makes
+    assert len(recipe.steps) == 2
+
+
+def test_nothing_is_lost_through_text_and_json_ld():
+    recipe = read_recipe(PASTED)
+    through_text = read_recipe(write_text(recipe), recipe.region)
+    assert bare(through_text) == replace(bare(recipe), region_signs=())
+    through_json = read_recipe(json.dumps(write_json_ld(recipe)), recipe.region)
+    flat = replace(
+        bare(recipe),
+        region_signs=(),
+        remarks=(),
+        ingredients=tuple(replace(one, section="") for one in bare(recipe).ingredients),
+    )
+    assert bare(through_json) == flat
+
+
+ITEMS = ["flour", "butter", "carrots", "turkey stock", "black pepper", "table salt", "unheard-of root"]
+AMOUNTS = [
+    "",
+    "2 cups",
+    "1/2 tsp",
+    "3 lb 4 oz",
+    "2–3",
+    "2 (400 g) tins",
+    "1 (14 lb)",
+    "about 300 g",
+    "2 cups (250 g)",
+    "4 large",
+]
+lines = st.builds(
+    lambda amount, item, preparation, note, aside: f"{amount} {item}{note}{preparation}{aside}".strip(),
+    st.sampled_from(AMOUNTS),
+    st.sampled_from(ITEMS),
+    st.sampled_from(["", ", finely chopped", ", melted"]),
+    st.sampled_from(["", " or margarine", " (from the shop)"]),
+    st.sampled_from(["", ", optional", ", to taste", ", for greasing", ", plus more for dusting"]),
+)
+
+
+@given(lines)
+def test_a_line_that_was_written_is_read_back(line):
+    once = read_ingredient(line)
+    again = read_ingredient(write_ingredient(once))
+
+    def plain(one):
+        return replace(one, text="", alternatives=tuple(map(plain, one.alternatives)))
+
+    assert plain(again) == plain(once)
+
+
+@given(st.text(max_size=120))
+@example("1 (")
+@example("or or or")
+@example("½")
+@example("1 cup , , ,")
+@example(", ")
+@example("to taste")
+@example("optional")
+def test_no_line_raises_and_none_is_dropped(line):
+    found = read_ingredient(line)
+    assert found.text == " ".join(line.split())
+    assert found.item or not found.read
+
+
+@given(
+    st.lists(
+        st.sampled_from(
+            [
+                "1",
+                "2",
+                "½",
+                "1/2",
+                "cup",
+                "cups",
+                "tbsp",
+                "g",
+                "kg",
+                "(",
+                ")",
+                ",",
+                "or",
+                "-",
+                "x",
+                "tin",
+                "can",
+                "flour",
+                "butter",
+                "salt",
+                "plus",
+                "more",
+                "to",
+                "taste",
+                "of",
+                "lemon",
+                "juice",
+                "optional",
+                "about",
+                "each",
+            ]
+        ),
+        max_size=16,
+    )
+)
+def test_no_shuffled_line_raises(words):
+    read_ingredient(" ".join(words))
+
+
+@given(st.text(max_size=400))
+def test_no_text_raises_but_with_our_errors(text):
+    with suppress(Impossible):
+        assert read_recipe(text).name
