@@ -54,3 +54,7 @@ def test_a_place_that_is_not_cold_is_refused():
         plan_cooling(replace(SLICES, medium_c=6.0))
     with pytest.raises(OutOfRange, match="from_c"):
         plan_cooling(replace(SLICES, from_c=15.0))
+
+
+def test_a_warmer_refrigerator_allows_only_a_thinner_layer():
+    assert depth_that_cools(replace(SLICES, medium_c=4.5)) < depth_that_cools(replace(SLICES, medium_c=1.0))

@@ -4,7 +4,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from turnspit.errors import OutOfRange
-from turnspit.safety import Conditions, Measured, hold_table, log10_reduction, predicted_log10, prove, species_of
+from turnspit.heat import RoastCase, forecast_roast
+from turnspit.safety import (
+    Conditions,
+    Measured,
+    forecast_log10,
+    hold_table,
+    log10_reduction,
+    predicted_log10,
+    prove,
+    species_of,
+)
 from turnspit.spread import Spread
 
 SPECIES = st.sampled_from(["turkey", "chicken", "other_poultry", "meat"])
@@ -77,6 +87,16 @@ def test_an_ensemble_gives_a_spread_of_the_coldest_station():
     assert isinstance(spread, Spread)
     alone = [float(log10_reduction(hold_table("turkey"), minutes, thigh[:, n])) for n in range(2)]
     assert (spread.p10, spread.p90) == pytest.approx(np.percentile(alone, (10, 90)))
+
+
+def test_a_forecast_counts_oven_and_rest_at_the_coldest_station():
+    forecast = forecast_roast(RoastCase("turkey", 6.5, members=32))
+    spread = forecast_log10(forecast)
+    assert 0 <= spread.p10 <= spread.p50 <= spread.p90
+    hold = hold_table("turkey")
+    each = [log10_reduction(hold, forecast.curve_min, curves[1]) for curves in forecast.curve_c.values()]
+    assert spread.p50 == pytest.approx(float(min(each)))
+    assert spread.p50 > 7
 
 
 @pytest.mark.parametrize(

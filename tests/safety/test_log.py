@@ -1,3 +1,4 @@
+import json
 import tomllib
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -87,6 +88,12 @@ def test_a_correction_of_a_harmless_reading_changes_the_finding():
     log = log_of("hot_holding", [(0, 65), (30, 50)])
     assert check_log(log, at(30)).severity == "warn"
     assert check_log(log.correct(2, 65.0, "CD", at(31)), at(31)).severity in ("ok", "warn")
+
+
+def test_a_log_survives_being_kept():
+    log = log_of("cooling", [(0, 60), (60, 40), (121, 41)]).correct(3, 20.0, "CD", at(125), note="wrong probe")
+    log = log.act("discarded", at(130), "CD").note("binned", at(131), "CD")
+    assert Log.from_document(json.loads(json.dumps(log.document()))) == log
 
 
 def test_gaps_are_shown():

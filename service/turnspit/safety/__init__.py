@@ -7,7 +7,15 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 from turnspit.safety.allergy import DishFinding, check_allergens
 from turnspit.safety.cooling import CoolingPlan, depth_that_cools, plan_cooling
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
-from turnspit.safety.lethality import HoldTable, Species, hold_table, log10_reduction, predicted_log10, species_of
+from turnspit.safety.lethality import (
+    HoldTable,
+    Species,
+    forecast_log10,
+    hold_table,
+    log10_reduction,
+    predicted_log10,
+    species_of,
+)
 from turnspit.safety.log import CORRECTIVES, LOG_KINDS, Corrective, Log, LogEntry, LogKind
 from turnspit.safety.logcheck import INTERVAL_MIN, Gap, LogVerdict, check_log
 from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
@@ -54,6 +62,7 @@ __all__ = [
     "check_question",
     "corrected_c",
     "depth_that_cools",
+    "forecast_log10",
     "grade",
     "hold_min",
     "hold_table",

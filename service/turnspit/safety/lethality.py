@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from turnspit.errors import OutOfRange
+from turnspit.heat import RoastForecast
 from turnspit.reference import table
 from turnspit.safety.foods import family
 from turnspit.spread import Spread
@@ -108,6 +109,17 @@ def predicted_log10(hold: HoldTable, minutes: ArrayLike, stations_c: Mapping[str
     """
     by_station = [log10_reduction(hold, minutes, core_c) for core_c in stations_c.values()]
     return Spread.of(np.min(np.stack(by_station), axis=0))
+
+
+def forecast_log10(forecast: RoastForecast, fat_percent: float | None = None) -> Spread:
+    """What a roast forecast expects at its coldest station, oven and rest together; it earns no credit.
+
+    Taken along the forecast's percentile curves, so its P10 is rather too low than too high.
+    """
+    hold = hold_table(species_of(forecast.case.kind), fat_percent)
+    by_station = [log10_reduction(hold, forecast.curve_min, curves.T) for curves in forecast.curve_c.values()]
+    p10, p50, p90 = (float(each) for each in np.min(np.stack(by_station), axis=0))
+    return Spread(p10, p50, p90)
 
 
 @cache

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from datetime import datetime
-from typing import Literal, get_args
+from typing import Any, Literal, Self, get_args
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.reference import Action
@@ -100,6 +100,15 @@ class Log:
             if entry.corrects is not None
         )
 
+    def document(self) -> dict[str, Any]:
+        """The JSON form, for keeping; what is not there is left out."""
+        return {"kind": self.kind, "item": self.item, "entries": [_entry_document(entry) for entry in self.entries]}
+
+    @classmethod
+    def from_document(cls, document: Mapping[str, Any]) -> Self:
+        """The log that `document` was made from. Raises KeyError or ValueError for anything else."""
+        return cls(document["kind"], document["item"], tuple(_entry(row) for row in document["entries"]))
+
     def _reading(self, number: int) -> LogEntry:
         found = next(
             (each for each in self.entries if each.number == number and each.temperature_c is not None), None
@@ -115,3 +124,14 @@ class Log:
             if getattr(entry, name).utcoffset() is None:
                 raise Impossible(name, getattr(entry, name), "has no time zone", "give the offset")
         return replace(self, entries=(*self.entries, replace(entry, number=len(self.entries) + 1)))
+
+
+def _entry_document(entry: LogEntry) -> dict[str, Any]:
+    values = {each.name: getattr(entry, each.name) for each in fields(entry)}
+    times = {name: values[name].isoformat() for name in ("at", "recorded_at")}
+    return {name: value for name, value in {**values, **times}.items() if value not in (None, "")}
+
+
+def _entry(row: Mapping[str, Any]) -> LogEntry:
+    times = {name: datetime.fromisoformat(row[name]) for name in ("at", "recorded_at")}
+    return LogEntry(**{**row, **times})

@@ -35,7 +35,7 @@ class PlanFacts:
     `out_of_cold_h` sums tempering and preparation before the oven. `warm_surface_h` is how long a raw part is above
     5 C while it thaws. `pull_c` is where the roast leaves the oven, `measured_before_carving` whether the plan then
     asks for a measured end temperature. `hold_c` for `hold_h` is hot holding; `standing_h` runs from the heat to the
-    refrigerator for what is neither held hot nor eaten. Raises OutOfRange for what cannot be.
+    refrigerator for what is neither held hot nor eaten, in a room at `ambient_c` (20 C). Raises OutOfRange.
     """
 
     kind: str = "turkey"
@@ -60,6 +60,7 @@ class PlanFacts:
     hold_c: float | None = None
     hold_h: float | None = None
     standing_h: float | None = None
+    ambient_c: float | None = None
     finished_another_day: bool = False
 
     def __post_init__(self) -> None:
@@ -192,7 +193,7 @@ def _stuffing(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
 def _out_of_cold(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
     if not facts.out_of_cold_h:
         return None
-    asked = SafetyQuestion("tempering", facts.kind, elapsed_h=facts.out_of_cold_h, procedure=True)
+    asked = SafetyQuestion("tempering", facts.kind, elapsed_h=facts.out_of_cold_h, ambient_c=facts.ambient_c)
     return Breach(standing.tempering(asked, kitchen), {"out_of_cold_h": standing.clock_h(asked, kitchen)})
 
 
@@ -218,7 +219,7 @@ def _standing(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
     if facts.standing_h is None:
         return None
     asked = SafetyQuestion("left_out", facts.kind, elapsed_h=facts.standing_h, state="cooked", procedure=True,
-                           ambient_c=20.0)  # fmt: skip
+                           ambient_c=20.0 if facts.ambient_c is None else facts.ambient_c)  # fmt: skip
     return Breach(standing.left_out(asked, kitchen), {"standing_h": standing.clock_h(asked, kitchen)})
 
 

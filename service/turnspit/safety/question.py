@@ -14,7 +14,7 @@ Topic = Literal[
     "thawed_on_counter",  # elapsed_h
     "thaw_method",  # is this way of thawing safe: method, temperature_c of the water or the refrigerator, elapsed_h
     "thawed_keeps",  # raw, thawed or fresh, in the refrigerator for elapsed_h
-    "stuffed_ahead",  # stuffed elapsed_h before roasting; state "frozen" for one bought stuffed and frozen
+    "stuffed_ahead",  # stuffed elapsed_h before roasting; bought_stuffed with state "frozen" for one sold so
     "from_frozen",  # roasting it frozen; stuffed
     "washed",  # the bird was washed, or should it be
     "pink",  # pink meat, juices or bones; temperature_c if it was measured
@@ -86,6 +86,8 @@ class SafetyQuestion:
     convection: bool = False
     injected: bool = False
     cooked_after: bool | None = None
+    held: bool = False  # temperature_c was measured the whole time, not only now
+    bought_stuffed: bool = False  # sold stuffed and frozen, with a mark of inspection
     procedure: bool = False  # a written, approved procedure for time control or two-stage cooking is followed
     at_risk: bool = False
 

@@ -53,7 +53,8 @@ def partial_cooking(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             action = Message("safety-do-cool-two-stage")
             return finding(kitchen, "partial-cooking", "info", "chill", first, action=action)
         return finding(kitchen, "partial-cooking", "stop", "discard", first)
-    unknown = ("procedure",) if kitchen == "licensed" and not question.procedure else ()
+    missing = ("elapsed_h",) if question.procedure else ("procedure",)
+    unknown = missing if kitchen == "licensed" else ()
     return finding(
         kitchen,
         "partial-cooking",

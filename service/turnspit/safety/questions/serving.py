@@ -51,39 +51,39 @@ def cooling(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-cooled-to", temperature_c=core_c, minutes=elapsed_h * 60)
     if kitchen == "home":
         return _home_cooling(question, core_c, elapsed_h, seen)
-    return _two_stage(core_c, elapsed_h, seen)
+    return _two_stage(kitchen, core_c, elapsed_h, seen)
 
 
 def _home_cooling(question: SafetyQuestion, core_c: float, elapsed_h: float, seen: Message) -> Finding:
-    """At home the rule is two hours to the refrigerator; inside it the two stages are advice."""
+    """At home the rule is two hours to the refrigerator; inside it, for want of another, the two stages."""
     if within(core_c, limit("cold-hold", "food_max_c", "home")):
         return finding("home", "cold-hold", "ok", "go_on", seen)
     if question.place == "refrigerator":
-        return finding("home", TWO_STAGE, "info", "chill", seen, action=Message("safety-do-cool-two-stage"))
+        return _two_stage("home", core_c, elapsed_h, seen)
     if within(elapsed_h, clock_h(question, "home")) or reaches(core_c, limit("hot-hold", "food_min_c", "home")):
         return finding("home", "two-hours", "warn", "chill", seen, action=Message("safety-do-cool-two-stage"))
     unknown = () if question.place else ("place",)
     return finding("home", "two-hours", "stop", "discard", seen, unknown=unknown)
 
 
-def _two_stage(core_c: float, elapsed_h: float, seen: Message) -> Finding:
+def _two_stage(kitchen: Kitchen, core_c: float, elapsed_h: float, seen: Message) -> Finding:
     first_h, total_h = (limit(TWO_STAGE, name, "licensed") for name in ("first_max_h", "total_max_h"))
     if within(core_c, limit(TWO_STAGE, "cold_c", "licensed")):
         late = not within(elapsed_h, total_h)
-        return finding("licensed", TWO_STAGE, "info" if late else "ok", "go_on", seen)
+        return finding(kitchen, TWO_STAGE, "info" if late else "ok", "go_on", seen)
     if not within(elapsed_h, total_h):
-        return finding("licensed", TWO_STAGE, "stop", "discard", seen)
+        return finding(kitchen, TWO_STAGE, "stop", "discard", seen)
     on_to_cold = Message("safety-do-cool-to-cold", minutes=max(0.0, total_h - elapsed_h) * 60)
     if within(core_c, limit(TWO_STAGE, "middle_c", "licensed")):
         if within(elapsed_h, first_h):
-            return finding("licensed", TWO_STAGE, "info", "chill", seen, action=on_to_cold)
-        return finding("licensed", TWO_STAGE, "warn", "chill", seen, action=on_to_cold, unknown=("elapsed_h",))
+            return finding(kitchen, TWO_STAGE, "info", "chill", seen, action=on_to_cold)
+        return finding(kitchen, TWO_STAGE, "warn", "chill", seen, action=on_to_cold, unknown=("elapsed_h",))
     if elapsed_h < first_h:
         faster = Message("safety-do-cool-to-middle", minutes=(first_h - elapsed_h) * 60)
-        return finding("licensed", TWO_STAGE, "warn", "chill", seen, action=faster)
+        return finding(kitchen, TWO_STAGE, "warn", "chill", seen, action=faster)
     if within(elapsed_h, first_h):
-        return finding("licensed", TWO_STAGE, "stop", "reheat", seen, action=Message("safety-do-reheat-and-restart"))
-    return finding("licensed", TWO_STAGE, "stop", "discard", seen)
+        return finding(kitchen, TWO_STAGE, "stop", "reheat", seen, action=Message("safety-do-reheat-and-restart"))
+    return finding(kitchen, TWO_STAGE, "stop", "discard", seen)
 
 
 def keeping(question: SafetyQuestion, kitchen: Kitchen) -> Finding:

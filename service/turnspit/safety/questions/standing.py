@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from turnspit.message import Message
 from turnspit.reference import Action, Kitchen
-from turnspit.safety.finding import Finding, Grade, finding, limit, reaches, within
+from turnspit.safety.finding import Finding, finding, limit, reaches, within
 from turnspit.safety.question import SafetyQuestion
 
 HOT_PLACES = ("car", "outdoors", "garden", "tent", "sun")
@@ -46,6 +46,8 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     if kitchen == "licensed":
         if question.procedure:
             return finding(kitchen, rule, "info", "serve_or_discard", seen)
+        if within(question.elapsed_h, limit("two-hours", "elapsed_max_h", kitchen)):
+            return finding(kitchen, rule, "ok", "chill", seen, action=Message("safety-do-chill-now"))
         return finding(
             kitchen, rule, "warn", "discard", seen, action=Message("safety-do-unmarked"), unknown=("procedure",)
         )
@@ -63,18 +65,24 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 
 def _never_left_control(question: SafetyQuestion, kitchen: Kitchen) -> Finding | None:
-    """Food that is still cold, or still hot, has not begun its hours."""
+    """Food that is still cold, or still hot, has not begun its hours.
+
+    A reading taken only now proves that no longer than the hours allowed: it may have been chilled or reheated since.
+    """
     core_c = question.temperature_c
-    if core_c is None:
+    if core_c is None or not _still_as_it_was(question, kitchen):
         return None
     seen = Message("safety-measured", temperature_c=core_c)
-    if question.state in ("raw", "frozen", "part_frozen"):
-        if within(core_c, limit("cold-hold", "food_max_c", kitchen)) and question.state == "raw":
-            return finding(kitchen, "cold-hold", "info", "chill", seen)
-        return None
-    if reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
+    if question.state == "raw" and within(core_c, limit("cold-hold", "food_max_c", kitchen)):
+        return finding(kitchen, "cold-hold", "info", "chill", seen)
+    if question.state in (None, "cooked") and reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
         return finding(kitchen, "hot-hold", "info", "go_on", seen, action=Message("safety-do-keep-hot"))
     return None
+
+
+def _still_as_it_was(question: SafetyQuestion, kitchen: Kitchen) -> bool:
+    hours = question.elapsed_h
+    return question.held or (hours is not None and within(hours, clock_h(question, kitchen)))
 
 
 def _may_have_been_hot(question: SafetyQuestion, kitchen: Kitchen) -> bool:
@@ -99,14 +107,14 @@ def tempering(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-stood", minutes=question.elapsed_h * 60)
     if not within(question.elapsed_h, clock_h(question, kitchen)):
         return finding(kitchen, rule, "stop", "discard", seen)
-    severity: Grade = "warn" if kitchen == "licensed" and not question.procedure else "info"
-    return finding(kitchen, rule, severity, "go_on", seen, action=Message("safety-do-roast-now"))
+    return finding(kitchen, rule, "info", "go_on", seen, action=Message("safety-do-roast-now"))
 
 
 def interrupted(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """The oven went off half way: half-warm meat is on the clock until it is hot again."""
     core_c = question.temperature_c
-    if core_c is not None and reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
+    hot_c = limit("hot-hold", "food_min_c", kitchen)
+    if core_c is not None and reaches(core_c, hot_c) and _still_as_it_was(question, kitchen):
         seen = Message("safety-measured", temperature_c=core_c)
         return finding(kitchen, "hot-hold", "info", "cook_on", seen, action=Message("safety-do-cook-through"))
     rule = CLOCK_RULE[kitchen]

@@ -137,7 +137,7 @@ def refreeze(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 def stuffed_ahead(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """A bird stuffed before the minute it is roasted."""
     rule = "stuffing-just-before"
-    if question.state == "frozen":
+    if question.bought_stuffed and question.state == "frozen":
         seen = Message("safety-stuffed-frozen")
         return finding(kitchen, rule, "info", "cook_on", seen, action=Message("safety-do-from-frozen-stuffed"))
     action = Message("safety-do-unstuff")
