@@ -390,3 +390,29 @@ def test_how_long_tells_the_dinner_that_is_known():
 @pytest.mark.parametrize("intent", ["carve", "safety", "doneness"])
 def test_done_early_is_one_answer_wherever_it_is_asked(intent):
     assert "about 30 min" in say(asked(intent, {}, "it's done early").headline, US)
+
+
+def test_a_named_recipe_is_scaled_line_by_line():
+    answer = asked("scale", {"scale": {"to": 28}}, "scale the gravy to 28")
+    words = told(answer)
+    assert "for 28 (times 2)" in words
+    assert "1 cup turkey drippings" in words
+    assert answer.data["scale"]["factor"] == 2.0
+    assert "allergens" in rules(answer)
+
+
+def test_a_pasted_recipe_is_scaled_line_by_line():
+    text = "for 12 please\nserves 4\n2 cups flour\n1 tsp salt\n3 eggs"
+    answer = asked("scale", {"scale": {"from": 4, "to": 12}}, text)
+    assert {"6 cups flour", "1 tbsp salt", "9 eggs"} <= set(answer.data["scale"]["lines"])
+
+
+def test_a_side_dish_is_sized_by_its_own_portions():
+    answer = asked("size", {"covers": 20}, "how much mashed potatoes for 20")
+    assert say(answer.headline, US).startswith("potatoes for 20: 7.2 lb")
+    assert answer.data["size"]["dish"] == "potatoes"
+
+
+def test_a_scaled_amount_is_written_in_kitchen_fractions():
+    understood = {"scale": {"factor": 7 / 3}, "amount": {"value": 2.0, "unit": "cup", "item": "milk"}}
+    assert "4 2/3 cups of milk" in say(asked("scale", understood, "2 cups milk").headline, US)

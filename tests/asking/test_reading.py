@@ -7,6 +7,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
+
 from turnspit.asking.contract import Line
 from turnspit.asking.reading import flat, read_line
 

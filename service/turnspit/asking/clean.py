@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-LONGEST = 1200
+LONGEST = 800
 
 _MARKUP = re.compile(r"<[a-zA-Z/!][^<>]{0,200}>")
 _FRACTIONS = {

@@ -73,7 +73,9 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
     clock: Clock | None = scene.hints.get("serve_clock")
     place = scene.hints.get("serve_place")
     if clock is not None and place is not None:
-        scene.put("serve_at", next_after(scene.now, clock, None, "", "dinner").isoformat(), "moment: bare hour", place)
+        scene.put(
+            "serve_at", next_after(scene.now, clock, None, "", "dinner").isoformat(), "moment: bare hour", place
+        )
     if held is None:
         if before.day and clock is not None and not scene.has("<when_day>"):
             at = next_after(scene.now, clock, date.fromisoformat(before.day), "", "dinner")
@@ -123,7 +125,8 @@ def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
 def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_group: bool) -> bool:
     """Whether the line only changes what was asked before.
 
-    A line that tells values and asks nothing does; so does "what if" with a value. A reading or a danger that is told in
+    A line that tells values and asks nothing does; so does "what if" with a value. A reading or a danger that is
+    told in
     a talk about something else begins a new question.
     """
     if not before.intents or before.intents[0] in ("help", "unknown") or not same_group:

@@ -10,7 +10,8 @@ named by its pattern, which is written like the phrase it reads:
 A pattern is a row of elements: a bare word, `<tag>` for an item that carries the tag, `a|<b>` for either, and a `?`
 behind
 for one that may be missing. Items tagged `soft` (articles, "about", "please") may stand between two elements. The
-function gets the values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and gives a value, or None
+function gets the values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and
+gives a value, or None
 to pass.
 Rules are tried in the order in which they are written: that order is the precedence, there is no other.
 
@@ -50,13 +51,17 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """One phrase: its pattern, split into elements, and what it gives."""
+    """One phrase: its pattern, split into elements, and what it gives.
+
+    `follows` are the tags of which one must come next for the rest to match; None where nothing must.
+    """
 
     name: str
     elements: tuple[Element, ...]
     gives: str
     action: Action
     keeps: bool = False
+    follows: frozenset[str] | None = None
 
     def match(self, items: list[Item], at: int) -> tuple[int, list[Any]] | None:
         """Where the match that starts at `at` ends, and the values of its tags; None without one."""
@@ -82,7 +87,9 @@ class Grammar:
                 elements = tuple(_element(part) for part in pattern.split())
                 if elements[0][1]:
                     raise ValueError(f"{self.name} rule {pattern!r} starts with an element that may be missing")
-                rule = Rule(f"{self.name}: {pattern}", elements, gives or self.name, action, keeps)
+                rule = Rule(
+                    f"{self.name}: {pattern}", elements, gives or self.name, action, keeps, _follows(elements)
+                )
                 for start in elements[0][0]:
                     self._starts.setdefault(start, []).append(len(self.rules))
                 self.rules.append(rule)
@@ -114,8 +121,11 @@ class Grammar:
                 numbers += starts[tag]
         if not numbers:
             return None
+        coming = _coming(items, at)
         for number in numbers if len(numbers) == 1 else sorted(set(numbers)):
             rule = self.rules[number]
+            if rule.follows is not None and rule.follows.isdisjoint(coming):
+                continue
             matched = rule.match(items, at)
             if matched is None:
                 continue
@@ -145,6 +155,25 @@ def _element(part: str) -> Element:
     names = part.rstrip("?").split("|")
     valued = any(name.startswith("<") for name in names)
     return tuple(name if name.startswith("<") else f"'{name}" for name in names), optional, valued
+
+
+def _follows(elements: tuple[Element, ...]) -> frozenset[str] | None:
+    names: set[str] = set()
+    for element_names, optional, _ in elements[1:]:
+        names.update(element_names)
+        if not optional:
+            return frozenset(names)
+    return None
+
+
+def _coming(items: list[Item], at: int) -> set[str]:
+    """The tags of the next item, and of those behind it that may be reached over soft ones."""
+    tags: set[str] = set()
+    for item in items[at + 1 : at + 2 + _LONGEST_GAP]:
+        tags.update(item.tags)
+        if "<soft>" not in item.tags:
+            break
+    return tags
 
 
 def _match(

@@ -15,7 +15,8 @@ from turnspit.asking.contract import Intent
 from turnspit.asking.scene import Scene
 
 _QUESTION_WORDS = tuple(
-    "<how_big> <how_long> <how_much> <when> <what_temp> <oven_temp> <where> <plan> <probe_where> <done> <yield>".split()
+    "<how_big> <how_long> <how_much> <when> <what_temp> <oven_temp> <where> <plan> <probe_where> <done>
+    <yield>".split()
 )
 
 
@@ -162,7 +163,11 @@ def _tells_reading(piece: Piece) -> bool:
 def _tells_danger(piece: Piece) -> bool:
     if piece.has("<danger>", "<out>", "<safe>"):
         return True
-    return piece.has("<subject>") and not piece.has("<roast>", "<place>") and piece.said("elapsed_h", "reading.temperature_c")
+    return (
+        piece.has("<subject>")
+        and not piece.has("<roast>", "<place>")
+        and piece.said("elapsed_h", "reading.temperature_c")
+    )
 
 
 def _tells_brine(piece: Piece) -> bool:
@@ -222,7 +227,9 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
 
 
 def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Intent, Piece]]:
-    """Two readings of one thing are one: "is 160 ok" is safety, and "thaw 14 lb, how long" asks of nothing but thawing."""
+    """Two readings of one thing are one: "is 160 ok" is safety, and "thaw 14 lb, how long" asks of nothing but
+    thawing.
+    """
     names = {name for name, _ in found}
     drop: set[str] = set()
     if "safety" in names and "doneness" in names and not whole.has("<done>"):
@@ -230,8 +237,6 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if names & _HAVE_THEIR_HOURS:
         drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>")}
     return [row for row in found if row[0] not in drop] or found
-
-
 
 
 def _pieces(scene: Scene) -> list[tuple[int, int]]:

@@ -110,7 +110,11 @@ def _choices(scene: Scene) -> tuple[str, ...]:
 
 
 def remember(
-    conversation: Conversation, reading: Reading, text: str, assumed: Mapping[str, Any] | None = None, pending: str = ""
+    conversation: Conversation,
+    reading: Reading,
+    text: str,
+    assumed: Mapping[str, Any] | None = None,
+    pending: str = "",
 ) -> Conversation:
     """The conversation after a line: what is held, by whom it was set, and what is still asked.
 

@@ -35,6 +35,10 @@ class Scene:
     used: set[int] = field(default_factory=set)
     ambiguous: str = ""
     hints: dict[str, Any] = field(default_factory=dict)
+    tags: set[str] = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.tags = {tag for item in self.items for tag in item.tags}
 
     def put(self, path: str, value: Any, rule: str, *places: int, keep: bool = False) -> None:
         """Set a value that the items at `places` gave; the first that is said of a path stands."""
@@ -48,10 +52,12 @@ class Scene:
 
     def has(self, *tags: str) -> bool:
         """Whether any item carries one of the tags."""
-        return any(tag in item.tags for item in self.items for tag in tags)
+        return not self.tags.isdisjoint(tags)
 
     def find(self, tag: str, unused: bool = False) -> Iterator[tuple[int, Item]]:
         """The items that carry a tag, with their places."""
+        if tag not in self.tags:
+            return
         for place, item in enumerate(self.items):
             if tag in item.tags and not (unused and place in self.used):
                 yield place, item

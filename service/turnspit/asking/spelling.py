@@ -66,13 +66,13 @@ class Spelled:
 def correct(word: str, language: Language) -> Spelled:
     """How a word is read."""
     known = vocabulary(language)
-    if word in known.words or word in known.plain or _too_short(word) or len(word) > _LONGEST:
+    if word in known.known or _too_short(word) or len(word) > _LONGEST:
         return Spelled((word,))
     for ending in ("s", "es"):
         stem = word.removesuffix(ending)
         if stem != word and stem in known.words:
             return Spelled((stem,))
-    parted = _parted(word, known.words | known.plain)
+    parted = _parted(word, known.known)
     if parted:
         return Spelled(parted, Correction(word, " ".join(parted), False))
     near = _nearest(word, language)
@@ -89,20 +89,36 @@ def _too_short(word: str) -> bool:
 def _nearest(word: str, language: Language) -> str:
     allowed = 1 if len(word) < 6 else 2
     found = process.extract(
-        word, _targets(language), scorer=OSA.distance, score_cutoff=allowed, limit=4, processor=None
+        word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=4, processor=None
     )
-    best = [(distance, abs(len(target) - len(word)), target[0] != word[0], target) for target, distance, _ in found]
+    best = [(distance, target[0] != word[0], abs(len(target) - len(word)), target) for target, distance, _ in found]
     if not best:
         return ""
-    distance, _, other_start, target = min(best)
+    distance, other_start, _, target = min(best)
     if other_start and (distance > 1 or len(word) < 6):
         return ""
     return target
 
 
+@lru_cache(maxsize=2048)
+def _targets(language: Language, start: str) -> tuple[str, ...]:
+    """The words that may be meant: they begin alike, or with the first two letters swapped, or with one more or
+    one less.
+    """
+    first, second = start[0], start[1]
+    starts = _by_start(language)
+    return tuple(
+        word for pair, words in starts.items() if pair[0] in (first, second) or pair[1] == first for word in words
+    )
+
+
 @lru_cache(maxsize=2)
-def _targets(language: Language) -> tuple[str, ...]:
-    return tuple(sorted(word for word in vocabulary(language).words if len(word) >= _SHORTEST and word.isalpha()))
+def _by_start(language: Language) -> dict[str, list[str]]:
+    starts: dict[str, list[str]] = {}
+    for word in sorted(vocabulary(language).words):
+        if len(word) >= _SHORTEST and word.isalpha():
+            starts.setdefault(word[:2], []).append(word)
+    return starts
 
 
 def _parted(word: str, known: frozenset[str]) -> tuple[str, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -124,18 +125,26 @@ def _phrased(pieces: list[Item], known: Vocabulary) -> list[Item]:
     items: list[Item] = []
     at = 0
     while at < len(pieces):
+        size, tags = _longest(pieces, at, known)
         piece = pieces[at]
-        for phrase, tags in known.phrases.get(piece.words, ()):
-            size = len(phrase)
-            if size == 1:
-                items.append(Item(piece.words, {**piece.tags, **tags}, piece.start, piece.end))
-                at += 1
-                break
-            if at + size <= len(pieces) and all(pieces[at + n].words == phrase[n] for n in range(1, size)):
-                items.append(Item(" ".join(phrase), dict(tags), piece.start, pieces[at + size - 1].end))
-                at += size
-                break
+        if size == 1:
+            items.append(Item(piece.words, {**piece.tags, **tags}, piece.start, piece.end))
         else:
-            items.append(piece)
-            at += 1
+            words = " ".join(one.words for one in pieces[at : at + size])
+            items.append(Item(words, dict(tags), piece.start, pieces[at + size - 1].end))
+        at += size
     return items
+
+
+def _longest(pieces: list[Item], at: int, known: Vocabulary) -> tuple[int, Mapping[str, Any]]:
+    """How many pieces the longest phrase at a place takes, and what it means."""
+    seconds = known.phrases.get(pieces[at].words)
+    if seconds is None:
+        return 1, {}
+    if at + 1 < len(pieces):
+        for phrase, tags in seconds.get(pieces[at + 1].words, ()):
+            size = len(phrase)
+            if at + size <= len(pieces) and all(pieces[at + n].words == phrase[n] for n in range(2, size)):
+                return size, tags
+    single = seconds.get("")
+    return 1, single[0][1] if single else {}

@@ -29,7 +29,9 @@ def read(scene: Scene) -> bool:
         ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
     )
     target = _target(scene, source[0] if source else None)
-    if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has("<convert>"):
+    if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has(
+        "<convert>"
+    ):
         return False
     if target is None and not (source and scene.has("<convert>")):
         return _goes_on(scene) and _another_amount(scene, source)
@@ -89,7 +91,9 @@ def _target(scene: Scene, source: int | None) -> int | None:
         if place == source or not target_unit(item) or any(tag in item for tag in _MEASURES):
             continue
         if (
-            scene.before_is(place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>", "<and_in>")
+            scene.before_is(
+                place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>", "<and_in>"
+            )
             is not None
         ):
             return place

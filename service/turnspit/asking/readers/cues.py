@@ -21,7 +21,12 @@ def _left_out(_: str) -> str:
     return "out"
 
 
-@grammar.rule(f"put|putting|stick|pop|slide|get|shove|throw {_IT} in|into", f"meto|meter|pongo {_IT}", gives="<start>", keeps=True)
+@grammar.rule(
+    f"put|putting|stick|pop|slide|get|shove|throw {_IT} in|into",
+    f"meto|meter|pongo {_IT}",
+    gives="<start>",
+    keeps=True,
+)
 def _put_in(_: str) -> str:
     return "start"
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import cache
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.duration import Duration
@@ -195,22 +194,19 @@ def _coming_holiday(name: str, today: date) -> date | None:
         return _coming(*_FIXED[name], today)
     for year in (today.year, today.year + 1):
         found = _moving(name, year)
-        if found is not None and found >= today:
+        if found >= today:
             return found
     return None
 
 
-@cache
-def _moving(name: str, year: int) -> date | None:
-    """Thanksgiving and Easter, which move; the library is only loaded when one is named."""
+def _moving(name: str, year: int) -> date:
+    """Thanksgiving, the fourth Thursday of November, and Easter; the library is only loaded when one is named."""
     if name == "easter":
-        from dateutil.easter import easter  # type: ignore[import-untyped,unused-ignore]
+        from dateutil.easter import easter
 
-        found: date = easter(year)
-        return found
-    import holidays
+        sunday: date = easter(year)
+        return sunday
+    from dateutil.relativedelta import TH, relativedelta
 
-    for day, title in holidays.country_holidays("US", years=year).items():
-        if title == "Thanksgiving Day":
-            return date(day.year, day.month, day.day)
-    return None
+    thursday: date = date(year, 11, 1) + relativedelta(weekday=TH(4))
+    return thursday

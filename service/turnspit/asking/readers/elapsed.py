@@ -56,7 +56,18 @@ def _in_brine(scene: Scene, place: int) -> bool:
 
 
 def _gone_by(scene: Scene) -> bool:
-    if scene.has("<out>", "<been_in>", "<leftovers>", "<ago>", "<safe>", "<started>", "<start>", "<cold_place>", "<danger>", "<temperature_read>"):
+    if scene.has(
+        "<out>",
+        "<been_in>",
+        "<leftovers>",
+        "<ago>",
+        "<safe>",
+        "<started>",
+        "<start>",
+        "<cold_place>",
+        "<danger>",
+        "<temperature_read>",
+    ):
         return True
     if scene.hints.get("talk_of") in ("safety", "leftovers"):
         return True

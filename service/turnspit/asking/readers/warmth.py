@@ -64,7 +64,11 @@ def _use(scene: Scene, said: _Said) -> str:
     if said.unit == "gas_mark":
         return "oven"
     oven = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")
-    if oven is not None and ("<oven>" in scene.items[oven] or scene.before_is(oven, "<oven>") is not None) and _oven_like(said):
+    if (
+        oven is not None
+        and ("<oven>" in scene.items[oven] or scene.before_is(oven, "<oven>") is not None)
+        and _oven_like(said)
+    ):
         return "oven"
     target = scene.before_is(said.place, "<target>")
     if target is not None or (scene.before_is(said.place, "'to") is not None and _core_like(said)):
@@ -79,7 +83,12 @@ def _use(scene: Scene, said: _Said) -> str:
         at = scene.before_is(said.place, "<at>", "<start>")
         if scene.has("<overnight>") and 180 <= said.value <= 300:
             return "oven"
-        if at is not None and 90 <= said.value <= _READ_AT_MOST and scene.has("<subject>") and not scene.has("<roast>", "<place>"):
+        if (
+            at is not None
+            and 90 <= said.value <= _READ_AT_MOST
+            and scene.has("<subject>")
+            and not scene.has("<roast>", "<place>")
+        ):
             return "reading"
         if at is not None and said.value >= 140 and not scene.has("<place>", "<probe>", *_ASKED_OF):
             return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
@@ -135,6 +144,7 @@ def _put_readings(scene: Scene, readings: list[_Said]) -> None:
             scene.used.add(place)
         found.append((one, said.place, place))
         scene.items[said.place].tags["<temperature_read>"] = True
+        scene.tags.add("<temperature_read>")
     coldest = min(found, key=lambda row: float(row[0]["temperature_c"]))
     for name, value in coldest[0].items():
         places = [coldest[1]] if coldest[2] is None else [coldest[1], coldest[2]]

@@ -33,12 +33,14 @@ _TRUTH = {"true": True, "false": False}
 
 @dataclass(frozen=True, slots=True)
 class Vocabulary:
-    """One language: its phrases by their first word, the longest first, and every word that occurs in one."""
+    """One language: its phrases by their first and second word ("" for a single one), the longest first, the words
+    that occur in one,
+    and all words that are known, ordinary ones too."""
 
     language: Language
-    phrases: Mapping[str, tuple[Phrase, ...]]
+    phrases: Mapping[str, Mapping[str, tuple[Phrase, ...]]]
     words: frozenset[str]
-    plain: frozenset[str]
+    known: frozenset[str]
 
 
 @cache
@@ -61,11 +63,16 @@ def vocabulary(language: Language) -> Vocabulary:
         for value, phrases in other.get(tag, {}).items():
             unknown = [phrase for phrase in phrases if not words.intersection(_split(phrase))]
             _add(meanings, tag, {value: unknown})
-    by_first: dict[str, list[Phrase]] = {}
+    by_start: dict[str, dict[str, list[Phrase]]] = {}
     for phrase, tags in meanings.items():
-        by_first.setdefault(phrase[0], []).append((phrase, tags))
-    ordered = {first: tuple(sorted(rows, key=lambda row: -len(row[0]))) for first, rows in by_first.items()}
-    return Vocabulary(language, ordered, frozenset(word for phrase in meanings for word in phrase), plain)
+        second = phrase[1] if len(phrase) > 1 else ""
+        by_start.setdefault(phrase[0], {}).setdefault(second, []).append((phrase, tags))
+    ordered = {
+        first: {second: tuple(sorted(rows, key=lambda row: -len(row[0]))) for second, rows in seconds.items()}
+        for first, seconds in by_start.items()
+    }
+    every = frozenset(word for phrase in meanings for word in phrase)
+    return Vocabulary(language, ordered, every, every | plain)
 
 
 @cache
