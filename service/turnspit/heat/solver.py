@@ -167,6 +167,9 @@ def march(
     )
 
 
+ICE_SOLVES_MOST, ICE_TOLERANCE_K = 6, 0.05
+"""A step with ice is solved again until H and T agree to this, at most so many times."""
+
 _NOTHING: Floats = np.empty((0, 0))
 
 
@@ -196,32 +199,29 @@ class _Progress:
         newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
         change_k = temperature - self.temperature_before
         conductivity = self._conductivity(temperature + ratio * change_k)
-        if self.icy:
-            capacity: Number = self.material.secant_capacity(temperature, now.enthalpy)
-            diagonal = self.volumes * (newest / step_s * capacity)
-        else:
-            diagonal = self.unfrozen_storage * (newest / step_s)
-        if self.icy_before:
+        if self.icy or self.icy_before:
             carried = self.volumes * (now.enthalpy - before.enthalpy)
         else:
             carried = np.multiply(self.unfrozen_storage, change_k, out=change_k)
         carried *= oldest / step_s
-        right = diagonal * temperature
-        right += carried
 
         surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
         water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
         outside = self.surface.exchange(surface_c, water, time_s)
         skin = conductivity[-1] * self.skin_per_m
         share = skin / (skin - outside.heat_slope)
-        right[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
+        carried[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
 
         coupling = conductivity[1:] + conductivity[:-1]
         coupling *= self.half_areas_per_m
-        diagonal[:-1] += coupling
-        diagonal[1:] += coupling
-        diagonal[-1] -= share * outside.heat_slope
-        solved = tridiagonal.solve(diagonal, coupling, right)
+        outward = -share * outside.heat_slope
+        if self.icy:
+            solved, enthalpy = self._with_ice(coupling, outward, carried, newest / step_s)
+        else:
+            storage = self.unfrozen_storage * (newest / step_s)
+            carried += storage * temperature
+            solved = tridiagonal.solve(_joined(storage, coupling, outward), coupling, carried)
+            enthalpy = solved * self.material.capacity
 
         heat = share * (outside.heat_w_m2 + outside.heat_slope * (solved[-1] - surface_c))
         new_surface_c = solved[-1] + heat / skin
@@ -230,7 +230,6 @@ class _Progress:
         def gained(rate: Floats, so_far: Floats, earlier: Floats) -> Floats:
             return so_far + (step_s * rate + oldest * (so_far - earlier)) / newest
 
-        enthalpy = now.enthalpy + capacity * (solved - temperature) if self.icy else solved * self.material.capacity
         self.before, self.temperature_before, self.last_step_s = now, temperature, step_s
         self.now = State(
             enthalpy=enthalpy,
@@ -238,11 +237,35 @@ class _Progress:
             water_kg_m2=gained(evaporation, now.water_kg_m2, before.water_kg_m2),
             heat_j_m2=gained(heat, now.heat_j_m2, before.heat_j_m2),
         )
-        self.temperature = self.material.temperature_c(enthalpy) if self.icy else solved
         self.icy_before = self.icy
         # between steps without ice, ice can only come in through the surface
         if self.icy or (new_surface_c < self.material.freezing_c).any():
             self.icy = self.material.has_ice(enthalpy)
+        self.temperature = self.material.temperature_c(enthalpy) if self.icy or self.icy_before else solved
+
+    def _with_ice(
+        self, coupling: Floats, outward: Floats, carried: Floats, newest_per_s: float
+    ) -> tuple[Floats, Floats]:
+        """Temperatures and enthalpy after a step, by Newton's method on the curve of H against T.
+
+        A cell that freezes or thaws within the step needs more than one solve, or it takes the heat of its neighbours
+        for latent heat that it no longer has. What is left after the last solve stays in H, so energy is exact.
+        """
+        weights = self.volumes * newest_per_s
+        carried += weights * self.now.enthalpy
+        guess, held = self.temperature, self.now.enthalpy
+        for _ in range(ICE_SOLVES_MOST):
+            capacity = self.material.secant_capacity(guess, held)
+            storage = weights * capacity
+            right = storage * guess
+            right += carried
+            right -= weights * held
+            solved = tridiagonal.solve(_joined(storage, coupling, outward), coupling, right)
+            held = held + capacity * (solved - guess)
+            guess = self.material.temperature_c(held)
+            if np.abs(guess - solved).max() < ICE_TOLERANCE_K:
+                break
+        return solved, held
 
     def _conductivity(self, temperature_c: Floats) -> Floats:
         if self.icy:
@@ -250,3 +273,11 @@ class _Progress:
         temperature_c *= self.material.conductivity_slope
         temperature_c += self.material.conductivity
         return temperature_c
+
+
+def _joined(storage: Floats, coupling: Floats, outward: Floats) -> Floats:
+    """The diagonal: what each cell stores (overwritten) and passes to its neighbours and out of the surface."""
+    storage[:-1] += coupling
+    storage[1:] += coupling
+    storage[-1] += outward
+    return storage
