@@ -14,10 +14,10 @@ from collections.abc import Callable
 from turnspit.asking.contract import Intent
 from turnspit.asking.scene import Scene
 
-_QUESTION_WORDS = tuple(
-    "<how_big> <how_long> <how_much> <when> <what_temp> <oven_temp> <where> <plan> <probe_where> <done>
-    <yield>".split()
-)
+_QUESTION_TAGS = """
+<how_big> <how_long> <how_much> <when> <what_temp> <oven_temp> <where> <plan> <probe_where> <done> <yield>
+"""
+_QUESTION_WORDS = tuple(_QUESTION_TAGS.split())
 
 
 # From this age on a question about leftovers is how long they keep, and not how long they stood.
