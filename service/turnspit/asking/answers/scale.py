@@ -1,59 +1,98 @@
-"""More or fewer servings: the factor, what it makes of an amount, and what does not grow in step."""
+"""More or fewer servings: a recipe line by line, one amount, or the bare factor with what does not grow in step."""
 
 from __future__ import annotations
 
-from typing import Any
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.convert import amount
+from turnspit.asking.answers.topics import topic_of
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Message
 
+if TYPE_CHECKING:
+    from turnspit.recipes import Recipe, ScaledRecipe
+
 LARGEST_FACTOR = 1000.0
+LEAST_LINES = 3
+"""A text of so many lines is a recipe that was pasted."""
 
 
 def answer(enquiry: Enquiry) -> Answer:
-    """The factor from what was said ("6 to 14", "double"), applied to the amount if one was given."""
-    factor = _factor(enquiry)
+    """The recipe that was pasted or named, the amount that was given, else the factor alone."""
+    recipe = _recipe(enquiry)
+    factor = _factor(enquiry, recipe)
     if factor is None:
-        return Answer(
-            headline=Message("asking-scale-incomplete"),
-            question=Message("asking-ask-scale"),
-            asks="scale.to",
-            choices=(Message("asking-next-double"), Message("asking-next-scale")),
-            next=(Message("asking-next-scale"), Message("asking-next-double"), Message("asking-next-help")),
-        )
-    value, unit = enquiry.said("amount.value"), enquiry.said("amount.unit")
-    scaled = None if value is None or unit is None else value * factor
-    lines = [Message("asking-scale-not-linear"), Message("asking-scale-time")]
-    if enquiry.said("brine") or enquiry.said("subject") == "brine":
-        lines.append(Message("asking-scale-brine"))
-    headline = _headline(enquiry, factor)
-    if scaled is not None:
+        return _asked()
+    if recipe is not None:
+        return _scaled_recipe(enquiry, recipe, factor)
+    headline, lines = _headline(enquiry, factor), [Message("asking-scale-not-linear"), Message("asking-scale-time")]
+    data: dict[str, Any] = {"factor": factor}
+    value, unit, item = (enquiry.said(f"amount.{name}") for name in ("value", "unit", "item"))
+    if value is not None and unit is not None:
         lines.insert(0, headline)
-        given, found = _amount(enquiry, value), _amount(enquiry, scaled)
-        headline = Message("asking-scale-amount", given=given, factor=factor, found=found)
+        headline = _scaled_amount(enquiry, factor)
+        data |= {"value": value * factor, "unit": unit, "item": item}
     return Answer(
         headline=headline,
         lines=tuple(lines),
         reasons=(Message("asking-why-scale"),),
-        next=(Message("asking-next-double"), Message("asking-next-convert"), Message("asking-next-why")),
-        data={"scale": _document(enquiry, factor, scaled)},
+        next=(Message("asking-next-scale-gravy"), Message("asking-next-convert"), Message("asking-next-why")),
+        data={"scale": data},
     )
 
 
-def _factor(enquiry: Enquiry) -> float | None:
+def _recipe(enquiry: Enquiry) -> Recipe | None:
+    """The recipe in the text itself, else the starter recipe that it names."""
+    from turnspit.recipes import read_recipe, read_starter
+
+    if sum(bool(line.strip()) for line in enquiry.text.splitlines()) >= LEAST_LINES:
+        return read_recipe(enquiry.text)
+    dish = topic_of(enquiry.text, "dishes")
+    return read_starter(dish).recipe if dish and enquiry.said("amount.item") is None else None
+
+
+def _factor(enquiry: Enquiry, recipe: Recipe | None) -> float | None:
     factor, servings, wanted = (enquiry.said(f"scale.{name}") for name in ("factor", "from", "to"))
     if wanted is None:
         wanted = enquiry.said("covers")
     for name, value in (("scale.factor", factor), ("scale.from", servings), ("scale.to", wanted)):
         if value is not None and not value > 0:
             raise Impossible(name, value, "is not above zero", "say a number of servings from 1 up")
+    if servings is None and recipe is not None and recipe.makes is not None and recipe.makes.unit == "serving":
+        servings = float(recipe.makes.usual)
     if factor is None and servings is not None and wanted is not None:
         factor = wanted / servings
     if factor is not None:
         OutOfRange.check("scale.factor", factor, 1 / LARGEST_FACTOR, LARGEST_FACTOR, "scale it in several steps")
     return None if factor is None else float(factor)
+
+
+def _scaled_recipe(enquiry: Enquiry, recipe: Recipe, factor: float) -> Answer:
+    from turnspit.recipes import scale_recipe
+
+    scaled = scale_recipe(recipe, factor=Fraction(factor).limit_denominator(10_000))
+    reader = enquiry.reader
+    system = reader.units if enquiry.said("units") else None
+    written = [line.text(system, reader.language) for line in scaled.lines]
+    rules = tuple(rule.message for rule in scaled.rules if rule.on)
+    return Answer(
+        headline=_recipe_headline(scaled),
+        lines=(*(Message("asking-line", text=text) for text in written), *rules, *scaled.notes),
+        reasons=(Message("asking-why-scale"), *sources_line([rule.source for rule in scaled.rules])),
+        cautions=scaled.cautions,
+        next=(Message("asking-next-half"), Message("asking-next-double"), Message("asking-next-why")),
+        data={"scale": {"factor": factor, "recipe": recipe.name, "lines": written}},
+    )
+
+
+def _recipe_headline(scaled: ScaledRecipe) -> Message:
+    makes = scaled.recipe.makes
+    said: dict[str, Any] = {"name": scaled.recipe.name, "factor": float(scaled.factor)}
+    if makes is None or makes.unit != "serving":
+        return Message("asking-scale-recipe", **said)
+    return Message("asking-scale-recipe-servings", servings=float(makes.usual), **said)
 
 
 def _headline(enquiry: Enquiry, factor: float) -> Message:
@@ -63,14 +102,24 @@ def _headline(enquiry: Enquiry, factor: float) -> Message:
     return Message("asking-scale-headline", factor=factor)
 
 
-def _amount(enquiry: Enquiry, value: float) -> Message:
-    given = amount(value, enquiry.said("amount.unit"))
-    item = enquiry.said("amount.item")
-    return Message("asking-amount-of", amount=given, item=item) if item else given
+def _scaled_amount(enquiry: Enquiry, factor: float) -> Message:
+    """The amount as a cook would measure it: 4 2/3 cups, not 4.67."""
+    from turnspit.quantities import write_amount
+
+    value, unit, item = (enquiry.said(f"amount.{name}") for name in ("value", "unit", "item"))
+    scaled = Fraction(value * factor).limit_denominator(10_000)
+    written = write_amount(scaled, unit, item=item or "", language=enquiry.reader.language)
+    said, found = amount(value, unit), Message("asking-line", text=written)
+    if item:
+        said, found = (Message("asking-amount-of", amount=each, item=item) for each in (said, found))
+    return Message("asking-scale-amount", given=said, factor=factor, found=found)
 
 
-def _document(enquiry: Enquiry, factor: float, scaled: float | None) -> dict[str, Any]:
-    found: dict[str, Any] = {"factor": factor}
-    if scaled is not None:
-        found |= {"value": scaled, "unit": enquiry.said("amount.unit"), "item": enquiry.said("amount.item")}
-    return found
+def _asked() -> Answer:
+    return Answer(
+        headline=Message("asking-scale-incomplete"),
+        question=Message("asking-ask-scale"),
+        choices=(Message("asking-next-double"), Message("asking-next-scale")),
+        asks="scale.to",
+        next=(Message("asking-next-scale-gravy"), Message("asking-next-scale"), Message("asking-next-double")),
+    )

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase
+from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message, Value
 
 if TYPE_CHECKING:
@@ -15,6 +16,16 @@ if TYPE_CHECKING:
 WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
 BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
 """Notes that answer "why?" rather than "how much do I buy?"."""
+SIDES = {
+    "gravy": "gravy",
+    "dressing": "dressing",
+    "mashed-potatoes": "potatoes",
+    "roast-potatoes": "potatoes",
+    "cranberry": "cranberry",
+    "braised-greens": "greens",
+    "glazed-carrots": "carrots",
+}
+"""The side dish in the portion table by the starter recipe that makes it."""
 ENOUGH_SHARE = 0.95
 USUAL_PARTIES = (6, 8, 12, 16)
 
@@ -24,9 +35,32 @@ def answer(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     kind = kind_of(taken)
     covers = enquiry.said("covers")
+    side = SIDES.get(topic_of(enquiry.text, "dishes"))
+    if side is not None and covers is not None and enquiry.said("roast.kind") is None:
+        return _side(side, covers)
     if covers is None:
         return _asked(taken, kind) if enquiry.said("roast.mass_kg") is None else _feeds(taken, kind)
     return _sized(taken, kind, covers)
+
+
+def _side(item: str, covers: int) -> Answer:
+    """How much of a side dish, by the usual portions."""
+    from turnspit.recipes import SizeCase, size_roast
+
+    found = next(side for side in size_roast(SizeCase(covers=covers)).sides if side.item == item)
+    measure = {"us_cups": "volume", "lb": "mass"}.get(found.basis, "pieces")
+    dish = Message(f"asking-dish-{item}")
+    return Answer(
+        headline=Message(f"asking-size-side-{measure}", dish=dish, covers=covers, low=found.low, high=found.high),
+        lines=(Message("asking-size-side-recipe", dish=dish),),
+        reasons=sources_line([found.source]),
+        next=(
+            Message("asking-next-scale-gravy"),
+            Message("asking-next-for", count=covers + 4),
+            Message("asking-next-why"),
+        ),
+        data={"size": {"dish": item, "covers": covers, "basis": found.basis, "low": found.low, "high": found.high}},
+    )
 
 
 def _sized(taken: Taken, kind: str, covers: int) -> Answer:
