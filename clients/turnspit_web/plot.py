@@ -13,7 +13,7 @@ from turnspit.words import Reader
 from turnspit.words.measures import clock
 from turnspit_web.view import label
 
-WIDTH, HEIGHT = 390, 270
+WIDTH, HEIGHT = 390, 280
 LEFT, RIGHT, TOP, BOTTOM = 40, 374, 18, 236
 Scale = Callable[[float], float]
 
@@ -92,14 +92,15 @@ def _grid(axes: Axes, reader: Reader) -> list[str]:
         parts.append(f'<line class="grid" x1="{LEFT}" x2="{RIGHT}" y1="{y:.1f}" y2="{y:.1f}"/>')
         parts.append(f'<text class="axis" x="{LEFT - 6}" y="{y + 4:.1f}" text-anchor="end">{value:g}°</text>')
         value += step
-    every = 1 if axes.end - axes.start <= timedelta(hours=6) else 2
-    hour = axes.start.replace(minute=0, second=0) + timedelta(hours=1)
-    while hour <= axes.end:
-        x = axes.x(hour)
-        parts.append(
-            f'<text class="axis" x="{x:.1f}" y="{BOTTOM + 18}" text-anchor="middle">{clock(hour, reader)}</text>'
-        )
-        hour += timedelta(hours=every)
+    length = axes.end - axes.start
+    every = timedelta(minutes=30 if length < timedelta(hours=2.5) else 60 if length <= timedelta(hours=6) else 120)
+    at = axes.start.replace(minute=0, second=0)
+    while at <= axes.end:
+        if at >= axes.start:
+            x = axes.x(at)
+            told = clock(at, reader)
+            parts.append(f'<text class="axis" x="{x:.1f}" y="{BOTTOM + 18}" text-anchor="middle">{told}</text>')
+        at += every
     return parts
 
 
@@ -147,9 +148,9 @@ def _names(points: Sequence[Mapping[str, Any]], reader: Reader) -> list[str]:
     for number, station in enumerate(_stations(points[0])):
         name = label(f"station-{station.removesuffix('_c')}", reader)
         parts.append(
-            f'<line class="curve curve-{number}" x1="{x}" x2="{x + 22}" y1="{HEIGHT - 6}" y2="{HEIGHT - 6}"/>'
+            f'<line class="curve curve-{number}" x1="{x}" x2="{x + 22}" y1="{HEIGHT - 10}" y2="{HEIGHT - 10}"/>'
         )
-        parts.append(f'<text class="mark" x="{x + 27}" y="{HEIGHT - 2}">{escape(name)}</text>')
+        parts.append(f'<text class="mark" x="{x + 27}" y="{HEIGHT - 6}">{escape(name)}</text>')
         x += 42 + 7.5 * len(name)
     return parts
 
