@@ -13,6 +13,7 @@ from turnspit.recipes.listed import (
     order_line,
     station_heading,
 )
+from turnspit.recipes.menu import Menu, menu
 from turnspit.recipes.order import OrderLine, OrderSheet, order_sheet
 from turnspit.recipes.portions import Flock, Side, SizeCase, Sizing, size_roast
 from turnspit.recipes.prep import EquipmentNeed, PrepDay, PrepTask, equipment_at_once, prep_list
@@ -35,6 +36,7 @@ __all__ = [
     "Flock",
     "FlockCooking",
     "Ingredient",
+    "Menu",
     "Need",
     "OrderLine",
     "OrderSheet",
@@ -61,6 +63,7 @@ __all__ = [
     "equipment_at_once",
     "equipment_line",
     "infer_region",
+    "menu",
     "named_roast",
     "order_line",
     "order_sheet",

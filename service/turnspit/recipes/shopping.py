@@ -13,6 +13,7 @@ from typing import Literal, cast
 from turnspit.errors import Impossible
 from turnspit.quantities import Amount, density_or_none, food_named, piece_mass, unit, unit_named
 from turnspit.recipes.recipe import Ingredient, Recipe
+from turnspit.recipes.writing import write_ingredient
 from turnspit.reference import Row, table
 
 Market = Literal["us", "metric"]
@@ -183,7 +184,7 @@ def _bought(key: str, measure: str, lines: list[tuple[Recipe, Ingredient]], mark
         left_over=packs * size - wanted,
         made=min(made, need.trimmed) if need else 0.0,
         recipes=tuple(dict.fromkeys(recipe.name for recipe, _ in lines)),
-        lines=tuple(ingredient.text for _, ingredient in lines),
+        lines=tuple(_line(ingredient) for _, ingredient in lines),
         optional=all(ingredient.optional for _, ingredient in lines),
     )
 
@@ -264,6 +265,11 @@ def _priced(line: Bought, prices: Mapping[str, float]) -> Bought:
         raise Impossible("price", price, "is below 0", f"give what {line.item} costs")
     amount = line.packs * line.pack_size / 1000.0 if line.pack == "loose" else float(line.packs)
     return replace(line, cost=price * amount)
+
+
+def _line(ingredient: Ingredient) -> str:
+    """The line as it stands, its amount as it is now (a scaled recipe's text has the old one)."""
+    return write_ingredient(ingredient) if ingredient.read and ingredient.amount is not None else ingredient.text
 
 
 def _display(key: str, ingredients: list[Ingredient]) -> str:
