@@ -16,6 +16,7 @@ from turnspit.words import Reader, say
 from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
+LONGEST_TEXT = 10_000
 
 
 def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> tuple[Reply, Conversation]:
@@ -55,11 +56,11 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
 
 
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
-    """The words that are answered: the line's, before it those of the line that it amends or asks about."""
-    last = conversation.lines[-1] if conversation is not None and conversation.lines else ""
-    if reading.move == "ask" or not last:
-        return line.text
-    return f"{line.text} {last}" if reading.move == "amend" else last
+    """The words that are answered: the line's own, before those it amends; those of the answer it asks about."""
+    before = conversation.answered if conversation is not None else ""
+    if reading.move == "ask" or not before:
+        return line.text[:LONGEST_TEXT]
+    return f"{line.text}\n{before}"[:LONGEST_TEXT] if reading.move == "amend" else before
 
 
 def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conversation_id: str) -> Reply:
@@ -145,6 +146,7 @@ def _continued(
         pending=reading.ambiguous or answer.asks,
         clock=reading.clock or before.clock,
         lines=before.lines if about_the_answer else (*before.lines, line.text),
+        answered=_text(line, reading, conversation),
         **reading.kept,
     )
 

@@ -19,7 +19,7 @@ class Conversation:
     assumed, by path. `pending` is the path an open question asks for, "" without one. `units` are those the lines
     use;
     `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject set
-    aside.
+    aside. `answered` are the words that the last answer was about: the question and what amended it.
     """
 
     id: str
@@ -34,6 +34,7 @@ class Conversation:
     units: Literal["us", "metric"] | None = None
     day: str = ""
     shelved: Understood = field(default_factory=dict)
+    answered: str = ""
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -50,6 +51,7 @@ class Conversation:
             "units": self.units,
             "day": self.day,
             "shelved": dict(self.shelved),
+            "answered": self.answered,
         }
 
     @classmethod

@@ -11,7 +11,9 @@ from typing import Any, Literal
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.conversation import Conversation
+from turnspit.asking.readers.amount import target_unit
 from turnspit.asking.readers.clock import Clock
+from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS
 from turnspit.asking.readers.moment import at_clock, next_after
 from turnspit.asking.scene import Scene
 
@@ -65,6 +67,12 @@ def _about_the_answer(scene: Scene) -> Move | None:
 def _system(scene: Scene) -> None:
     for place, item in scene.find("<system>"):
         scene.put("units", item.tags["<system>"], "units", place)
+    if scene.talk and not scene.values and len(scene.items) <= _LONGEST_ASIDE:
+        # `in pounds please`: a unit alone names the system.
+        for place, item in enumerate(scene.items):
+            unit = target_unit(item)
+            if unit in US_UNITS | METRIC_UNITS:
+                scene.put("units", "us" if unit in US_UNITS else "metric", "units: by a unit", place)
 
 
 def _finish_serving_time(scene: Scene, before: Conversation) -> None:
@@ -112,7 +120,8 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     elif now == "apart" and not amends:
         old = {}
     merged = _merged(old, said, intents)
-    return Turn("amend" if amends else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
+    moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
+    return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
 
 
 def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
@@ -120,6 +129,9 @@ def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
     if any(path.split(".")[0] in _APART for path in values) or (asked and asked[0] in ("convert", "scale")):
         return "apart"
     return "dinner"
+
+
+_ASKS = ("<how_long>", "<how_big>", "<how_much>", "<when>", "<what_temp>", "<where>", "<plan>")
 
 
 def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_group: bool) -> bool:
@@ -137,9 +149,13 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
         return True
     if asked[0] in ("convert", "scale"):
         return asked == before.intents
+    asks = scene.has(*_ASKS) or (bool(scene.items) and "<can>" in scene.items[0])
+    if asked[0] == "plan" and not asks and before.intents[0] not in ("plan", "doneness"):
+        return not any(path in scene.values for path in ("serve_at", "start_at"))
+    if asked[0] == "doneness" and before.intents[0] == "safety" and not scene.has("<place>", "<done>"):
+        return True
     if scene.hints.get("told"):
         return asked[0] not in ("doneness", "safety") or (asked[0] == "safety" and "<out>" not in _tags(scene))
-    asks = scene.has("<how_long>", "<how_big>", "<how_much>", "<when>", "<what_temp>", "<can>", "<where>", "<plan>")
     return not asks and (scene.has("<strong_amend>") or "brine.wanted" in scene.values)
 
 

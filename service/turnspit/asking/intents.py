@@ -53,6 +53,13 @@ class Piece:
         return False
 
     @property
+    def ok_asked(self) -> bool:
+        """Whether "ok" asks for leave ("2 hours on the counter ok?") and does not open a sentence ("ok, 15 lb then")."""
+        if not self.has("<ok>") or (self.items and "<ok>" in self.items[0].tags):
+            return False
+        return self.has("<can>") or self.items[-1].words == "?" or "<ok>" in self.items[-1].tags
+
+    @property
     def asks(self) -> bool:
         """Whether a question word opens or fills it."""
         return self.has(*_QUESTION_WORDS, "<can>", "'what", "'whats", "'how", "'which", "'?")
@@ -97,7 +104,7 @@ def _safety(piece: Piece) -> bool:
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
-    if piece.has("<safe>"):
+    if piece.has("<safe>") or piece.ok_asked:
         return not piece.has("<done>")
     if piece.has("<core_temp>") and piece.has("<what_temp>"):
         return True
@@ -161,7 +168,7 @@ def _tells_reading(piece: Piece) -> bool:
 
 
 def _tells_danger(piece: Piece) -> bool:
-    if piece.has("<danger>", "<out>", "<safe>"):
+    if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
         return True
     return (
         piece.has("<subject>")

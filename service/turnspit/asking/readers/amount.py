@@ -29,6 +29,8 @@ def read(scene: Scene) -> bool:
         ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
     )
     target = _target(scene, source[0] if source else None)
+    if source is None and target is None and _goes_on(scene):
+        target = _lone_unit(scene)
     if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has(
         "<convert>"
     ):
@@ -50,6 +52,12 @@ def read(scene: Scene) -> bool:
     if target is not None:
         scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
     return True
+
+
+def _lone_unit(scene: Scene) -> int | None:
+    """`gas mark?`: a line that is nothing but a unit."""
+    rest = [place for place, item in enumerate(scene.items) if not ("<soft>" in item or "<break>" in item)]
+    return rest[0] if len(rest) == 1 and target_unit(scene.items[rest[0]]) else None
 
 
 def _goes_on(scene: Scene) -> bool:

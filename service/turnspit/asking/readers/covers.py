@@ -62,6 +62,12 @@ def _range(*values: object) -> Covers | None:
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
 
 
+@grammar.rule("<add> <number> <people>|<kids>", gives="<covers>")
+def _add_people(_: str, value: Number | float, __: str) -> Covers | None:
+    said = number(value).value
+    return Covers(0, more=int(said)) if said == int(said) and abs(said) < _MOST else None
+
+
 @grammar.rule("<number> <more> <people>?", gives="<covers>")
 def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | None:
     said = number(value).value

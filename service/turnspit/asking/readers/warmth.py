@@ -15,7 +15,7 @@ from turnspit.asking.scene import Scene
 _OVEN_FROM_C = 100.0
 _READ_AT_MOST = 220
 # Words that ask about, or fear for, what was read on a probe.
-_ASKED_OF = ("<safe>", "<done>", "<done_word>", "<cold_place>", "<danger>")
+_ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 
 
 @dataclass(frozen=True, slots=True)
