@@ -12,7 +12,8 @@ def grams(listed, item):
 
 def test_a_dinner_for_two_hundred_takes_what_six_do_each():
     few, many = (shopping_list(menu(SizeCase(covers=covers)).recipes) for covers in (60, 600))
-    for item in ("bread", "milk", "kale", "cranberries", "celery"):
+    # foods that no scaling rule bends
+    for item in ("bread", "carrots", "kale", "cranberries", "celery"):
         assert grams(many, item) == pytest.approx(10 * grams(few, item), rel=0.001)
 
 
