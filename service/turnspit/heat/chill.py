@@ -159,7 +159,7 @@ def _cooled(case: ChillCase, food: ChillFood, size: Extent) -> History:
 
 
 def _times(step_s: float) -> Floats:
-    """A short first step that grows to `step_s`, and on by a fortieth of the time gone for those that take longest."""
+    """A short first step that grows to `step_s`, and on by a fortieth of the time gone for who takes longest."""
     times, step = [0.0], 0.01 * step_s
     while times[-1] < 40 * _STEPS_TO_EXPECTED * step_s:
         times.append(times[-1] + step)
