@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from time import perf_counter
 
-from prometheus_client import CollectorRegistry, Counter, Histogram, generate_latest
+from prometheus_client import CollectorRegistry, Counter, Histogram, ProcessCollector, generate_latest
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 SECONDS = (0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.5, 5.0)
@@ -15,6 +15,7 @@ class Meters:
 
     def __init__(self) -> None:
         self._registry = CollectorRegistry()
+        ProcessCollector(registry=self._registry)
         self.requests = Counter(
             "turnspit_requests", "Requests answered.", ("method", "route", "status"), registry=self._registry
         )
