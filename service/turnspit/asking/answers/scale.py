@@ -10,13 +10,14 @@ from turnspit.asking.answers.convert import amount
 from turnspit.asking.answers.topics import topic_of
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Message
+from turnspit.words import say
 
 if TYPE_CHECKING:
     from turnspit.recipes import Recipe, ScaledRecipe
 
 LARGEST_FACTOR = 1000.0
 LEAST_LINES = 3
-"""A text of so many lines is a recipe that was pasted."""
+"""A text of so many lines with figures is a recipe that was pasted."""
 
 
 def answer(enquiry: Enquiry) -> Answer:
@@ -47,8 +48,13 @@ def _recipe(enquiry: Enquiry) -> Recipe | None:
     """The recipe in the text itself, else the starter recipe that it names."""
     from turnspit.recipes import read_recipe, read_starter
 
-    if sum(bool(line.strip()) for line in enquiry.text.splitlines()) >= LEAST_LINES:
-        return read_recipe(enquiry.text)
+    pasted = [line for line in enquiry.text.splitlines() if line.strip()]
+    while pasted and topic_of(pasted[0], "commands"):
+        pasted.pop(0)
+    if sum(any(map(str.isdigit, line)) for line in pasted) >= LEAST_LINES:
+        titled = not any(map(str.isdigit, pasted[0]))
+        title = [] if titled else [say(Message("asking-scale-your-recipe"), enquiry.reader)]
+        return read_recipe("\n".join((*title, *pasted)))
     dish = topic_of(enquiry.text, "dishes")
     return read_starter(dish).recipe if dish and enquiry.said("amount.item") is None else None
 

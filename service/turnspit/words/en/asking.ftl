@@ -378,3 +378,4 @@ asking-size-side-volume = { $dish } for { $covers }: { VOLUME($low) } to { VOLUM
 asking-size-side-mass = { $dish } for { $covers }: { MASS($low) } to { MASS($high) } raw.
 asking-size-side-pieces = { $dish } for { $covers }: { $low } to { $high }.
 asking-size-side-recipe = For a recipe of it in that size: “scale the { $dish } to …”.
+asking-scale-your-recipe = your recipe

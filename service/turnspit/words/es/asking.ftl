@@ -378,3 +378,4 @@ asking-size-side-volume = { $dish } para { $covers }: { VOLUME($low) } a { VOLUM
 asking-size-side-mass = { $dish } para { $covers }: { MASS($low) } a { MASS($high) } en crudo.
 asking-size-side-pieces = { $dish } para { $covers }: { $low } a { $high }.
 asking-size-side-recipe = Para una receta de ese tamaño: «escalar { $dish } a … raciones».
+asking-scale-your-recipe = su receta
