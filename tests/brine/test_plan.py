@@ -187,3 +187,8 @@ def test_many_birds_share_the_brine_over_several_vessels():
     buckets = plan_brine(BrineCase(mass_kg=6.8, count=2, vessel_l=5 * GALLON_L))
     assert (buckets.fits, buckets.vessels) == (False, 2)
     assert "brine-note-vessels" in [note.key for note in buckets.notes]
+
+
+def test_the_shelf_must_be_as_high_as_a_vessel_of_that_size():
+    assert plan_brine(BUCKET).shelf_height_mm == 370  # a 5 gallon bucket (common practice, no source)
+    assert plan_brine(replace(BUCKET, method="dry")).shelf_height_mm == 0

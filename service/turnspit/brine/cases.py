@@ -70,7 +70,7 @@ class BrinePlan:
     `hours` is the case's, or the time taken between `hours_low` and `hours_high`; `finished_salt_percent` and
     `sodium_mg_per_serving` (of `case.serving_g`) are of the carved meat after that time, `salt_by_part` per part.
     `fits` is None without a vessel; `short_l` is what it lacks; `vessels` is how many it takes for all pieces, and
-    `full_weight_kg` what one of them holds. Dry salting has no water and no vessel.
+    `full_weight_kg` what one of them holds; `shelf_height_mm` is the height of a common vessel of that size. Dry salting has no water and no vessel.
     """
 
     case: BrineCase
@@ -109,6 +109,7 @@ class BrinePlan:
     short_l: float = 0.0
     would_fit: str | None = None
     vessels: int = 1
+    shelf_height_mm: float = 0.0
     largest_kg: float | None = None
     salt_by_part: Mapping[str, Spread] = field(default_factory=dict)
     uptake_g: Spread | None = None

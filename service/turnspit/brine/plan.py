@@ -201,6 +201,7 @@ def _blank(case: BrineCase, vessel: Fit) -> BrinePlan:
         short_l=vessel.short_l,
         would_fit=vessel.would_fit,
         vessels=vessel.vessels,
+        shelf_height_mm=vessel.height_mm if wet else 0.0,
         largest_kg=vessel.largest_kg,
         concentrate_water_l=0.0,
         ice_kg=0.0,

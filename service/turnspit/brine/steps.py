@@ -83,7 +83,7 @@ def steps(plan: BrinePlan) -> tuple[Message, ...]:
         chill,
         Message("brine-step-check-cold"),
         Message("brine-step-bird-in" if case.kind in HOLLOW else "brine-step-joint-in"),
-        Message("brine-step-place", weight_kg=plan.full_weight_kg),
+        Message("brine-step-place", weight_kg=plan.full_weight_kg, height_mm=plan.shelf_height_mm),
         Message("brine-step-out", hours=_hours(plan.hours_low, plan.hours_high)),
         Message("brine-step-dry-skin"),
         Message("brine-step-season"),

@@ -27,7 +27,7 @@ class Fit:
 
     `short_l` is what the vessel lacks, 0 where it fits; `would_fit` names the smallest common vessel that does, and
     `largest_kg` the heaviest piece of which this vessel takes `count`. `vessels` is how many are needed: of the given
-    one where a piece fits at all, else of a common size.
+    one where a piece fits at all, else of a common size. `height_mm` is the shelf height of a common vessel of the size.
     """
 
     displaced_l: float
@@ -38,7 +38,8 @@ class Fit:
     would_fit: str | None
     would_fit_l: float | None
     largest_kg: float | None
-    vessels: int = 1
+    vessels: int
+    height_mm: float
 
 
 def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
@@ -69,6 +70,7 @@ def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
         would_fit_l=None if best is None else float(best["litres"]),
         largest_kg=None if vessel_l is None else vessel_l / HEADSPACE / SNUG * envelope_kg_l(kind) / count,
         vessels=_vessels(count, needed / count, vessel_l),
+        height_mm=float(_nearest_common(chosen)["height_mm"]),
     )
 
 
@@ -82,6 +84,10 @@ def _vessels(count: int, needed_each_l: float, vessel_l: float | None) -> int:
 def _smallest_common(needed_l: float) -> Row | None:
     common = [row for row in table("brine_vessels") if row["litres"] >= needed_l]
     return min(common, key=lambda row: float(row["litres"]), default=None)
+
+
+def _nearest_common(litres: float) -> Row:
+    return min(table("brine_vessels"), key=lambda row: abs(float(row["litres"]) - litres))
 
 
 def envelope_kg_l(kind: str) -> float:
