@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 
 from turnspit.errors import Impossible
 from turnspit.quantities.foods import density_or_none, piece_mass
 from turnspit.quantities.units import Region, unit
-
-MIXED = ("lb", "oz")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +41,15 @@ class Amount:
 
     def times(self, factor: Fraction) -> Amount:
         """The amount multiplied; what one piece holds stays."""
-        return replace(
-            self,
-            value=self.value * factor,
-            high=None if self.high is None else self.high * factor,
-            equals=None if self.equals is None else self.equals.times(factor),
+        return Amount(
+            self.value * factor,
+            self.unit,
+            None if self.high is None else self.high * factor,
+            self.region,
+            self.approximate,
+            self.size,
+            self.each,
+            None if self.equals is None else self.equals.times(factor),
         )
 
     def litres(self) -> float | None:

@@ -119,7 +119,8 @@ def _value(match: re.Match[str]) -> Fraction | None:
 
 def _in_digits(got: dict[str, str | None]) -> Fraction | None:
     if got["whole"]:
-        return int(got["whole"]) + Fraction(int(got["top"] or 0), int(got["bottom"] or 1))
+        top, bottom = int(got["top"] or 0), int(got["bottom"] or 1)
+        return Fraction(int(got["whole"]) * bottom + top, bottom)
     if got["numerator"]:
         return Fraction(int(got["numerator"]), int(got["denominator"] or 1))
     if got["thousands"]:
@@ -127,7 +128,8 @@ def _in_digits(got: dict[str, str | None]) -> Fraction | None:
     if got["decimal"]:
         return Fraction(f"0{got['decimal'].replace(',', '.')}")
     if got["integer"]:
-        return Fraction(int(got["integer"])) + _part(got["and_part"])
+        whole = Fraction(int(got["integer"]))
+        return whole + _part(got["and_part"]) if got["and_part"] else whole
     return None
 
 

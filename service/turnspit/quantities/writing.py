@@ -92,7 +92,6 @@ def tolerance_for(item: str) -> float:
     return EXACT_TOLERANCE if exact else TOLERANCE
 
 
-@lru_cache(maxsize=65536)
 def measured(
     value: Fraction,
     unit_name: str,

@@ -19,6 +19,11 @@ from turnspit.reference import table
 _BULLET = re.compile(r"^\s*(?:[-*•·▢☐□◦‣–—+]+|\[[ xX]?\]|\d+\))\s*")
 _LETTER = re.compile(r"[^\W\d_]")
 _STARTS_LIKE_AMOUNT = re.compile(r"\d|[/.,]\d|x\s*\d", re.IGNORECASE)
+_ASIDE_WORDS = re.compile(
+    r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
+    re.IGNORECASE,
+)
+"""Without one of these no aside can stand on the line: a quick look that saves the four searches below."""
 _OPTIONAL = re.compile(
     r"[\s,;]*[(\[]?\s*\b(?:optional(?:ly)?|if (?:desired|using|you like|you have (?:it|them)|available|liked|wished)|"
     r"opcional(?:es)?)\b\s*[)\]]?\s*:?",
@@ -105,7 +110,12 @@ class _Said:
     extra: str
 
 
+_NOTHING_SAID = _Said(optional=False, to_taste=False, purpose="", extra="")
+
+
 def _asides(rest: str) -> tuple[str, _Said]:
+    if not _ASIDE_WORDS.search(rest):
+        return rest.strip(" ,;"), _NOTHING_SAID
     rest, optional = _without(_OPTIONAL, rest)
     rest, to_taste = _without(_TO_TASTE, rest)
     extra = _EXTRA.search(rest)
@@ -283,8 +293,9 @@ def _leading_preparation(text: str) -> tuple[str, str]:
         else:
             break
     before, item = " ".join(words[:done]).strip(","), " ".join(words[done:])
-    named = any(text.casefold().startswith(name) for name in ingredient_words("named_with_preparation"))
-    if not done or named or food_named(item) != food_named(text):
+    if not done or food_named(item) != food_named(text):
+        return "", text
+    if any(text.casefold().startswith(name) for name in ingredient_words("named_with_preparation")):
         return "", text
     return before, item
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from typing import cast
@@ -12,6 +13,8 @@ from turnspit.quantities import Region
 from turnspit.reference import table
 
 LEAST_WEIGHT = 2
+LONGEST_SIGN = 4
+_WORDS = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*'?|°[a-z]|\b20(?= ?ml)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,8 +33,8 @@ class RegionFound:
 
 def infer_region(text: str) -> RegionFound:
     """The region that the words of a recipe point to; see the table `region_signs` for the weights."""
-    signs, pattern = _signs()
-    said = dict.fromkeys(match.group().casefold() for match in pattern.finditer(text))
+    signs = _signs()
+    said = dict.fromkeys(phrase for phrase in _phrases(text) if phrase in signs)
     weights: dict[str, int] = {}
     words: dict[str, list[str]] = {}
     for word in said:
@@ -47,12 +50,21 @@ def infer_region(text: str) -> RegionFound:
     return RegionFound(cast(Region, ranked[0]), tuple(strongest))
 
 
+def _phrases(text: str) -> Iterator[str]:
+    """Every run of one to four words of the text, in its order."""
+    words = _WORDS.findall(text.casefold())
+    for start in range(len(words)):
+        phrase = words[start]
+        yield phrase
+        for word in words[start + 1 : start + LONGEST_SIGN]:
+            phrase = f"{phrase} {word}"
+            yield phrase
+
+
 @cache
-def _signs() -> tuple[dict[str, list[tuple[str, int]]], re.Pattern[str]]:
+def _signs() -> dict[str, list[tuple[str, int]]]:
     signs: dict[str, list[tuple[str, int]]] = {}
     for row in table("region_signs"):
         for word in row["words"]:
-            signs.setdefault(word, []).append((row["region"], row["weight"]))
-    longest_first = sorted(signs, key=len, reverse=True)
-    pattern = "|".join(re.escape(word) for word in longest_first)
-    return signs, re.compile(rf"(?<![^\W\d_])(?:{pattern})(?![^\W\d_])", re.IGNORECASE)
+            signs.setdefault(" ".join(_WORDS.findall(word)), []).append((row["region"], row["weight"]))
+    return signs

@@ -11,11 +11,12 @@ from typing import cast
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Caution, Message
 from turnspit.quantities import Amount, Pan, System, unit, write_amount
-from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
+from turnspit.recipes.allergens import AllergenFlag, allergens
 from turnspit.recipes.ingredients import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Yield
 from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
 from turnspit.recipes.writing import write_ingredient
+from turnspit.reference import caution
 
 FACTORS = (0.01, 1000.0)
 """A recipe is scaled by no less and no more than this."""
@@ -223,7 +224,7 @@ def _scaled(
     measured, changed_by, rules = apply_rules(recipe, linear, factor, rules_off)
     makes = recipe.makes
     scaled_yield = None if makes is None else _yield_times(makes, factor)
-    found = allergen_caution(recipe)
+    flags = allergens(recipe.ingredients)
     return ScaledRecipe(
         factor=factor,
         by=by,
@@ -231,8 +232,8 @@ def _scaled(
         linear=replace(recipe, ingredients=linear, makes=scaled_yield),
         lines=tuple(map(ScaledLine, recipe.ingredients, linear, measured, changed_by)),
         rules=rules,
-        allergens=allergens(recipe.ingredients),
-        cautions=(found,) if found else (),
+        allergens=flags,
+        cautions=(caution("allergens"),) if flags else (),
         notes=recipe.notes,
     )
 
