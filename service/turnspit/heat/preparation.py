@@ -26,7 +26,7 @@ OVEN_VAPOUR_PA, ROOM_VAPOUR_PA = 5000.0, 1000.0
 REST_W_M2K = 5.0
 CUPBOARD_C = 60.0
 FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -3.0, 2.0
-ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.02, "frozen": 1.06}
+ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.03, "frozen": 1.08}
 """Ice in the cavity and the joints of a bird keeps heat out from inside; the factor on the radius is set by the
 federal rule that a frozen bird takes at least half as long again (docs/heat.md)."""
 STUFFING_C = 10.0
