@@ -1,6 +1,6 @@
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from turnspit.brine.diffusion import CELLS, Bath, Body, diffusivity_m2_s
@@ -9,6 +9,7 @@ from turnspit.errors import Impossible, OutOfRange
 positive = st.floats(0.01, 100.0)
 
 
+@settings(deadline=None)
 @given(positive, positive, st.floats(0.002, 0.2), st.floats(0.002, 0.2), st.floats(1e-9, 1e-2))
 def test_salt_is_conserved_and_bounded(bath_kg, meat_kg, reach_m, other_m, travelled):
     bath = Bath.of([Body("slab", reach_m, meat_kg), Body("cylinder", other_m, 2 * meat_kg)], bath_kg)

@@ -1,5 +1,5 @@
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from turnspit.brine import cold_brine, ice_to_chill_kg
@@ -10,6 +10,7 @@ from turnspit.errors import Impossible, OutOfRange
 strengths = st.floats(0.1, 20.0)
 
 
+@settings(deadline=None)
 @given(st.floats(0.1, 100.0), strengths, strengths)
 def test_weakening_and_strengthening_meet_the_strength_asked_for(water_l, first, second):
     salt_g = nacl.salt_g(water_l, first)
@@ -27,6 +28,7 @@ def test_stronger_is_denser_and_freezes_lower():
     assert values == sorted(values)
 
 
+@settings(deadline=None)
 @given(st.floats(0.5, 100.0), strengths, st.floats(0.0, 8.0), st.floats(0.0, 35.0), st.floats(0.0, 5.0))
 def test_the_water_is_split_without_loss(water_l, strength, sugar, tap_c, to_c):
     cold = cold_brine(water_l, strength, sugar, tap_c=max(tap_c, to_c), to_c=to_c)

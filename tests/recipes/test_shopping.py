@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from turnspit.errors import Impossible
@@ -149,6 +149,7 @@ def test_mass_is_conserved_through_the_list_of_a_whole_dinner(market):
     assert {text for line in lines for text in line.lines} == {_line(i) for d in recipes for i in d.ingredients}
 
 
+@settings(deadline=None)
 @given(
     st.lists(
         st.tuples(

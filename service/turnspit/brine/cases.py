@@ -69,8 +69,9 @@ class BrinePlan:
     `concentrate_water_l` heated with the salt to `concentrate_c`, `cold_water_l` from the tap and `ice_kg`.
     `hours` is the case's, or the time taken between `hours_low` and `hours_high`; `finished_salt_percent` and
     `sodium_mg_per_serving` (of `case.serving_g`) are of the carved meat after that time, `salt_by_part` per part.
-    `fits` is None without a vessel; `short_l` is what it lacks; `vessels` is how many it takes for all pieces, and
-    `full_weight_kg` what one of them holds; `shelf_height_mm` is the height of a common vessel of that size. Dry salting has no water and no vessel.
+    `fits` is None without a vessel; `short_l` is what it lacks; `vessels` is how many it takes for all pieces,
+    `full_weight_kg` what one of them holds, `shelf_height_mm` the height of a common vessel of that size. Dry salting
+    has no water and no vessel.
     """
 
     case: BrineCase

@@ -27,7 +27,7 @@ class Fit:
 
     `short_l` is what the vessel lacks, 0 where it fits; `would_fit` names the smallest common vessel that does, and
     `largest_kg` the heaviest piece of which this vessel takes `count`. `vessels` is how many are needed: of the given
-    one where a piece fits at all, else of a common size. `height_mm` is the shelf height of a common vessel of the size.
+    one where a piece fits at all, else of a common size. `height_mm` is the height of a common vessel of that size.
     """
 
     displaced_l: float
