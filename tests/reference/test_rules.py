@@ -1,10 +1,11 @@
 from datetime import UTC, datetime
+from importlib import import_module
 
 import pytest
 
 from turnspit.errors import Unknown
 from turnspit.message import SEVERITIES, Caution, Message
-from turnspit.reference import ACTIONS, caution, rule, rule_ids, rules
+from turnspit.reference import ACTIONS, caution, is_licensed, rule, rule_ids, rules, tables
 from turnspit.words import Reader, keys, say
 
 NOW = datetime(2026, 11, 25, 9, tzinfo=UTC)
@@ -85,3 +86,49 @@ def test_a_caution_is_a_reminder_unless_its_severity_is_given():
 def test_a_citation_names_document_section_and_year():
     assert rule("cooling-two-stage").citation == "FDA Food Code 2022, 3-501.14(A)"
     assert rule("stuffing-165", "home").citation.endswith("(2013)")
+
+
+LOCAL_CODE = """
+title = "A county that holds hot at 140 F"
+source = "County food code"
+obtained = "print"
+[[row]]
+id = "hot-hold"
+applies_to = ["cooked food kept hot"]
+limits = { food_min_c = 60.0, roast_min_c = 60.0 }
+document = "County food code"
+section = "12"
+year = 2020
+severity = "warn"
+action = "reheat"
+"""
+
+
+@pytest.fixture
+def county(monkeypatch):
+    """A local code as one more file."""
+    known, load = tables.names(), tables.table
+    made = tables.parse("rules_licensed_county", LOCAL_CODE)
+    reading = import_module("turnspit.reference.rules")
+    caches = (reading.sources, reading._by_id, reading._file)
+    monkeypatch.setattr(reading, "names", lambda: (*known, "rules_licensed_county"))
+    monkeypatch.setattr(reading, "table", lambda name: made if name == made.name else load(name))
+    for cache in caches:
+        cache.cache_clear()
+    yield
+    for cache in caches:
+        cache.cache_clear()
+
+
+@pytest.mark.usefixtures("county")
+def test_a_local_code_is_one_more_file_with_the_rows_that_differ():
+    assert rule("hot-hold", "licensed_county").limits["food_min_c"] == 60.0
+    assert rule("hot-hold", "licensed").limits["food_min_c"] == 57.22
+    assert rule("cooling-two-stage", "licensed_county").citation == rule("cooling-two-stage", "licensed").citation
+    assert [each.id for each in rules("licensed_county")] == ["hot-hold"]
+    assert is_licensed("licensed_county")
+
+
+def test_an_unknown_kitchen_is_named():
+    with pytest.raises(Unknown, match="space station"):
+        rule("hot-hold", "space station")

@@ -1,7 +1,8 @@
 """The safety rules: each a row with its limits and its citation, one file per jurisdiction.
 
 `home` is the federal consumer guidance, `licensed` the FDA Food Code; `plants` holds what the time-temperature tables
-rest on. A rule that stands in several files is one rule with several limits; unstated, the stricter is meant.
+rest on. A rule that stands in several files is one rule with several limits; unstated, the stricter is meant. A local
+code is one more file, `rules_licensed_<place>.toml`, with the rows that differ; its kitchen is `licensed_<place>`.
 """
 
 from __future__ import annotations
@@ -10,14 +11,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from types import MappingProxyType
-from typing import Literal, get_args
+from typing import Literal, TypeAlias, get_args
 
 from turnspit.errors import Unknown
 from turnspit.message import Caution, Message, Severity, Value
-from turnspit.reference.tables import Row, table
+from turnspit.reference.tables import Row, names, table
 
-Kitchen = Literal["home", "licensed"]
-Source = Literal["home", "licensed", "plants"]
+Kitchen: TypeAlias = str
+"""`home`, `licensed`, or the name of a local code's file."""
 Action = Literal[
     "go_on",
     "measure",
@@ -36,8 +37,7 @@ Action = Literal[
     "serve_or_discard",
     "discard",
 ]
-KITCHENS: tuple[Kitchen, ...] = get_args(Kitchen)
-SOURCES: tuple[Source, ...] = get_args(Source)
+KITCHENS: tuple[Kitchen, ...] = ("home", "licensed")
 ACTIONS: tuple[Action, ...] = get_args(Action)
 
 LIMIT_TOLERANCE = 0.006
@@ -53,7 +53,7 @@ class Rule:
     """
 
     id: str
-    source: Source
+    source: str
     jurisdiction: str
     applies_to: tuple[str, ...]
     limits: Mapping[str, float]
@@ -96,6 +96,16 @@ class Rule:
         }
 
 
+def is_licensed(kitchen: Kitchen) -> bool:
+    """Whether a kitchen is run by a food code, of whatever place."""
+    return base_of(kitchen) == "licensed"
+
+
+def base_of(kitchen: Kitchen) -> Kitchen:
+    """The kitchen whose rows hold where a local code has none: `licensed` for `licensed_<place>`."""
+    return kitchen.partition("_")[0]
+
+
 def rule(rule_id: str, kitchen: Kitchen | None = None) -> Rule:
     """The rule of that id as it holds in `kitchen`, or the stricter of both where the kitchen is not stated.
 
@@ -105,20 +115,29 @@ def rule(rule_id: str, kitchen: Kitchen | None = None) -> Rule:
     if found is None:
         raise Unknown("rule", rule_id, rule_ids())
     if kitchen is not None:
-        return found.get(kitchen) or next(iter(found.values()))
-    versions = tuple(found.values())
+        if kitchen not in sources():
+            raise Unknown("kitchen", kitchen, sources())
+        return found.get(kitchen) or found.get(base_of(kitchen)) or next(iter(found.values()))
+    versions = tuple(version for source, version in found.items() if source == base_of(source))
     return next((v for v in versions if all(_as_strict(v, other) for other in versions)), versions[0])
 
 
 def rules(kitchen: Kitchen | None = None) -> tuple[Rule, ...]:
-    """The rules of one kitchen, or of all files where it is not stated."""
-    wanted = SOURCES if kitchen is None else (kitchen,)
+    """The rules of one file, or of all files where none is named. Raises Unknown."""
+    wanted = sources() if kitchen is None else (kitchen,)
     return tuple(version for source in wanted for version in _file(source))
 
 
 def rule_ids() -> tuple[str, ...]:
     """Every rule id, sorted."""
     return tuple(sorted(_by_id()))
+
+
+@cache
+def sources() -> tuple[str, ...]:
+    """The files of rules there are, by what stands after `rules_`; home and licensed first."""
+    found = (name.removeprefix("rules_") for name in names() if name.startswith("rules_"))
+    return (*KITCHENS, *(source for source in found if source not in KITCHENS))
 
 
 def caution(rule_id: str, severity: Severity | None = None, **values: Value) -> Caution:
@@ -142,21 +161,21 @@ def _stricter(name: str, one: float, other: float) -> float:
 
 
 @cache
-def _by_id() -> Mapping[str, Mapping[Source, Rule]]:
-    found: dict[str, dict[Source, Rule]] = {}
-    for source in SOURCES:
+def _by_id() -> Mapping[str, Mapping[str, Rule]]:
+    found: dict[str, dict[str, Rule]] = {}
+    for source in sources():
         for version in _file(source):
             found.setdefault(version.id, {})[source] = version
     return MappingProxyType({rule_id: MappingProxyType(versions) for rule_id, versions in found.items()})
 
 
 @cache
-def _file(source: Source) -> tuple[Rule, ...]:
+def _file(source: str) -> tuple[Rule, ...]:
     rows = table(f"rules_{source}")
     return tuple(_rule(source, rows.title, row) for row in rows.by("id").values())
 
 
-def _rule(source: Source, jurisdiction: str, row: Row) -> Rule:
+def _rule(source: str, jurisdiction: str, row: Row) -> Rule:
     return Rule(
         id=row["id"],
         source=source,

@@ -43,29 +43,29 @@ def plan_cooling(case: ChillCase, kitchen: Kitchen = "licensed") -> CoolingPlan:
     `ok` where nine in ten members make both stages, `warn` where half do, else `stop`. Raises what the forecast does:
     OutOfRange, and Impossible for a place that is not colder than 5 C.
     """
-    hot_c, middle_c, cold_c = (limit(TWO_STAGE, name, "licensed") for name in ("from_c", "middle_c", "cold_c"))
+    hot_c, middle_c, cold_c = (limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c"))
     OutOfRange.check("from_c", case.from_c, middle_c, 100.0, "give the temperature of the hot food in C")
     forecast = forecast_chill(replace(case, to_c=cold_c))
     start_c = min(case.from_c, hot_c)
     first_h = forecast.hours_between(start_c, middle_c)
     total_h = forecast.hours_between(start_c, cold_c)
-    severity = _grade(first_h, total_h)
+    severity = _grade(first_h, total_h, kitchen)
     seen = (
         Message("safety-cooling-forecast", first_min=first_h.p50 * 60, total_min=total_h.p50 * 60)
         if math.isfinite(total_h.p50)
         else Message("safety-cooling-never")
     )
-    depth_mm = depth_that_cools(case)
-    iced_mm = depth_that_cools(replace(case, medium="ice_bath", medium_c=0.0, air_m_s=0.0))
+    depth_mm = depth_that_cools(case, kitchen)
+    iced_mm = depth_that_cools(replace(case, medium="ice_bath", medium_c=0.0, air_m_s=0.0), kitchen)
     action = _advice(severity, depth_mm, iced_mm)
     found = finding(kitchen, TWO_STAGE, severity, "measure" if severity == "ok" else "chill", seen, action=action)
     return CoolingPlan(case, forecast, first_h, total_h, found, depth_mm, iced_mm)
 
 
-def depth_that_cools(case: ChillCase) -> float | None:
+def depth_that_cools(case: ChillCase, kitchen: Kitchen = "licensed") -> float | None:
     """The deepest layer in mm that makes both stages nine times in ten; None where not even 10 mm does."""
     hot_c, middle_c, cold_c, first_h, total_h = (
-        limit(TWO_STAGE, name, "licensed") for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
+        limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
     )
     try:
         layer = replace(case, shape="slab", dims_mm=(THINNEST_MM,), mass_kg=None, from_c=hot_c)
@@ -77,8 +77,8 @@ def depth_that_cools(case: ChillCase) -> float | None:
         return None
 
 
-def _grade(first_h: Spread, total_h: Spread) -> Grade:
-    first_max_h, total_max_h = (limit(TWO_STAGE, name, "licensed") for name in ("first_max_h", "total_max_h"))
+def _grade(first_h: Spread, total_h: Spread, kitchen: Kitchen) -> Grade:
+    first_max_h, total_max_h = (limit(TWO_STAGE, name, kitchen) for name in ("first_max_h", "total_max_h"))
     if first_h.p90 <= first_max_h and total_h.p90 <= total_max_h:
         return "ok"
     return "warn" if first_h.p50 <= first_max_h and total_h.p50 <= total_max_h else "stop"

@@ -12,7 +12,7 @@ from datetime import datetime
 from itertools import pairwise, takewhile
 
 from turnspit.message import Message
-from turnspit.reference import Action, Kitchen
+from turnspit.reference import Action, Kitchen, is_licensed
 from turnspit.safety.finding import Finding, Grade, finding, limit, reaches, within
 from turnspit.safety.foods import family
 from turnspit.safety.log import LogKind
@@ -90,28 +90,28 @@ def cooling_course(course: Course, kitchen: Kitchen) -> tuple[Finding, ...]:
     an unknown start, taken as that reading.
     """
     hot_c, middle_c, cold_c, first_h, total_h = (
-        limit(TWO_STAGE, name, "licensed") for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
+        limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
     )
     hot = tuple(takewhile(lambda point: reaches(point.core_c, hot_c), course.points))
     start = hot[-1].at if hot else course.since or course.points[0].at
     later = [point for point in course.points if point.at >= start]
     unknown = () if hot or course.since else ("start",)
     stages = (Stage("middle", middle_c, first_h), Stage("cold", cold_c, total_h))
-    found = [replace(_stage(stage, start, later, course.now), kitchen=kitchen, unknown=unknown) for stage in stages]
+    found = [replace(_stage(kitchen, stage, start, later, course.now), unknown=unknown) for stage in stages]
     return (*found, *_rewarmed(course, kitchen, later, cold_c))
 
 
-def _stage(stage: Stage, start: datetime, later: Sequence[Point], now: datetime) -> Finding:
+def _stage(kitchen: Kitchen, stage: Stage, start: datetime, later: Sequence[Point], now: datetime) -> Finding:
     arrived = next((point for point in later if within(point.core_c, stage.below_c)), None)
     spent_h = _hours(start, now if arrived is None else arrived.at)
     seen_c = later[-1].core_c if arrived is None else arrived.core_c
     seen = Message("safety-cooled-to", temperature_c=seen_c, minutes=spent_h * 60)
     if not within(spent_h, stage.allowed_h):
-        return finding("licensed", TWO_STAGE, "stop", "discard", seen)
+        return finding(kitchen, TWO_STAGE, "stop", "discard", seen)
     if arrived is not None:
-        return finding("licensed", TWO_STAGE, "ok", "go_on", seen)
+        return finding(kitchen, TWO_STAGE, "ok", "go_on", seen)
     left = Message(f"safety-do-cool-to-{stage.name}", minutes=(stage.allowed_h - spent_h) * 60)
-    return finding("licensed", TWO_STAGE, "info", "chill", seen, action=left)
+    return finding(kitchen, TWO_STAGE, "info", "chill", seen, action=left)
 
 
 def _rewarmed(course: Course, kitchen: Kitchen, later: Sequence[Point], cold_c: float) -> tuple[Finding, ...]:
@@ -150,7 +150,7 @@ def cold_course(course: Course, kitchen: Kitchen) -> tuple[Finding, ...]:
 
 def thaw_course(course: Course, kitchen: Kitchen) -> tuple[Finding, ...]:
     """Thawing: the warmest raw part, its hours above 5 C in a licensed kitchen, in the danger zone at home."""
-    if kitchen == "licensed":
+    if is_licensed(kitchen):
         part_c = limit("thaw-four-hours", "part_max_c", kitchen)
         return (_held(course, kitchen, Holding("thaw-four-hours", "chill", part_c)),)
     return (_held(course, kitchen, Holding("thaw-refrigerator", "chill", limit("cold-hold", "food_max_c", kitchen))),)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal, get_args
 
 from turnspit.message import Caution, Message, Severity
-from turnspit.reference import KITCHENS, Action, Kitchen, rule
+from turnspit.reference import KITCHENS, Action, Kitchen, base_of, rule
 from turnspit.reference.rules import LIMIT_TOLERANCE
 
 Grade = Literal["ok", "info", "warn", "stop"]
@@ -56,8 +56,9 @@ def finding(
 
 
 def limit(rule_id: str, name: str, kitchen: Kitchen) -> float:
-    """The limit of a rule as it holds in `kitchen`."""
-    return rule(rule_id, kitchen).limits[name]
+    """The limit of a rule as it holds in `kitchen`, or where that document sets none, as another one does."""
+    versions = (rule(rule_id, each) for each in (kitchen, *KITCHENS))
+    return next(version.limits[name] for version in versions if name in version.limits)
 
 
 def reaches(value: float, least: float) -> bool:
@@ -94,4 +95,4 @@ def in_kitchen(check: Callable[[Kitchen], tuple[Finding, ...]], kitchen: Kitchen
 
 def local_codes(applied: Kitchen) -> Finding:
     """What ends every answer: whose rules were applied, and that local codes and licensed practice prevail."""
-    return finding(applied, "local-codes", "info", "go_on", Message(f"safety-kitchen-{applied}"))
+    return finding(applied, "local-codes", "info", "go_on", Message(f"safety-kitchen-{base_of(applied)}"))

@@ -9,7 +9,7 @@ from typing import Any, Literal
 
 from turnspit.errors import OutOfRange
 from turnspit.message import Message
-from turnspit.reference import KITCHENS, Kitchen
+from turnspit.reference import KITCHENS, Kitchen, is_licensed
 from turnspit.safety.finding import (
     GRADES,
     Finding,
@@ -164,8 +164,8 @@ def _thaw(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
     if facts.thaw in ("counter", "hot_water"):
         never = SafetyQuestion("thaw_method", facts.kind, method=facts.thaw)
         return Breach(thawing.method(never, kitchen), {"thaw": "refrigerator", "warm_surface_h": 0.0})
-    longest_h = limit("thaw-four-hours", "elapsed_max_h", "licensed")
-    if kitchen == "licensed" and facts.warm_surface_h is not None and not within(facts.warm_surface_h, longest_h):
+    longest_h = limit("thaw-four-hours", "elapsed_max_h", kitchen)
+    if is_licensed(kitchen) and facts.warm_surface_h is not None and not within(facts.warm_surface_h, longest_h):
         seen = Message("safety-surface-warm", minutes=facts.warm_surface_h * 60)
         action = Message("safety-do-thaw-refrigerator")
         too_long = finding(kitchen, "thaw-four-hours", "stop", "refuse", seen, action=action)

@@ -14,7 +14,7 @@ from typing import Literal
 
 from turnspit.errors import Impossible
 from turnspit.message import Message
-from turnspit.reference import Kitchen, rule
+from turnspit.reference import Kitchen, is_licensed, rule
 from turnspit.safety.log import Log, LogEntry
 from turnspit.safety.logcheck import Gap, LogVerdict
 
@@ -107,9 +107,10 @@ def label(
         raise Impossible("initials", initials, "are empty", "give the initials of who put it away")
     if storage == "freezer":
         return Label(item, made_at, None, initials, storage, "leftovers-days")
-    name = "date-marking" if kitchen == "licensed" else "leftovers-days"
-    days = rule(name).limits["elapsed_max_days"]
-    use_by = made_at + timedelta(days=days - 1 if name == "date-marking" else days)
+    licensed = kitchen is not None and is_licensed(kitchen)
+    name = "date-marking" if licensed else "leftovers-days"
+    days = rule(name, kitchen).limits["elapsed_max_days"]
+    use_by = made_at + timedelta(days=days - 1 if licensed else days)
     return Label(item, made_at, use_by, initials, storage, name)
 
 
@@ -123,11 +124,12 @@ class CardSection:
 
 def staff_card(kitchen: Kitchen | None = None) -> tuple[CardSection, ...]:
     """The one-page card for teaching: probe, carve, cool, keep."""
-    cooling = "cooling-two-stage" if kitchen != "home" else "two-hours"
-    keeping = "date-marking" if kitchen == "licensed" else "leftovers-days"
+    licensed = kitchen is not None and is_licensed(kitchen)
+    cooling = "two-hours" if kitchen == "home" else "cooling-two-stage"
+    keeping = "date-marking" if licensed else "leftovers-days"
     parts: Sequence[tuple[str, tuple[str, ...]]] = (
         ("probe", ("thermometer-check", "thermometer-decides", "poultry-165", "meat-145", "stuffing-165")),
-        ("carve", ("raw-juices", "colour-no-proof", "two-hours" if kitchen != "licensed" else "time-control")),
+        ("carve", ("raw-juices", "colour-no-proof", "time-control" if licensed else "two-hours")),
         ("hold", ("hot-hold",)),
         ("cool", (cooling, keeping, "reheat-165")),
         ("guests", ("allergens", "at-risk", "local-codes")),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from turnspit.message import Message
-from turnspit.reference import Action, Kitchen
+from turnspit.reference import Action, Kitchen, is_licensed
 from turnspit.safety.finding import Finding, Grade, finding, limit, reaches
 from turnspit.safety.foods import family
 from turnspit.safety.question import SafetyQuestion
@@ -35,14 +35,14 @@ def need(question: SafetyQuestion, kitchen: Kitchen) -> Need:
     if kind == "ham":
         return Need("ham-reheat", limit("ham-reheat", "core_other_min_c", kitchen), "warn", "reheat")
     if kind == "ground":
-        return _need("ground-160" if kitchen == "home" else "ground-155", kitchen)
+        return _need("ground-155" if is_licensed(kitchen) else "ground-160", kitchen)
     if kind not in ("beef_lamb", "pork"):
         return _need("poultry-165", kitchen)
     if question.stuffed:
         return _need("stuffing-165", kitchen)
-    if question.injected and kitchen == "licensed":
+    if question.injected and is_licensed(kitchen):
         return _need("ground-155", kitchen)
-    if kind == "pork" and kitchen == "home":
+    if kind == "pork" and not is_licensed(kitchen):
         return _need("meat-145", kitchen, then="rest")
     return _need("meat-145", kitchen, "stop" if question.injected else "warn", then="rest")
 
@@ -108,11 +108,11 @@ def _rare(question: SafetyQuestion, kitchen: Kitchen, core_c: float, seen: Messa
     held = hold_min(core_c)
     table = "beef-lamb-time-table"
     if held is None:
-        if kitchen == "licensed":
+        if is_licensed(kitchen):
             lowest = Message("safety-do-cook-on-to", temperature_c=table_starts_c())
             return finding(kitchen, table, "stop", "cook_on", seen, action=lowest)
         return finding(kitchen, "meat-145", "warn", "cook_on", seen, action=cook_on)
     hold = Message("safety-do-hold-or-cook-on", minutes=held, temperature_c=safe_c)
-    if kitchen == "licensed":
+    if is_licensed(kitchen):
         return finding(kitchen, table, "warn", "cook_on", seen, action=hold)
     return finding(kitchen, "meat-145", "warn", "cook_on", seen, action=hold)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from turnspit.message import Message
-from turnspit.reference import Kitchen
+from turnspit.reference import Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, reaches, within
 from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
@@ -15,8 +15,8 @@ HEAVY_KG = 4.5  # the weight at which the Food Code lets a roast into a cooler o
 
 def lowest_oven_c(subject: str, mass_kg: float | None, convection: bool, kitchen: Kitchen) -> tuple[str, float]:
     """The rule and the lowest oven in C. An unknown weight is taken as a light one, which needs the hotter oven."""
-    if kitchen == "home" or not red_meat(subject):
-        return "oven-325", limit("oven-325", "oven_min_c", "home")
+    if not is_licensed(kitchen) or not red_meat(subject):
+        return "oven-325", limit("oven-325", "oven_min_c", kitchen)
     if mass_kg is not None and mass_kg >= HEAVY_KG:
         return "roast-oven", limit("roast-oven", "from_4_5_kg_min_c", kitchen)
     name = "convection_under_4_5_kg_min_c" if convection else "still_under_4_5_kg_min_c"
@@ -33,7 +33,7 @@ def oven(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-oven", temperature_c=question.oven_c)
     if reaches(question.oven_c, lowest_c):
         return finding(kitchen, rule, "ok", "go_on", seen)
-    slowest_c = limit("roast-oven", "from_4_5_kg_min_c", "licensed")
+    slowest_c = limit("roast-oven", "from_4_5_kg_min_c", kitchen)
     overnight = question.elapsed_h is not None and question.elapsed_h >= OVERNIGHT_H
     if overnight or not reaches(question.oven_c, slowest_c):
         return finding(kitchen, "slow-oven", "stop", "heat_up", seen, action=action)
@@ -46,7 +46,7 @@ def oven(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 def partial_cooking(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Cooked in part today, to be finished another day. `elapsed_h` is the time of the first heating."""
-    if kitchen == "licensed" and question.procedure and question.elapsed_h is not None:
+    if is_licensed(kitchen) and question.procedure and question.elapsed_h is not None:
         first = Message("safety-part-cooked-for", minutes=question.elapsed_h * 60)
         longest_h = limit("partial-cooking", "first_heating_max_min", kitchen) / 60
         if within(question.elapsed_h, longest_h):
@@ -54,7 +54,7 @@ def partial_cooking(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             return finding(kitchen, "partial-cooking", "info", "chill", first, action=action)
         return finding(kitchen, "partial-cooking", "stop", "discard", first)
     missing = ("elapsed_h",) if question.procedure else ("procedure",)
-    unknown = missing if kitchen == "licensed" else ()
+    unknown = missing if is_licensed(kitchen) else ()
     return finding(
         kitchen,
         "partial-cooking",

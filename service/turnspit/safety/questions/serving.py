@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from turnspit.message import Message
-from turnspit.reference import Kitchen
+from turnspit.reference import Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, reaches, within
 from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
@@ -17,7 +17,7 @@ TWO_STAGE = "cooling-two-stage"
 
 def hot_limit_c(subject: str, kitchen: Kitchen) -> float:
     """The lowest temperature food is kept hot at; a licensed kitchen may hold a whole meat roast at 54.4 C."""
-    roast = kitchen == "licensed" and red_meat(subject)
+    roast = is_licensed(kitchen) and red_meat(subject)
     return limit("hot-hold", "roast_min_c" if roast else "food_min_c", kitchen)
 
 
@@ -49,7 +49,7 @@ def cooling(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             kitchen, TWO_STAGE, "warn", "chill", seen, action=Message("safety-do-cool-two-stage"), unknown=unknown
         )
     seen = Message("safety-cooled-to", temperature_c=core_c, minutes=elapsed_h * 60)
-    if kitchen == "home":
+    if not is_licensed(kitchen):
         return _home_cooling(question, core_c, elapsed_h, seen)
     return _two_stage(kitchen, core_c, elapsed_h, seen)
 
@@ -67,14 +67,14 @@ def _home_cooling(question: SafetyQuestion, core_c: float, elapsed_h: float, see
 
 
 def _two_stage(kitchen: Kitchen, core_c: float, elapsed_h: float, seen: Message) -> Finding:
-    first_h, total_h = (limit(TWO_STAGE, name, "licensed") for name in ("first_max_h", "total_max_h"))
-    if within(core_c, limit(TWO_STAGE, "cold_c", "licensed")):
+    first_h, total_h = (limit(TWO_STAGE, name, kitchen) for name in ("first_max_h", "total_max_h"))
+    if within(core_c, limit(TWO_STAGE, "cold_c", kitchen)):
         late = not within(elapsed_h, total_h)
         return finding(kitchen, TWO_STAGE, "info" if late else "ok", "go_on", seen)
     if not within(elapsed_h, total_h):
         return finding(kitchen, TWO_STAGE, "stop", "discard", seen)
     on_to_cold = Message("safety-do-cool-to-cold", minutes=max(0.0, total_h - elapsed_h) * 60)
-    if within(core_c, limit(TWO_STAGE, "middle_c", "licensed")):
+    if within(core_c, limit(TWO_STAGE, "middle_c", kitchen)):
         if within(elapsed_h, first_h):
             return finding(kitchen, TWO_STAGE, "info", "chill", seen, action=on_to_cold)
         return finding(kitchen, TWO_STAGE, "warn", "chill", seen, action=on_to_cold, unknown=("elapsed_h",))
@@ -94,7 +94,7 @@ def keeping(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     cold_c = limit("cold-hold", "food_max_c", kitchen)
     if question.temperature_c is not None and not within(question.temperature_c, cold_c):
         return too_warm(question, kitchen, "cold-hold", question.temperature_c)
-    rule = "leftovers-days" if kitchen == "home" else "date-marking"
+    rule = "date-marking" if is_licensed(kitchen) else "leftovers-days"
     most = limit(rule, "elapsed_max_days", kitchen)
     if question.elapsed_h is None:
         return finding(
@@ -107,8 +107,8 @@ def keeping(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         )
     seen = Message("safety-kept", days=question.elapsed_h / 24)
     # The day of preparation is day 1, and part of a day may reach into one more.
-    kept = question.elapsed_h <= most * 24 if kitchen == "home" else 1 + math.ceil(question.elapsed_h / 24) <= most
-    if not kept:
+    days = 1 + math.ceil(question.elapsed_h / 24) if is_licensed(kitchen) else question.elapsed_h / 24
+    if days > most:
         return finding(kitchen, rule, "stop", "discard", seen)
     return finding(kitchen, rule, "ok", "reheat", seen)
 
@@ -120,7 +120,7 @@ def reheat(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     to_hot = Message("safety-do-reheat-to", temperature_c=hot_c)
     if question.method == "slow_cooker":
         return finding(kitchen, rule, "stop", "reheat", Message("safety-reheat-slow"), action=to_hot)
-    if question.elapsed_h is not None and not within(question.elapsed_h, limit(rule, "within_max_h", "licensed")):
+    if question.elapsed_h is not None and not within(question.elapsed_h, limit(rule, "within_max_h", kitchen)):
         seen = Message("safety-reheated-for", minutes=question.elapsed_h * 60)
         return finding(kitchen, rule, "stop", "discard", seen)
     if question.temperature_c is not None:

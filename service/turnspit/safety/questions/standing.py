@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 from turnspit.message import Message
-from turnspit.reference import Action, Kitchen
+from turnspit.reference import Action, Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, reaches, within
 from turnspit.safety.question import SafetyQuestion
 
 HOT_PLACES = ("car", "outdoors", "garden", "tent", "sun")
-CLOCK_RULE = {"home": "two-hours", "licensed": "time-control"}
+
+
+def clock_rule(kitchen: Kitchen) -> str:
+    """The rule that counts the hours of food out of its temperature."""
+    return "time-control" if is_licensed(kitchen) else "two-hours"
 
 
 def clock_h(question: SafetyQuestion, kitchen: Kitchen) -> float:
     """How many hours perishable food may be between cold and hot, by kitchen and the heat of the day."""
-    if kitchen == "licensed":
+    if is_licensed(kitchen):
         return limit("time-control", "elapsed_max_h", kitchen)
     hot = question.place in HOT_PLACES if question.ambient_c is None else hot_day(question.ambient_c)
     return limit("two-hours", "elapsed_hot_day_max_h" if hot else "elapsed_max_h", kitchen)
@@ -29,7 +33,7 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     measured = _never_left_control(question, kitchen)
     if measured is not None:
         return measured
-    rule = CLOCK_RULE[kitchen]
+    rule = clock_rule(kitchen)
     if question.elapsed_h is None:
         return finding(
             kitchen,
@@ -43,7 +47,7 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-stood", minutes=question.elapsed_h * 60)
     if not within(question.elapsed_h, clock_h(question, kitchen)):
         return finding(kitchen, rule, "stop", "discard", seen)
-    if kitchen == "licensed":
+    if is_licensed(kitchen):
         if question.procedure:
             return finding(kitchen, rule, "info", "serve_or_discard", seen)
         if within(question.elapsed_h, limit("two-hours", "elapsed_max_h", kitchen)):
@@ -93,14 +97,14 @@ def _may_have_been_hot(question: SafetyQuestion, kitchen: Kitchen) -> bool:
 
 def standing_limit(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """How long it may stand."""
-    do: Action = "serve_or_discard" if kitchen == "licensed" else "chill"
+    do: Action = "serve_or_discard" if is_licensed(kitchen) else "chill"
     seen = Message("safety-may-stand", hours=clock_h(question, kitchen))
-    return finding(kitchen, CLOCK_RULE[kitchen], "info", do, seen)
+    return finding(kitchen, clock_rule(kitchen), "info", do, seen)
 
 
 def tempering(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Raw meat on the counter before it is roasted: that time counts."""
-    rule = CLOCK_RULE[kitchen]
+    rule = clock_rule(kitchen)
     if question.elapsed_h is None:
         seen = Message("safety-tempering-counts", hours=clock_h(question, kitchen))
         return finding(kitchen, rule, "warn", "go_on", seen, action=Message("safety-do-roast-cold"))
@@ -117,7 +121,7 @@ def interrupted(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     if core_c is not None and reaches(core_c, hot_c) and _still_as_it_was(question, kitchen):
         seen = Message("safety-measured", temperature_c=core_c)
         return finding(kitchen, "hot-hold", "info", "cook_on", seen, action=Message("safety-do-cook-through"))
-    rule = CLOCK_RULE[kitchen]
+    rule = clock_rule(kitchen)
     if question.elapsed_h is None:
         return finding(
             kitchen,

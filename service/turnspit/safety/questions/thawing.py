@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from turnspit.message import Message
-from turnspit.reference import Kitchen
+from turnspit.reference import Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, within
 from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
 from turnspit.safety.questions.keeping_cold import too_warm
-from turnspit.safety.questions.standing import clock_h
+from turnspit.safety.questions.standing import clock_h, clock_rule
 
 STUFFED_JUST_NOW_H = 0.5
 LONGEST_IN_WATER_H = 12.0  # the last row of the federal table, 20 to 24 lb in cold water
@@ -16,7 +16,7 @@ LONGEST_IN_WATER_H = 12.0  # the last row of the federal table, 20 to 24 lb in c
 
 def on_counter(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Thawing on the counter: never allowed; what has happened already is judged by the hours."""
-    rule = "thaw-counter" if kitchen == "home" else "thaw-four-hours"
+    rule = "thaw-four-hours" if is_licensed(kitchen) else "thaw-counter"
     hours = clock_h(question, kitchen)
     if question.elapsed_h is None:
         return finding(
@@ -53,7 +53,7 @@ def method(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 
 def _in_water(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
-    warmest_c = limit("thaw-cold-water", "water_max_c", "licensed")
+    warmest_c = limit("thaw-cold-water", "water_max_c", kitchen)
     hours = clock_h(question, kitchen)
     hot = question.method == "hot_water"
     if hot or (question.temperature_c is not None and not within(question.temperature_c, warmest_c)):
@@ -65,7 +65,7 @@ def _in_water(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         unknown = ("elapsed_h",) if question.elapsed_h is None else ()
         action = Message("safety-do-thaw-cold-or-discard", hours=hours)
         return finding(kitchen, "thaw-cold-water", "stop", "discard", seen, action=action, unknown=unknown)
-    if kitchen == "licensed" and _thawed_part_over_four_hours(question):
+    if is_licensed(kitchen) and _thawed_part_over_four_hours(question, kitchen):
         seen = Message("safety-in-water", minutes=(question.elapsed_h or 0.0) * 60)
         return finding(kitchen, "thaw-four-hours", "stop", "discard", seen)
     if question.elapsed_h is not None and not within(question.elapsed_h, LONGEST_IN_WATER_H):
@@ -74,12 +74,12 @@ def _in_water(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     return finding(kitchen, "thaw-cold-water", "info", "cook_at_once", Message("safety-thaw-water"))
 
 
-def _thawed_part_over_four_hours(question: SafetyQuestion) -> bool:
+def _thawed_part_over_four_hours(question: SafetyQuestion, kitchen: Kitchen) -> bool:
     """Whether a part may have been above 5 C for over 4 h: water of unknown warmth counts as warm."""
     cold = question.temperature_c is not None and within(
-        question.temperature_c, limit("thaw-four-hours", "part_max_c", "licensed")
+        question.temperature_c, limit("thaw-four-hours", "part_max_c", kitchen)
     )
-    hours = limit("thaw-four-hours", "elapsed_max_h", "licensed")
+    hours = limit("thaw-four-hours", "elapsed_max_h", kitchen)
     return not cold and question.elapsed_h is not None and not within(question.elapsed_h, hours)
 
 
@@ -107,9 +107,8 @@ def keeps_days(question: SafetyQuestion, kitchen: Kitchen) -> float:
 def refreeze(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Freezing again what has thawed."""
     if question.elapsed_h is not None and not within(question.elapsed_h, clock_h(question, kitchen)):
-        rule = "two-hours" if kitchen == "home" else "time-control"
         seen = Message("safety-stood", minutes=question.elapsed_h * 60)
-        return finding(kitchen, rule, "stop", "discard", seen)
+        return finding(kitchen, clock_rule(kitchen), "stop", "discard", seen)
     if question.method == "counter":
         return finding(
             kitchen,
