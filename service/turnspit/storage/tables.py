@@ -16,12 +16,14 @@ class Moment(TypeDecorator[datetime]):
     cache_ok = True
 
     def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:  # noqa: ARG002
-        """To UTC, without the zone where the database has none."""
-        return value.astimezone(UTC).replace(tzinfo=None) if value else None
+        """To UTC; a database without zones keeps the figures alone."""
+        return value.astimezone(UTC) if value else None
 
     def process_result_value(self, value: datetime | None, dialect: Dialect) -> datetime | None:  # noqa: ARG002
-        """Back with its zone."""
-        return value.replace(tzinfo=UTC) if value else None
+        """Back in UTC."""
+        if value is None:
+            return None
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
 
 
 class Base(DeclarativeBase):
