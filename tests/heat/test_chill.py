@@ -54,6 +54,12 @@ def test_mass_tells_how_full_the_box_is():
         median_h(box, mass_kg=12.0)
 
 
+def test_a_slab_of_two_edges_is_a_square_one_and_a_roll_without_height_a_long_one():
+    assert median_h(SLAB, dims_mm=(50.0, 130.0)) == pytest.approx(median_h(SLAB, dims_mm=(50.0, 130.0, 130.0)))
+    roll = {**SLAB, "shape": "cylinder"}
+    assert median_h(roll, dims_mm=(110.0,)) > median_h(roll, dims_mm=(110.0, 250.0))
+
+
 def test_quarters_cool_sooner_than_the_whole():
     whole = {"food": "turkey roast", "shape": "brick", "mass_kg": 5.0, "medium_c": 4.0, "from_c": 74.0, "to_c": 21.0}
     assert median_h(whole, mass_kg=1.25) < 0.5 * median_h(whole)
@@ -110,7 +116,8 @@ def test_fine_steps_change_nothing(monkeypatch):
         ({"medium_c": -5.0, "medium": "water"}, OutOfRange, "is below 0"),
         ({"air_m_s": 30.0}, OutOfRange, "is above 10"),
         ({"dims_mm": (5000.0,)}, OutOfRange, "full thicknesses in mm"),
-        ({"dims_mm": (50.0, 60.0)}, Impossible, "too many or too few"),
+        ({"dims_mm": (50.0, 60.0), "shape": "brick"}, Impossible, "too many or too few"),
+        ({"dims_mm": (50.0, 60.0, 70.0, 80.0)}, Impossible, "too many or too few"),
         ({"dims_mm": ()}, Impossible, "give the dimensions or mass_kg"),
         ({"dims_mm": (), "shape": "bird"}, Impossible, "a bird is sized by its mass"),
         ({"mass_kg": -2.0}, Impossible, "is not above 0"),

@@ -68,3 +68,37 @@ def test_ham_of_the_handbook_as_a_brick_and_as_an_ellipsoid():
 
     assert hours(shapes.brick(edges_m, film / k)) == pytest.approx(6.529, rel=0.01)  # three exact series, recomputed
     assert hours(shapes.ellipsoid(edges_m, film / k)) == pytest.approx(5.211, rel=0.03)  # Lin et al., recomputed
+
+
+def test_large_joints_are_not_quicker_than_measured_bounds():
+    # Sun and Wang (2000, 2003), abstracts: cooked joints over 5 kg from 74 to 10 C: immersion over 5 h, air blast over
+    # 7 h, slow air over 9 h
+    joint = {"food": "cooked ham", "shape": "brick", "mass_kg": 6.0, "from_c": 74.0, "to_c": 10.0, "medium_c": 0.0}
+    assert forecast_chill(ChillCase(**joint, medium="water", packaging="bag")).hours.p50 > 5
+    assert forecast_chill(ChillCase(**joint, air_m_s=3.0)).hours.p50 > 7
+    assert forecast_chill(ChillCase(**joint, air_m_s=0.5)).hours.p50 > 9
+
+
+@pytest.mark.parametrize(("speed_m_s", "low", "high"), [(0.0, 5, 11), (0.5, 10, 18), (1.0, 10, 20), (4.0, 25, 45)])
+def test_air_films_lie_in_the_handbook_ranges(speed_m_s, low, high):
+    # surface coefficients with radiation, handbook ranges from memory
+    import numpy as np
+
+    from turnspit.heat.films import air_film, radiation_film
+
+    surface_c = np.array([10.0, 30.0])
+    film = air_film(surface_c, 0.0, max(speed_m_s, 0.1), 0.15) + radiation_film(surface_c, 0.0)
+    assert np.all((low <= film) & (film <= high))
+
+
+def test_the_correlations_against_a_library():
+    # the library ht, version 1.2.0, at Re 5000, Pr 0.7 and at Gr 2e7, Pr 0.7
+    import numpy as np
+
+    from turnspit.heat.films import nusselt_churchill_bernstein, nusselt_churchill_chu, water_density
+
+    assert float(nusselt_churchill_bernstein(np.array(5000.0), 0.7)) == pytest.approx(36.6278, rel=1e-4)
+    assert float(nusselt_churchill_chu(np.array(0.7 * 2e7), 0.7)) == pytest.approx(31.1610, rel=1e-4)
+    # IAPWS: 997.048 at 25 C, 983.211 at 60 C
+    assert water_density(25.0) == pytest.approx(997.048, rel=1e-4)
+    assert water_density(60.0) == pytest.approx(983.211, rel=1e-4)

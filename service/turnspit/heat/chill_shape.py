@@ -18,6 +18,10 @@ USUAL_BOX: Edges = (1.0, 1.3, 2.2)
 USUAL_FULLNESS = 0.7
 USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 2.4, "pot": 0.7}
 """Height over diameter where only the mass is told."""
+LONG = 10.0
+"""Height over diameter of a cylinder whose height is not told: a roll so long that its ends do not count."""
+FULLEST = 1.3
+"""Mass over what the told box holds, above which they contradict each other; below it the box is taken as full."""
 USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot": 2, "bird": 0}
 
 
@@ -43,6 +47,8 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
         return _round(case.shape, edges_m, volume_m3)
     if case.shape == "slab" and len(edges_m) == 1:
         return _layer(edges_m[0], volume_m3)
+    if case.shape == "slab" and len(edges_m) == 2:
+        return _block((*edges_m, edges_m[1]), None)
     return _block(edges_m, volume_m3)
 
 
@@ -71,9 +77,10 @@ def _check(case: ChillCase) -> None:
     for mm in case.dims_mm:
         OutOfRange.check("dims_mm", mm, *EXTENT_RANGE_MM, "give full thicknesses in mm")
     most = 3 if case.shape == "slab" else USUAL_DIMENSIONS[case.shape]
-    if len(case.dims_mm) > most or (case.shape in ("brick", "slab") and len(case.dims_mm) == 2):
+    if len(case.dims_mm) > most or (case.shape == "brick" and 0 < len(case.dims_mm) < most):
         raise Impossible("dims_mm", case.dims_mm, "are too many or too few", f"a {case.shape} has {most}")
-    if case.mass_kg is None and len(case.dims_mm) < USUAL_DIMENSIONS[case.shape]:
+    least = 1 if case.shape == "cylinder" else USUAL_DIMENSIONS[case.shape]
+    if case.mass_kg is None and len(case.dims_mm) < least:
         raise Impossible("dims_mm", case.dims_mm, "are missing", "give the dimensions or mass_kg")
     if case.mass_kg is None and case.shape == "bird":
         raise Impossible("mass_kg", None, "is missing", "a bird is sized by its mass")
@@ -95,11 +102,10 @@ def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) ->
     height_m = edges_m[1] if len(edges_m) > 1 else None
     if volume_m3 is not None:
         filled_m = volume_m3 / base_m2
-        if height_m is not None and filled_m > 1.15 * height_m:
+        if height_m is not None and filled_m > FULLEST * height_m:
             raise _contradicting(volume_m3, base_m2 * height_m)
         height_m = min(filled_m, height_m) if height_m is not None and shape == "pot" else height_m or filled_m
-    assert height_m is not None
-    return Extent((edges_m[0], height_m), 1.0, edges_m[0], assumptions=told)
+    return Extent((edges_m[0], height_m or LONG * edges_m[0]), 1.0, edges_m[0], assumptions=told)
 
 
 def _layer(depth_m: float, volume_m3: float | None) -> Extent:
@@ -121,7 +127,7 @@ def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
     edges_m = tuple(sorted(edges_m))
     box_m3 = math.prod(edges_m)
     fullness = 1.0 if volume_m3 is None else volume_m3 / box_m3
-    if fullness > 1.15:
+    if fullness > FULLEST:
         raise _contradicting(volume_m3 or 0.0, box_m3)
     fullness = min(max(fullness, ELLIPSOID_FULLNESS), 1.0)
     return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5, assumptions=told)
