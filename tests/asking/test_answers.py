@@ -416,3 +416,21 @@ def test_a_side_dish_is_sized_by_its_own_portions():
 def test_a_scaled_amount_is_written_in_kitchen_fractions():
     understood = {"scale": {"factor": 7 / 3}, "amount": {"value": 2.0, "unit": "cup", "item": "milk"}}
     assert "4 2/3 cups of milk" in say(asked("scale", understood, "2 cups milk").headline, US)
+
+
+@pytest.mark.parametrize(
+    ("temperature_c", "says"), [(75.0, "let it rest"), (70.5, "measure again"), (60.0, "Back into the hot oven")]
+)
+def test_out_of_the_oven_it_only_rises_so_far(temperature_c, says):
+    reading = {"temperature_c": temperature_c, "place": "thigh", "oven_left_on": False}
+    answer = asked("doneness", {"roast": {"mass_kg": 7.0}, "reading": reading})
+    assert says in say(answer.headline, US)
+    assert answer.data["doneness"]["rise_k"] >= 0
+    assert "poultry-165" in rules(answer)
+
+
+def test_a_part_frozen_roast_may_thaw_sooner():
+    frozen = asked("thaw", {"roast": {"mass_kg": 9.0, "state": "frozen"}})
+    part = asked("thaw", {"roast": {"mass_kg": 9.0, "state": "part_frozen"}})
+    assert part.data["thaw"]["refrigerator"]["model_h"]["p50"] < frozen.data["thaw"]["refrigerator"]["model_h"]["p50"]
+    assert part.data["thaw"]["refrigerator"]["plan_h"] <= frozen.data["thaw"]["refrigerator"]["plan_h"]

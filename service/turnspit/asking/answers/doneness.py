@@ -9,7 +9,14 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, safety
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.roasting import clock_window, done_when, forecast_document, reasons, roast_cautions
+from turnspit.asking.answers.roasting import (
+    clock_window,
+    done_when,
+    forecast_document,
+    reasons,
+    rest_line,
+    roast_cautions,
+)
 from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message, Value
@@ -63,6 +70,8 @@ def _said(enquiry: Enquiry) -> list[Mapping[str, Any]]:
 
 def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
     case, placed = forecast.case, read.placed
+    if taken.enquiry.said("reading.oven_left_on") is False:
+        return _resting(taken, forecast, row, read)
     lines = [*done_when(row, forecast)] if not placed.done else [Message("asking-doneness-others")]
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
@@ -80,6 +89,28 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
             Message("asking-next-why"),
         ),
         data={"doneness": _document(read, forecast), "forecast": forecast_document(forecast)},
+    )
+
+
+def _resting(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
+    """Out of the oven: how far it may still rise by itself, which proves nothing until it is measured."""
+    station, c = read.placed.station, read.placed.temperature_c
+    rise_k = max(0.0, forecast.peak_c[station].p50 - forecast.pull_c)
+    likely = c + rise_k >= row.safe_c
+    key = "done" if c >= row.safe_c else "rising" if likely else "back"
+    said: dict[str, Value] = {"c": c, "place": Message(f"asking-station-{station}"), "safe_c": row.safe_c}
+    return Answer(
+        headline=Message(f"asking-doneness-resting-{key}", rise_k=rise_k, **said),
+        lines=(Message("asking-doneness-others"), rest_line(row, forecast.case.mass_kg)),
+        reasons=(
+            Message("asking-why-rise", members=forecast.case.members, c=forecast.pull_c, rise_k=rise_k),
+            *reasons(forecast.case, row, forecast),
+        ),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=roast_cautions(forecast, row),
+        next=(Message("asking-next-probe"), Message("asking-next-rest"), Message("asking-next-why")),
+        data={"doneness": {**_document(read, forecast), "oven_left_on": False, "rise_k": round(rise_k, 1)}},
     )
 
 

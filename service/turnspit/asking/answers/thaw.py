@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 LICENSED_LIMIT_H = 4.0
 DAY_H = 24.0
+FREEZER_C, PART_FROZEN_C = -18.0, -2.0
 LOWEST_OVEN_C = 163.0
 """325 F: the federal floor for a roast in the oven."""
 
@@ -30,8 +31,9 @@ def answer(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     kind = kind_of(taken)
     mass_kg = mass_of(taken, kind)
-    cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator"))
-    water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water"))
+    start_c = PART_FROZEN_C if enquiry.said("roast.state") == "part_frozen" else FREEZER_C
+    cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator", start_c=start_c))
+    water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water", start_c=start_c))
     topic = topic_of(enquiry.text, "thaw")
     roast = roast_phrase(kind, mass_kg)
     in_cold = Message("asking-thaw-refrigerator", roast=roast, **_window(cold))
@@ -93,7 +95,8 @@ def _plan_document(timetable: Timetable, enquiry: Enquiry) -> dict[str, Any]:
 
 def _window(thaw: ThawForecast) -> dict[str, float]:
     """The refrigerator's window; from a day on in whole days, counted up, as the federal table is."""
-    low_h = min(thaw.rule_h[0] if thaw.rule_h else thaw.model_h.p10, thaw.plan_h)
+    whole = thaw.rule_h is not None and thaw.case.start_c < PART_FROZEN_C
+    low_h = min(thaw.rule_h[0] if whole and thaw.rule_h else thaw.model_h.p10, thaw.plan_h)
     if low_h < DAY_H:
         return {"low_min": low_h * 60, "high_min": thaw.plan_h * 60}
     return {"low_min": _days(low_h) * DAY_H * 60, "high_min": _days(thaw.plan_h) * DAY_H * 60}

@@ -379,3 +379,7 @@ asking-size-side-mass = { $dish } for { $covers }: { MASS($low) } to { MASS($hig
 asking-size-side-pieces = { $dish } for { $covers }: { $low } to { $high }.
 asking-size-side-recipe = For a recipe of it in that size: “scale the { $dish } to …”.
 asking-scale-your-recipe = your recipe
+asking-doneness-resting-done = { TEMPERATURE($c) } at the { $place }, out of the oven: done there; check the other places for { TEMPERATURE($safe_c) }, then let it rest.
+asking-doneness-resting-rising = { TEMPERATURE($c) } at the { $place }, out of the oven: it may rise another { RISE($rise_k) } by itself; measure again in 10 and 20 min, and below { TEMPERATURE($safe_c) } it goes back in.
+asking-doneness-resting-back = { TEMPERATURE($c) } at the { $place } is too low to rest: it rises only about { RISE($rise_k) } by itself. Back into the hot oven until it reads { TEMPERATURE($safe_c) }.
+asking-why-rise = { $members } computed roasts taken out at { TEMPERATURE($c) } rise { RISE($rise_k) } there in the middle of the window; what counts is what you measure.

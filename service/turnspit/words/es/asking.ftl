@@ -379,3 +379,7 @@ asking-size-side-mass = { $dish } para { $covers }: { MASS($low) } a { MASS($hig
 asking-size-side-pieces = { $dish } para { $covers }: { $low } a { $high }.
 asking-size-side-recipe = Para una receta de ese tamaño: «escalar { $dish } a … raciones».
 asking-scale-your-recipe = su receta
+asking-doneness-resting-done = { TEMPERATURE($c) } ({ $place }), fuera del horno: ahí está listo; mida que los demás puntos marquen { TEMPERATURE($safe_c) } y déjelo reposar.
+asking-doneness-resting-rising = { TEMPERATURE($c) } ({ $place }), fuera del horno: puede subir { RISE($rise_k) } más por sí solo; mida otra vez a los 10 y a los 20 min, y por debajo de { TEMPERATURE($safe_c) } vuelve al horno.
+asking-doneness-resting-back = { TEMPERATURE($c) } ({ $place }) es poco para reposar: por sí solo sube unos { RISE($rise_k) }. Vuelva a meterlo en el horno caliente hasta que marque { TEMPERATURE($safe_c) }.
+asking-why-rise = { $members } asados calculados, sacados a { TEMPERATURE($c) }, suben ahí { RISE($rise_k) } en el medio del margen; cuenta lo que usted mida.
