@@ -1,12 +1,15 @@
 """Health, meters, tables, the OpenAPI document, settings."""
 
+import threading
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
+from anyio.from_thread import BlockingPortal
 
 from turnspit import reference
 from turnspit.api import Settings, create_app
+from turnspit.errors import Impossible
 
 
 def test_health(api: Any) -> None:
@@ -83,6 +86,21 @@ def test_the_lifespan_sweeps_and_closes(api: Any) -> None:
     import anyio
 
     anyio.run(run)
+
+
+def test_numbers_are_computed_off_the_event_loop(
+    api: Any, portal: BlockingPortal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    seen: list[threading.Thread] = []
+
+    def noted(*_: object) -> None:
+        seen.append(threading.current_thread())
+        raise Impossible("value", 1, "is only a test", "none")
+
+    monkeypatch.setattr("turnspit.quantities.convert", noted)
+    assert api.post("/v1/convert", {"value": 1, "unit": "lb", "target_unit": "kg"}).status_code == 422
+    assert seen
+    assert seen[0] is not portal.call(threading.current_thread)
 
 
 def test_settings_come_from_the_environment(monkeypatch: pytest.MonkeyPatch) -> None:

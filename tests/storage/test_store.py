@@ -1,5 +1,6 @@
 """What is kept comes back, survives a restart, can be deleted and expires."""
 
+from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -38,6 +39,27 @@ def test_a_plan_of_the_same_id_is_replaced(store: Store) -> None:
     plan = store.plan("p1")
     assert plan is not None
     assert plan.document == {"version": 2}
+
+
+def test_a_plan_replaced_stays_on_the_display(store: Store) -> None:
+    store.keep_plan("p1", {"version": 1}, NOW, NOW)
+    store.show_plan("p1", NOW)
+    store.keep_plan("p2", {}, NOW, NOW)
+    store.keep_plan("p1", {"version": 2}, NOW, NOW)
+    shown = store.shown_plan()
+    assert shown is not None
+    assert shown.document == {"version": 2}
+
+
+def test_many_may_keep_the_same_at_once(url: str) -> None:
+    opened = open_store(url)
+    with ThreadPoolExecutor(8) as threads:
+        for number in range(20):
+            kept = [threads.submit(opened.keep_plan, f"p{number}", {"by": by}, NOW, NOW) for by in range(8)]
+            for one in kept:
+                one.result()
+            assert opened.plan(f"p{number}") is not None
+    opened.close()
 
 
 def test_the_display_shows_the_last_kept_plan_until_one_is_put_on_it(store: Store) -> None:

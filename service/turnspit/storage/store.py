@@ -12,11 +12,12 @@ from alembic import command
 from alembic.config import Config
 from sqlalchemy import Engine, create_engine, delete, event, func, select
 from sqlalchemy.engine import make_url
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 from sqlalchemy.pool import StaticPool
 
 from turnspit.storage.place import default_url
-from turnspit.storage.tables import ConversationRow, PlanRow
+from turnspit.storage.tables import Base, ConversationRow, PlanRow
 
 Document = Mapping[str, Any]
 
@@ -48,10 +49,7 @@ class Store:
 
     def keep_plan(self, plan_id: str, document: Document, serve_at: datetime, now: datetime) -> None:
         """Keep a plan; one of the same id is replaced."""
-        with Session(self._engine) as session, session.begin():
-            row = session.get(PlanRow, plan_id) or PlanRow(id=plan_id)
-            row.document, row.kept_at, row.serve_at = dict(document), now, serve_at
-            session.add(row)
+        self._keep(PlanRow(id=plan_id, document=dict(document), kept_at=now, serve_at=serve_at))
 
     def plan(self, plan_id: str) -> KeptPlan | None:
         """The plan of that id, or None."""
@@ -80,8 +78,7 @@ class Store:
 
     def keep_conversation(self, conversation_id: str, document: Document, now: datetime) -> None:
         """Keep a conversation as it stands now."""
-        with Session(self._engine) as session, session.begin():
-            session.merge(ConversationRow(id=conversation_id, document=dict(document), touched_at=now))
+        self._keep(ConversationRow(id=conversation_id, document=dict(document), touched_at=now))
 
     def conversation(self, conversation_id: str, touched_since: datetime) -> KeptConversation | None:
         """The conversation of that id, or None without one or where its last line is older than `touched_since`."""
@@ -102,6 +99,16 @@ class Store:
             return _count(
                 session, delete(ConversationRow).where(ConversationRow.touched_at < touched_before)
             ) + _count(session, delete(PlanRow).where(PlanRow.serve_at < served_before))
+
+    def _keep(self, row: Base) -> None:
+        try:
+            with Session(self._engine) as session, session.begin():
+                session.merge(row)
+        except (
+            IntegrityError
+        ):  # somebody kept the same between our look and our write; now it is there to be replaced
+            with Session(self._engine) as session, session.begin():
+                session.merge(row)
 
     def answers(self) -> bool:
         """True where the database answers; raises what the database raises where it does not."""
