@@ -104,5 +104,19 @@ def test_people_at_risk_are_never_answered_more_mildly(question, kitchen):
     assert grave(replace(question, at_risk=True), kitchen) >= grave(replace(question, at_risk=False), kitchen)
 
 
+@given(QUESTIONS, KITCHENS, st.integers(-4, 2480))
+def test_the_unit_of_a_reading_does_not_matter(question, kitchen, tenths_f):
+    """A reading in tenths of a degree F is judged alike when it is kept in C to two decimals."""
+    core_c = (tenths_f / 10 - 32) / 1.8
+    exact, kept = (replace(question, temperature_c=value) for value in (core_c, round(core_c, 2)))
+    assert grave(exact, kitchen) == grave(kept, kitchen)
+
+
+def test_raw_food_is_never_told_to_be_served():
+    for elapsed_h in (0.5, 1.0, 1.9):
+        found = check_question(SafetyQuestion("left_out", state="raw", elapsed_h=elapsed_h, ambient_c=20.0))[0]
+        assert found.action.key == "safety-do-chill"
+
+
 def test_a_question_has_no_field_that_turns_a_stop_off():
     assert not {each.name for each in fields(SafetyQuestion)} & {"force", "override", "ignore", "silent", "severity"}

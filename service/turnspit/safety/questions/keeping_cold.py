@@ -62,7 +62,7 @@ def receiving(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         )
     seen = Message("safety-measured", temperature_c=measured_c)
     if within(measured_c, limit("receiving-41", "food_max_c", kitchen)):
-        return finding(kitchen, "receiving-41", "ok", "chill", seen, action=Message("safety-do-chill-now"))
+        return finding(kitchen, "receiving-41", "ok", "chill", seen)
     return finding(kitchen, "receiving-41", "stop", "refuse", seen)
 
 

@@ -47,11 +47,12 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-stood", minutes=question.elapsed_h * 60)
     if not within(question.elapsed_h, clock_h(question, kitchen)):
         return finding(kitchen, rule, "stop", "discard", seen)
+    now = Message("safety-do-chill") if question.state == "raw" else Message("safety-do-chill-now")
     if is_licensed(kitchen):
         if question.procedure:
             return finding(kitchen, rule, "info", "serve_or_discard", seen)
         if within(question.elapsed_h, limit("two-hours", "elapsed_max_h", kitchen)):
-            return finding(kitchen, rule, "ok", "chill", seen, action=Message("safety-do-chill-now"))
+            return finding(kitchen, rule, "ok", "chill", seen, action=now)
         return finding(
             kitchen, rule, "warn", "discard", seen, action=Message("safety-do-unmarked"), unknown=("procedure",)
         )
@@ -65,7 +66,7 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             action=Message("safety-do-chill-unless-hot-day"),
             unknown=("ambient_c",),
         )
-    return finding(kitchen, rule, "ok", "chill", seen, action=Message("safety-do-chill-now"))
+    return finding(kitchen, rule, "ok", "chill", seen, action=now)
 
 
 def _never_left_control(question: SafetyQuestion, kitchen: Kitchen) -> Finding | None:
