@@ -5,11 +5,10 @@ from hypothesis import strategies as st
 
 from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.heat.cases import ThawCase
+from turnspit.heat.roasts import KINDS
 from turnspit.heat.thaw import THAWED_C, forecast_thaw
 from turnspit.reference import table
 from turnspit.words import keys
-
-KINDS = sorted(table("pieces").by("kind"))
 
 
 def few(*args, **kw):
@@ -118,3 +117,8 @@ def test_all_that_is_said_has_a_text():
     said = {told.key for kind in ("turkey", "beef_rib") for told in few(kind, 5.0, "cold_water").assumptions}
     said |= {told.key for told in few("turkey", 5.0).assumptions}
     assert said <= keys("en") & keys("es")
+
+
+def test_every_shape_belongs_to_a_roast():
+    shapes = set(table("pieces").by("piece")) - {"bird", "joint"}
+    assert shapes <= set(KINDS)

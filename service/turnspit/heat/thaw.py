@@ -11,16 +11,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from turnspit.errors import Impossible, OutOfRange, Unknown
+from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import ThawCase, ThawForecast, ThawMethod
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats, Material
-from turnspit.heat.properties import composition, density, material
+from turnspit.heat.properties import Composition, composition, density, material
+from turnspit.heat.roasts import roast
 from turnspit.heat.shapes import Column, rounded
 from turnspit.heat.solver import Body, History, march
 from turnspit.heat.surface import Film
 from turnspit.message import Caution, Message
-from turnspit.reference import Row, caution, rule, table
+from turnspit.reference import caution, rule, table
 from turnspit.spread import Spread
 
 THAWED_C = -1.0
@@ -46,12 +47,12 @@ def forecast_thaw(case: ThawCase) -> ThawForecast:
     """Hours until the core of `case` passes -1 C, beside the federal rule.
 
     Valid from 0.2 to 20 kg, refrigerators of 1 to 10 C, water of 1 to 25 C, starts of -30 to 0 C. Raises OutOfRange
-    beyond, Unknown for a kind that is not in `pieces`, Impossible for a mass that is not above 0.
+    beyond, Unknown for a kind that is not in `KINDS`, Impossible for a mass that is not above 0.
     """
-    piece = _piece(case.kind)
+    row = roast(case.kind)
     _check(case)
     members = _Members.drawn(case)
-    rule_h = _rule_h(case) if piece["poultry"] else None
+    rule_h = _rule_h(case) if row.poultry else None
     history = _thawed(case, members, least_h=rule_h[1] if rule_h else 0.0)
     hours = history.times_s / 3600
     ready_h = _crossing_h(hours, history.core_c, THAWED_C)
@@ -67,19 +68,12 @@ def forecast_thaw(case: ThawCase) -> ThawForecast:
         curve_h=hours,
         core_c=np.median(history.core_c, axis=1),
         surface_c=np.median(history.surface_c, axis=1),
-        assumptions=_assumptions(case, piece["poultry"]),
+        assumptions=_assumptions(case, row.poultry),
         cautions=_cautions(case, above_h),
     )
 
 
 # ------------------------------------------------------------------------------------------------ the case
-
-
-def _piece(kind: str) -> Row:
-    rows = table("pieces").by("kind")
-    if kind not in rows:
-        raise Unknown("kind", kind, tuple(rows))
-    return rows[kind]
 
 
 def _check(case: ThawCase) -> None:
@@ -127,10 +121,10 @@ class _Members:
     @classmethod
     def drawn(cls, case: ThawCase) -> _Members:
         normal = stratified_normals(5, case.members, case.seed)
-        piece = _piece(case.kind)
-        stuff = material(composition(piece["food"]))
+        food = composition(roast(case.kind).composition)
+        stuff = material(food)
         coefficient = FILM[case.method][0]
-        column = _column(piece, case.mass_kg, coefficient)
+        column = _column(case, food, coefficient)
         radius_m = column.radius_m * np.exp(SIZE_SPREAD * normal[0])
         drier = np.exp(ICE_SPREAD * normal[1])
         leading = np.exp(CONDUCTIVITY_SPREAD * normal[2])
@@ -158,13 +152,14 @@ class _Members:
         return Film(self.medium_c[way], self.film[way] * self.area_factor)
 
 
-def _column(piece: Row, mass_kg: float, film: float) -> Column:
+def _column(case: ThawCase, food: Composition, film: float) -> Column:
+    pieces = table("pieces").by("piece")
+    piece = pieces.get(case.kind) or pieces["bird" if roast(case.kind).poultry else "joint"]
     if "radius_m_per_kg_third" in piece:
-        return Column(piece["radius_m_per_kg_third"] * mass_kg ** (1 / 3), 1.5)
-    food = composition(piece["food"])
+        return Column(piece["radius_m_per_kg_third"] * case.mass_kg ** (1 / 3), 1.5)
     first, second, third = piece["box"]
     share = first * second * third * piece["fullness"]
-    edge_m = float(mass_kg / (density(food, -18.0) * share)) ** (1 / 3)
+    edge_m = float(case.mass_kg / (density(food, -18.0) * share)) ** (1 / 3)
     edges_m = (first * edge_m, second * edge_m, third * edge_m)
     return rounded(edges_m, piece["fullness"], film / float(np.asarray(material(food).conductivity)))
 
