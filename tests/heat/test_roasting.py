@@ -79,6 +79,7 @@ def test_a_hotter_oven_is_quicker_and_loses_no_less_in_an_hour(oven_c: float, mo
     [
         (TURKEY, replace(TURKEY, oven=(OvenStep(0.0, 163.0, True),))),
         (TURKEY, replace(TURKEY, start_c=15.0)),
+        (TURKEY, replace(TURKEY, oven_vapour_pa=30000.0)),
         (TURKEY, replace(TURKEY, oven=(OvenStep(0.0, 220.0), OvenStep(30.0, 163.0)))),
         (TURKEY, replace(TURKEY, oven=(OvenStep(0.0, 163.0, cover="bag"),))),
         (replace(TURKEY, target_c=82.0), TURKEY),
@@ -140,6 +141,7 @@ def test_a_later_pull_costs_juice() -> None:
         (replace(TURKEY, oven=(OvenStep(0.0, 150.0),)), {"oven-325"}),
         (replace(TURKEY, oven=(OvenStep(0.0, 150.0, True),)), set()),
         (replace(TURKEY, target_c=68.0), {"poultry-165"}),
+        (replace(TURKEY, pull_c=70.0), {"poultry-165"}),
         (replace(TURKEY, state="frozen"), {"from-frozen"}),
         (RoastCase("beef_rib", 3.0, target_c=57.0, members=8), {"beef-lamb-time-table"}),
         (RoastCase("pork_loin", 1.6, target_c=58.0, members=8), {"meat-145"}),
@@ -165,6 +167,7 @@ def test_the_rules_above_the_forecast_are_cited(case: RoastCase, rules: set[str]
         (RoastCase("turkey", 6.0, start_c=80.0), OutOfRange, "start_c"),
         (RoastCase("turkey", 6.0, rest_min=-1.0), OutOfRange, "rest_min"),
         (RoastCase("turkey", 6.0, altitude_m=9000.0), OutOfRange, "altitude_m"),
+        (RoastCase("turkey", 6.0, oven_vapour_pa=2e5), OutOfRange, "oven_vapour_pa"),
         (RoastCase("turkey", 6.0, count=0), OutOfRange, "count"),
         (RoastCase("turkey", 6.0, members=0), OutOfRange, "members"),
         (RoastCase("duck", 2.3, stuffed=True), Impossible, "stuffed"),

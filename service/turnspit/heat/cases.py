@@ -45,7 +45,8 @@ class RoastCase:
 
     `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`. `preheated`: the oven
     is hot when the roast goes in. `openings_min`: the minutes at which the door is opened, to baste or to look.
-    It rests on a board in the room, under foil, or in a cupboard of 60 C.
+    It rests on a board in the room, under foil, or in a cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
+    the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
     """
 
     kind: str
@@ -65,6 +66,7 @@ class RoastCase:
     preheated: bool = True
     openings_min: tuple[float, ...] = ()
     rest_place: RestPlace = "board"
+    oven_vapour_pa: float = 5000.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,6 +29,9 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
         "rest_min", case.rest_min, 0.0, 240.0, "give the rest in minutes, up to 240; hold it hot after that"
     )
     OutOfRange.check("altitude_m", case.altitude_m, -430.0, 4000.0, "give the height above the sea in m, up to 4000")
+    OutOfRange.check(
+        "oven_vapour_pa", case.oven_vapour_pa, 0.0, 70000.0, "give the vapour pressure in Pa, up to 70000"
+    )
     OutOfRange.check("count", case.count, 1, 12, "give how many pieces share the oven, 1 to 12")
     OutOfRange.check("members", case.members, 1, 4096, "give the size of the ensemble, 1 to 4096")
     if case.stuffed and row.stuffing is None:

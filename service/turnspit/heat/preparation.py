@@ -22,7 +22,7 @@ CELLS, CELLS_FINE = 12, 14
 """Cells from core to surface; the finer where ice or stuffing draws a front."""
 RADIATION = 0.85
 """Effective exchange factor between the walls and the roast."""
-OVEN_VAPOUR_PA, ROOM_VAPOUR_PA = 5000.0, 1000.0
+ROOM_VAPOUR_PA = 1000.0
 REST_W_M2K = 5.0
 CUPBOARD_C = 60.0
 FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -3.0, 2.0
@@ -64,6 +64,7 @@ class Surroundings:
     error_c: Floats
     room_c: Floats
     rest_w_m2k: Floats
+    vapour_pa: float
     pressure_pa: float
 
     def oven(self, stretch: Stretch) -> Oven:
@@ -75,7 +76,7 @@ class Surroundings:
             convection=cover.convection * (self.fan_w_m2k if stretch.convection else self.still_w_m2k),
             radiation=cover.radiation * self.radiation,
             crust_kg_m2=self.crust_kg_m2,
-            vapour_pa=OVEN_VAPOUR_PA,
+            vapour_pa=self.vapour_pa,
             pressure_pa=self.pressure_pa,
             wetness=cover.evaporation,
         )
@@ -182,5 +183,6 @@ def _surroundings(case: RoastCase, row: RoastRow, members: Members, stations: in
         error_c=wide(members["oven"]),
         room_c=wide(ROOM_C + members["room"]),
         rest_w_m2k=wide(REST_W_M2K * members["rest_exchange"]),
+        vapour_pa=case.oven_vapour_pa,
         pressure_pa=pressure_pa,
     )

@@ -61,14 +61,14 @@ def _extrapolations(case: RoastCase, row: RoastRow) -> list[Message]:
     return said
 
 
-def cautions(case: RoastCase, row: RoastRow, target_c: float) -> tuple[Caution, ...]:
-    """The rules that stand above the forecast."""
+def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> tuple[Caution, ...]:
+    """The rules above the forecast: a bird pulled early must still read its minimum before it is carved."""
     said = [caution("thermometer-decides", "info")]
     on = [step for step in case.oven if step.temperature_c >= OFF_BELOW_C]
     if any(_as_still_c(step) < SAFE_OVEN_C for step in on):
         said.append(caution("oven-325", "warn" if row.poultry else "info"))
-    if row.poultry and target_c < row.safe_c - 0.2:
-        said.append(caution("poultry-165", "stop"))
+    if row.poultry and min(target_c, pull_c) < row.safe_c - 0.2:
+        said.append(caution("poultry-165", "stop" if target_c < row.safe_c - 0.2 else "warn"))
     if not row.poultry and target_c < SAFE_MEAT_C:
         intact = row.kind.startswith(("beef", "lamb"))
         said.append(caution("beef-lamb-time-table" if intact else "meat-145", "warn"))

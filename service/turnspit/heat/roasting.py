@@ -51,7 +51,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
         history_c=MappingProxyType({name: cooked.core_c[:, i] for i, name in enumerate(names)}),
         calibration=row.calibration,
         assumptions=assumptions(case, row),
-        cautions=cautions(case, row, target_c),
+        cautions=cautions(case, row, target_c, pull_c),
     )
 
 
