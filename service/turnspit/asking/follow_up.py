@@ -47,6 +47,7 @@ def turn(scene: Scene, asked: tuple[Intent, ...], conversation: Conversation | N
     """Put the line into its conversation."""
     before = conversation or Conversation("")
     _system(scene)
+    _only_asked(scene, asked)
     move = _about_the_answer(scene)
     if move is not None and (conversation is not None or move == "start_over"):
         if move == "start_over":
@@ -62,6 +63,14 @@ def _about_the_answer(scene: Scene) -> Move | None:
     if scene.values or len(scene.items) > _LONGEST_ASIDE:
         return None
     return next((move for tag, move in _ABOUT_THE_ANSWER if scene.has(tag)), None)
+
+
+def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
+    """Who asks about a brine has not yet said that one is wanted."""
+    wishes = scene.has("<wish>") or scene.values.get("brine.wanted") is False or scene.talk
+    if asked and asked[0] == "brine" and not wishes:
+        scene.values.pop("brine.wanted", None)
+        scene.traces[:] = [trace for trace in scene.traces if trace.path != "brine.wanted"]
 
 
 def _system(scene: Scene) -> None:
@@ -144,7 +153,7 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     if not before.intents or before.intents[0] in ("help", "unknown") or not same_group:
         return False
     if not scene.values:
-        return not asked and scene.has("<amend>")
+        return not asked and scene.has("<amend>", "<covers>")
     if not asked or asked == before.intents:
         return True
     if asked[0] in ("convert", "scale"):

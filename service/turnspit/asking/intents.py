@@ -53,8 +53,15 @@ class Piece:
         return False
 
     @property
+    def serves(self) -> bool:
+        """Whether it speaks of serving; "ready" alone may be the roast's, at the oven."""
+        return any(item.get("<serve>") not in (None, "ready") for item in self.items)
+
+    @property
     def ok_asked(self) -> bool:
-        """Whether "ok" asks for leave ("2 hours on the counter ok?") and does not open a sentence ("ok, 15 lb then")."""
+        """Whether "ok" asks for leave ("2 hours on the counter ok?") and does not open a sentence ("ok, 15 lb
+        then").
+        """
         if not self.has("<ok>") or (self.items and "<ok>" in self.items[0].tags):
             return False
         return self.has("<can>") or self.items[-1].words == "?" or "<ok>" in self.items[-1].tags
@@ -69,7 +76,7 @@ Test = Callable[[Piece], bool]
 
 
 def _size(piece: Piece) -> bool:
-    if piece.has("<yield>"):
+    if piece.has("<yield>", "<vessel>"):
         return False
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
@@ -104,8 +111,12 @@ def _safety(piece: Piece) -> bool:
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
+    if piece.has("<brine>", "<brined>") and piece.said("brine.hours"):
+        return False
     if piece.has("<safe>") or piece.ok_asked:
         return not piece.has("<done>")
+    if piece.has("<cold_place>") and piece.has("<temperature_read>"):
+        return True
     if piece.has("<core_temp>") and piece.has("<what_temp>"):
         return True
     return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
@@ -124,7 +135,7 @@ def _brine(piece: Piece) -> bool:
 
 
 def _doneness(piece: Piece) -> bool:
-    if piece.has("<probe_where>", "<done>"):
+    if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True
     if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>", "<probe>"):
         return False
@@ -138,7 +149,9 @@ def _done_word(piece: Piece) -> bool:
 
 
 def _plan(piece: Piece) -> bool:
-    return piece.has("<plan>") or (piece.has("<when>") and piece.has("<start>", "<serve>", "<meal>"))
+    if piece.has("<plan>"):
+        return True
+    return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
 
 
 def _roast_time(piece: Piece) -> bool:
@@ -242,7 +255,7 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if "safety" in names and "doneness" in names and not whole.has("<done>"):
         drop.add("doneness")
     if names & _HAVE_THEIR_HOURS:
-        drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>")}
+        drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<takes>")}
     return [row for row in found if row[0] not in drop] or found
 
 

@@ -107,6 +107,10 @@ def _target(scene: Scene, source: int | None) -> int | None:
             return place
         if "<gas>" in item and source is not None:
             return place
+        if source is not None and (
+            "<how_big>" in item or (scene.has("'=") and scene.before_is(place, "'?") is not None)
+        ):
+            return place
         into = scene.after_is(place, "<in>", "'in", "'per", "'to")
         if into is not None and source is not None and scene.after_is(into, *_MEASURES) == source:
             return place
@@ -118,9 +122,10 @@ def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]
     places: list[int] = []
     for place in range(source + 1, len(scene.items)):
         item = scene.items[place]
-        if place == target or _ends_name(item) or len(places) >= _LONGEST_NAME:
+        dot = item.words == "." and place == source + 1
+        if place == target or (_ends_name(item) and not dot) or len(places) >= _LONGEST_NAME:
             break
-        if not places and ("'of" in item or "<soft>" in item):
+        if not places and ("'of" in item or "<soft>" in item or dot):
             continue
         places.append(place)
     if not places:

@@ -86,7 +86,7 @@ def _for_range(*values: object) -> Covers | None:
 
 @for_grammar.rule("<feeds> <number>", gives="<covers>")
 def _feeds(_: str, value: Number | float) -> Covers | None:
-    return covers(number(value).value)
+    return covers(number(value).value, sure=False)
 
 
 @for_grammar.rule("<for> <number>", gives="<covers>")

@@ -14,6 +14,8 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
     f"deje|deja|dejar|dejamos|olvide {_IT} fuera|afuera",
     f"{_IT} sat out|on",
     f"{_IT} that sat",
+    "sat <duration>",
+    "sat for <duration>",
     gives="<out>",
     keeps=True,
 )
@@ -21,13 +23,30 @@ def _left_out(_: str) -> str:
     return "out"
 
 
+@grammar.rule(f"hot {_IT}", gives="<danger>", keeps=True)
+def _hot(_: str) -> str:
+    return "cool"
+
+
+@grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in", gives="<started>", keeps=True)
+def _i_put_in(*_: object) -> str:
+    return "started"
+
+
 @grammar.rule(
-    f"put|putting|stick|pop|slide|get|shove|throw {_IT} in|into",
-    f"meto|meter|pongo {_IT}",
+    f"if|when|should|do|can|could|must|once i|we put|stick|pop <mass>? {_IT} in", gives="<start>", keeps=True
+)
+def _if_i_put_in(*_: object) -> str:
+    return "start"
+
+
+@grammar.rule(
+    f"put|putting|stick|pop|slide|get|shove|throw <mass>? {_IT} in|into",
+    f"meto|meter|pongo <mass>? {_IT}",
     gives="<start>",
     keeps=True,
 )
-def _put_in(_: str) -> str:
+def _put_in(*_: object) -> str:
     return "start"
 
 

@@ -65,6 +65,20 @@ def _last_weekday(weekday: float) -> Day:
     return Day(lambda today: _next_weekday(today, int(weekday)) - timedelta(days=7))
 
 
+@grammar.rule("sat <clock>", "on|this|next|by|for sat", gives="<when_day>", keeps=True)
+def _sat(*_: object) -> Day:
+    return Day(lambda today: _next_weekday(today, 5))
+
+
+@grammar.rule("day after <holiday>", gives="<when_day>")
+def _day_after_holiday(name: str) -> Day:
+    def find(today: date) -> date | None:
+        found = _coming_holiday(name, today)
+        return found + timedelta(days=1) if found is not None else None
+
+    return Day(find)
+
+
 @grammar.rule("<weekday> <daypart>", gives="<when_day>")
 def _weekday_evening(weekday: float, half: str) -> Day:
     return Day(lambda today: _next_weekday(today, int(weekday)), half)

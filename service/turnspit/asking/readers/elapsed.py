@@ -18,6 +18,8 @@ def read(scene: Scene) -> None:
             scene.used.add(place)
         elif _until_dinner(scene, place, duration):
             continue
+        elif duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>"):
+            continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif _gone_by(scene):
@@ -48,9 +50,13 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
 def _in_brine(scene: Scene, place: int) -> bool:
     if scene.talk and scene.hints.get("talk_of") == "brine" and not scene.has("<out>", "<been_in>"):
         return True
+    if "<brine>" in scene.items[place] or "<brined>" in scene.items[place]:
+        return True
     brine = scene.nearest(place, "<brine>", "<brined>", reach=11)
     if brine is None:
-        return False
+        return scene.has("<brine>", "<brined>") and not scene.has("<out>", "<been_in>", "<thaw>", "<danger>")
+    if brine[0] <= 2:
+        return True
     other = scene.nearest(place, "<out>", "<been_in>", reach=6)
     return other is None or brine[0] <= other[0]
 

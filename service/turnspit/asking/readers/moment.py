@@ -12,6 +12,7 @@ from datetime import date, datetime, time, timedelta
 
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
+from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
@@ -37,12 +38,19 @@ def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
     times = [_role(scene, place, clock) for place, clock in _clocks(scene)]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
-    ranked = sorted(times, key=lambda found: (found.meal == "", found.cue is None, found.place))
+    ranked = sorted(
+        times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
+    )
     for found in ranked:
         _put(scene, found, _day_for(found, days, times))
     if days and not times:
         scene.hints["day"] = days[0][1].on(scene.now.date())
         scene.hints["day_half"] = days[0][1].half
+
+
+def _of_guests(scene: Scene, found: _Time) -> bool:
+    """When the guests come is the hour of dinner only where no other is said."""
+    return found.cue is not None and scene.items[found.cue].get("<serve>") == "arrive"
 
 
 def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
@@ -52,11 +60,22 @@ def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
             continue
         if "<clock>" in item:
             found.append((place, item.tags["<clock>"]))
+        elif "<duration>" in item and scene.before_is(place, "<meal>", "<serve>", "<at>") is not None:
+            clock = _hour_h(item.tags["<duration>"])
+            if clock is not None:
+                found.append((place, clock))
         elif "<number>" in item:
             clock = bare_clock(scene, place)
             if clock is not None:
                 found.append((place, clock))
     return found
+
+
+def _hour_h(duration: Duration) -> Clock | None:
+    """`dinner 20h`: an hour of the day, not twenty hours."""
+    return (
+        Clock(int(duration.hours), 0, "", "24h") if duration.unit == "h" and duration.hours in range(13, 24) else None
+    )
 
 
 def bare_clock(scene: Scene, place: int) -> Clock | None:
@@ -179,6 +198,7 @@ def last_before(now: datetime, clock: Clock, day: date | None, half: str) -> dat
 def _reading_at(scene: Scene, clock: Clock, day: date | None, half: str) -> datetime:
     """A reading was taken lately, or is expected this afternoon: "at 4:30" with dinner at 6 is half past four pm."""
     half = half or ("pm" if clock.is_open and (clock.hour == 12 or clock.hour <= 6) else "")
-    if day is None and half:
-        return at_clock(scene.now, scene.now.date(), _halves(clock, half)[-1])
+    if day is None and (half or not clock.is_open):
+        at = at_clock(scene.now, scene.now.date(), _halves(clock, half)[-1])
+        return at if at - scene.now <= timedelta(hours=12) else at - timedelta(days=1)
     return last_before(scene.now, clock, day, half)

@@ -37,8 +37,8 @@ def _state(scene: Scene) -> None:
     for place, item in scene.find("<state>"):
         scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
     for place, item in scene.find("<fresh>"):
-        near = scene.nearest(place, "<roast>", "<generic>", reach=2.5)
-        if near or len(scene.items) <= 3:
+        near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
+        if scene.after_is(place, "<ingredient>") is None and (near or len(scene.items) <= 3):
             scene.put("roast.state", item.tags["<fresh>"], "roast: fresh", place, keep=True)
 
 
@@ -67,7 +67,10 @@ def _count(scene: Scene) -> None:
             continue
         if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>"):
             continue
-        if scene.after_is(place, "<birds>") is not None and scene.has("<roast>", "<generic>"):
+        of_them = scene.after_is(place, "<birds>")
+        if of_them is not None and scene.after_is(of_them, "<people>", "<kids>") is not None:
+            continue
+        if of_them is not None and scene.has("<roast>", "<generic>"):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
         after = scene.after_is(

@@ -92,8 +92,8 @@ def plausible_oven(value: float, usual: Units | None) -> tuple[str, bool]:
 
 
 def plausible_core(value: float) -> str:
-    """The unit of a bare probe reading or end temperature: meat is never above 99 C, nor taken to below 99 F."""
-    return "degC" if value <= 95 else "degF"
+    """The unit of a bare probe reading or end temperature: meat is hardly taken above 82 C, nor to below 83 F."""
+    return "degC" if value <= 82 else "degF"
 
 
 def plausible_cold(value: float) -> str:

@@ -119,6 +119,9 @@ def _oven_like(said: _Said) -> bool:
 def _put_oven(scene: Scene, said: _Said) -> None:
     unit, guessed = (said.unit, False) if said.unit else plausible_oven(said.value, scene.usual)
     scene.put("oven.temperature_c", round(Temperature(said.value, unit).celsius, 2), f"oven: {unit}", said.place)
+    if not said.unit and scene.usual != "metric" and said.value <= 200 and _held(scene):
+        unit, guessed = "degF", False
+        scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
     if guessed and scene.has("<overnight>", "<slow>"):
         # Nobody roasts all night at 200 C.
         unit, guessed = "degF", False
@@ -130,12 +133,16 @@ def _put_oven(scene: Scene, said: _Said) -> None:
         scene.hints["unit_taken"] = unit
 
 
+def _held(scene: Scene) -> bool:
+    return any(item.get("<danger>") == "hold" for item in scene.items)
+
+
 def _put_readings(scene: Scene, readings: list[_Said]) -> None:
     if not readings:
         return
     found = []
     for said, place in zip(readings, _places(scene, readings), strict=True):
-        cold = scene.has("<cold_place>") and place is None
+        cold = scene.has("<cold_place>", "<out>") and place is None
         unit = said.unit or (plausible_cold(said.value) if cold else plausible_core(said.value))
         one: dict[str, float | str] = {"temperature_c": round(Temperature(said.value, unit).celsius, 2)}
         if place is not None:
