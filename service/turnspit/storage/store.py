@@ -104,9 +104,8 @@ class Store:
         try:
             with Session(self._engine) as session, session.begin():
                 session.merge(row)
-        except (
-            IntegrityError
-        ):  # somebody kept the same between our look and our write; now it is there to be replaced
+        except IntegrityError:
+            # Somebody kept the same between our look and our write; now it is there to be replaced.
             with Session(self._engine) as session, session.begin():
                 session.merge(row)
 
