@@ -106,6 +106,7 @@ def test_text_without_headings_is_told_apart_line_by_line():
         ("1 capsicum, 300 ml thickened cream, 1 tbsp plain flour", "AU"),
         ("Uses Australian measures. 1 cup all-purpose flour, 2 lb beef, quarts, skillet", "AU"),
         ("imperial pints, 1 pint milk", "imperial"),
+        ("all spoons level, 20 ml tablespoon, 1 cup all-purpose flour", "AU"),
         ("water", None),
     ],
 )
@@ -215,6 +216,22 @@ def test_a_yield_in_json_ld_may_have_many_forms(value, makes):
     recipe = read_recipe(json.dumps(node))
     assert recipe.makes == makes
     assert len(recipe.steps) == 2
+
+
+def test_an_amount_of_each_is_an_ingredient_each():
+    recipe = read_recipe(
+        "Rub\nIngredients\n1 tsp each dried sage, thyme and salt\n2 cans (14 oz each) beans and pork\nMethod\nMix."
+    )
+    assert [one.item for one in recipe.ingredients] == ["dried sage", "thyme", "salt", "beans and pork"]
+    assert {one.amount.value for one in recipe.ingredients[:3]} == {1}
+
+
+def test_spanish_text_is_read_back():
+    recipe = read_recipe(PASTED)
+    again = read_recipe(write_text(recipe, language="es"), recipe.region)
+    assert [one.amount for one in again.ingredients] == [one.amount for one in recipe.ingredients]
+    assert (again.makes, again.prep_min, again.cook_min) == (recipe.makes, recipe.prep_min, recipe.cook_min)
+    assert len(again.steps) == len(recipe.steps)
 
 
 def test_nothing_is_lost_through_text_and_json_ld():

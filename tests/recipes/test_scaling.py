@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.quantities import pan
 from turnspit.recipes import read_recipe, scale_recipe, scaling_rules, total_litres
+from turnspit.recipes.inflection import in_number
 from turnspit.reference import table
 from turnspit.words import LANGUAGES, Reader, say
 
@@ -80,6 +81,41 @@ def test_amounts_are_scaled_and_written():
     assert texts[1:4] == ["1 1/4 cups all-purpose flour", "3/4 cup + 3 tbsp butter", "1 3/4 tsp dried thyme"]
     metric = [line.text("metric") for line in scale_recipe(GRAVY, servings=16).lines]
     assert metric[:3] == ["1.85 L turkey stock", "62 g all-purpose flour", "85 g butter"]
+
+
+def test_counted_things_take_their_number():
+    texts = [line.text() for line in scale_recipe(BRINE, factor=2).lines]
+    assert texts[3] == "2 (14 lb) turkeys"
+    one = read_recipe("Pie\nIngredients\n2 large eggs\n3 cloves garlic\nMethod\nBake.")
+    assert [line.text() for line in scale_recipe(one, factor=0.5).lines] == ["1 large egg", "1 1/2 cloves garlic"]
+
+
+@pytest.mark.parametrize(
+    ("one", "many"),
+    [
+        ("egg", "eggs"),
+        ("goose", "geese"),
+        ("leg of lamb", "legs of lamb"),
+        ("boneless leg of lamb", "boneless legs of lamb"),
+        ("bay leaf", "bay leaves"),
+        ("potato", "potatoes"),
+        ("berry", "berries"),
+        ("radish", "radishes"),
+        ("turkey", "turkeys"),
+        ("star anise", "star anise"),
+        ("egg yolk", "egg yolks"),
+    ],
+)
+def test_nouns_have_a_singular_and_a_plural(one, many):
+    assert in_number(one, many=True) == many
+    assert in_number(many, many=False) == one
+    assert in_number(many, many=True) == many
+
+
+def test_a_deeper_pan_takes_longer():
+    shallow, deep = pan("GN 1/1 65 mm"), pan("GN 1/2 150 mm")
+    assert scale_recipe(GRAVY, pan_from=shallow, pan_to=deep).by.key == "recipes-by-pan-deeper"
+    assert scale_recipe(GRAVY, pan_from=deep, pan_to=shallow).by.key == "recipes-by-pan-shallower"
 
 
 def test_herbs_and_hot_pepper_lag_behind_beyond_twice():

@@ -3,7 +3,7 @@
 from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
 from turnspit.recipes.carving import Carved, carved
 from turnspit.recipes.flocks import FlockCooking, compare_flocks
-from turnspit.recipes.ingredients import read_ingredient
+from turnspit.recipes.ingredients import read_ingredient, read_ingredients
 from turnspit.recipes.json_ld import write_json_ld
 from turnspit.recipes.listed import (
     aisle_heading,
@@ -69,6 +69,7 @@ __all__ = [
     "order_sheet",
     "prep_list",
     "read_ingredient",
+    "read_ingredients",
     "read_recipe",
     "read_starter",
     "scale_recipe",

@@ -15,7 +15,8 @@ TimeKind = Literal["prep", "cook", "total"]
 _PART = re.compile(
     r"^\W*(?:(?P<ingredients>ingredients?|you(?:'ll| will) need|what you need|ingredientes)|"
     r"(?P<steps>method|directions?|instructions?|steps?|procedure|preparation|how to make(?: it)?|preparaci[oó]n|"
-    r"elaboraci[oó]n|instrucciones|pasos|m[eé]todo)|(?P<remarks>(?:cook'?s |chef'?s |recipe )?notes?|tips?|notas?))\W*$",
+    r"elaboraci[oó]n|instrucciones|pasos|m[eé]todo)|"
+    r"(?P<remarks>(?:cook'?s |chef'?s |recipe )?notes?|tips?|notas?))\W*$",
     re.IGNORECASE,
 )
 _YIELD = re.compile(
@@ -24,16 +25,17 @@ _YIELD = re.compile(
     re.IGNORECASE,
 )
 _ABOUT = re.compile(r"^(?:about|approx\.?|approximately|up to|around|enough for)\s+", re.IGNORECASE)
-_SERVING = frozenset(
-    "serving servings people persons person portions portion covers cover guests diners raciones personas porciones "
-    "comensales".split()
-)
+_SERVING = ("serving", "servings", "people", "person", "persons", "portion", "portions", "cover", "covers", "guests")
+_SERVING_ES = ("raciones", "personas", "porciones", "comensales")
 _TIME = re.compile(
-    r"^\W*(?:(?P<prep>prep(?:aration)?(?: time)?)|(?P<cook>(?:cook(?:ing)?|roast(?:ing)?|bak(?:e|ing))(?: time)?)|"
-    r"(?P<total>total(?: time)?|ready in|time))\s*[:\-]?\s+(?P<rest>(?:about\s+)?\d.*)$",
+    r"^\W*(?:(?P<prep>prep(?:aration)?(?: time)?|preparaci[oó]n)|"
+    r"(?P<cook>(?:cook(?:ing)?|roast(?:ing)?|bak(?:e|ing))(?: time)?|cocci[oó]n)|"
+    r"(?P<total>total(?: time)?|ready in|time|tiempo(?: total)?))\s*[:\-]?\s+(?P<rest>(?:about\s+)?\d.*)$",
     re.IGNORECASE,
 )
-_SECTION = re.compile(r"^\W*(?:(?P<colon>[^:\d]{2,50}):|(?P<use>(?:for|to)\s+(?:the\s+)?[^:.,\d]{2,40}))\W*$", re.IGNORECASE)
+_SECTION = re.compile(
+    r"^\W*(?:(?P<colon>[^:\d]{2,50}):|(?P<use>(?:for|to)\s+(?:the\s+)?[^:.,\d]{2,40}))\W*$", re.IGNORECASE
+)
 _CAPITALS = re.compile(r"^[A-ZÀ-Ý][A-ZÀ-Ý '&-]{2,40}$")
 
 
@@ -63,7 +65,7 @@ def read_yield(text: str) -> Yield | None:
         return None
     low, high, end = number
     counted = re.split(r"[(,;.]", rest[end:], maxsplit=1)[0].strip().casefold()
-    serving = bool(match and match["serves"]) or not counted or counted.split()[0] in _SERVING
+    serving = bool(match and match["serves"]) or not counted or counted.split()[0] in _SERVING + _SERVING_ES
     return Yield(low, "serving" if serving else counted, high, text.strip())
 
 
@@ -71,7 +73,7 @@ def read_yield_line(line: str) -> Yield | None:
     """As `read_yield`, but only for a short line that says that it is a yield."""
     said = plain(line)
     match = _YIELD.match(said)
-    behind = said.rstrip(" .)").casefold().rpartition(" ")[2] in _SERVING and len(said.split()) <= 6
+    behind = said.rstrip(" .)").casefold().rpartition(" ")[2] in _SERVING + _SERVING_ES and len(said.split()) <= 6
     return read_yield(line) if len(said) <= 60 and (match or behind) else None
 
 

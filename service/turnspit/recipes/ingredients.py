@@ -20,7 +20,7 @@ _BULLET = re.compile(r"^\s*(?:[-*•·▢☐□◦‣–—+]+|\[[ xX]?\]|\d+\))
 _LETTER = re.compile(r"[^\W\d_]")
 _STARTS_LIKE_AMOUNT = re.compile(r"\d|[/.,]\d|x\s*\d", re.IGNORECASE)
 _ASIDE_WORDS = re.compile(
-    r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
+    r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|\bmás\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
     re.IGNORECASE,
 )
 """Without one of these no aside can stand on the line: a quick look that saves the four searches below."""
@@ -36,7 +36,7 @@ _TO_TASTE = re.compile(
     re.IGNORECASE,
 )
 _EXTRA = re.compile(
-    r"[\s,;]*[(\[]?\s*\b(?:plus|and|with)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional)\b\s*"
+    r"[\s,;]*[(\[]?\s*\b(?:plus|and|with|y)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional|más)\b\s*"
     r"(?P<what>[^)\]]*)[)\]]?|,\s*plus\s+(?P<amount>\d.*)$",
     re.IGNORECASE,
 )
@@ -67,9 +67,24 @@ _OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W
 _AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
 _OF = re.compile(r"^(?:of|de)\s+(?:the\s+)?", re.IGNORECASE)
 _EACH = re.compile(r"^(?:each|ea\.?)\s+(?:of\s+)?", re.IGNORECASE)
+_OF_EACH = re.compile(r"\beach\b(?!\s*[)\]])", re.IGNORECASE)
+_LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
 _OF_WEIGHT = re.compile(r"(?:,|\s+of|\s+de|\s+weighing)\s+(?=(?:about|approx\.?|unos)?\s*\d)", re.IGNORECASE)
 _EACH_INSIDE = re.compile(r"\b(?:each|apiece|cada un[oa]|c/u)\b", re.IGNORECASE)
 _TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d])")
+
+
+def read_ingredients(line: str, region: Region | None = None, section: str = "") -> tuple[Ingredient, ...]:
+    """The ingredients on a line: one, or several where an amount is given for "each" ("1 tsp each salt and sage")."""
+    found = read_ingredient(line, region, section)
+    taken = take_amount(plain(html.unescape(_BULLET.sub("", line)))) if _OF_EACH.search(line) else None
+    each = _EACH.match(taken[1]) if taken is not None else None
+    if taken is None or each is None or found.amount is None:
+        return (found,)
+    foods = [food.strip() for food in _LISTED.split(taken[1][each.end() :])]
+    if len(foods) < 2 or not all(food_named(food) for food in foods):
+        return (found,)
+    return tuple(replace(found, item=food, preparation="") for food in foods)
 
 
 def read_ingredient(line: str, region: Region | None = None, section: str = "") -> Ingredient:

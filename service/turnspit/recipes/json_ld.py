@@ -16,7 +16,7 @@ from typing import Any
 from turnspit.errors import Impossible
 from turnspit.quantities import Region
 from turnspit.recipes.headings import read_yield
-from turnspit.recipes.ingredients import read_ingredient
+from turnspit.recipes.ingredients import read_ingredients
 from turnspit.recipes.recipe import Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.steps import read_step
@@ -99,7 +99,7 @@ def _read_node(node: Mapping[str, Any], region: Region | None) -> Recipe:
     recipe = Recipe(
         name=name,
         makes=_yield(node.get("recipeYield") or node.get("yield")),
-        ingredients=tuple(read_ingredient(line, found.region) for line in lines if line),
+        ingredients=tuple(one for line in lines if line for one in read_ingredients(line, found.region)),
         steps=steps,
         prep_min=read_duration(_first(node.get("prepTime"))),
         cook_min=read_duration(_first(node.get("cookTime"))),

@@ -12,6 +12,7 @@ from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Caution, Message
 from turnspit.quantities import Amount, Pan, System, unit, write_amount
 from turnspit.recipes.allergens import AllergenFlag, allergens
+from turnspit.recipes.inflection import in_number
 from turnspit.recipes.ingredients import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Yield
 from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
@@ -37,7 +38,7 @@ class ScaledLine:
 
     def text(self, system: System | None = None, language: str = "en") -> str:
         """The line with its amount as a cook would measure it, in the recipe's own system or the one asked for."""
-        return write_ingredient(self.ingredient, system, language)
+        return write_ingredient(_in_its_number(self.ingredient, self.original), system, language)
 
     def linear_text(self, system: System | None = None, language: str = "en") -> str:
         """The amount without the rule."""
@@ -150,10 +151,18 @@ def _ratio(recipe: Recipe, name: str, value: object, pan_from: Pan | None) -> tu
             "recipes-by-vessel", vessel_l=float(number), from_l=made_l, to_l=holds
         )
     if isinstance(value, Pan):
-        if pan_from is None:
-            raise Impossible("pan_from", "(none)", "is not given", "say which pan the recipe is for")
-        return Fraction(value.litres / pan_from.litres), Message("recipes-by-pan", old=pan_from.name, new=value.name)
+        return _by_pan(pan_from, value)
     return _short(recipe, *cast("tuple[str, float, str]", value))
+
+
+def _by_pan(old: Pan | None, new: Pan) -> tuple[Fraction, Message]:
+    """By volume; where the depth changes by more than a tenth, the time does too, and that is said."""
+    if old is None:
+        raise Impossible("pan_from", "(none)", "is not given", "say which pan the recipe is for")
+    deeper = new.depth_m / old.depth_m
+    key = "deeper" if deeper > 1.1 else "shallower" if deeper < 0.9 else ""
+    message = Message(f"recipes-by-pan-{key}" if key else "recipes-by-pan", old=old.name, new=new.name)
+    return Fraction(new.litres / old.litres), message
 
 
 def _servings_made(recipe: Recipe) -> Fraction:
@@ -236,6 +245,14 @@ def _scaled(
         cautions=(caution("allergens"),) if flags else (),
         notes=recipe.notes,
     )
+
+
+def _in_its_number(ingredient: Ingredient, original: Ingredient) -> Ingredient:
+    """Counted things in the plural where one became several, in the singular where several became one."""
+    now, before = ingredient.amount, original.amount
+    if now is None or before is None or now.unit or (now.usual > 1) == (before.usual > 1):
+        return ingredient
+    return replace(ingredient, item=in_number(ingredient.item, many=now.usual > 1))
 
 
 def _weighing(roast: Ingredient, factor: Fraction) -> Ingredient:

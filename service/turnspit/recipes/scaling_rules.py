@@ -90,7 +90,7 @@ def _worth_saying(row: Row, change: Fraction | None, factor: Fraction, lines: li
 
 
 def _evaporated_part(recipe: Recipe, row: Row, lines_of: list[int]) -> float:
-    """The part of the liquid that simmers away at the recipe's own size, in a pot twice as wide as the liquid is high."""
+    """The part of the liquid that simmers away at the recipe's own size; the pot is twice as wide as that is high."""
     litres = sum(recipe.ingredients[at].litres() or 0.0 for at in lines_of)
     steps = (step for step in recipe.steps if step.minutes and _pattern(row["rule"], "in_steps").search(step.text))
     hours = sum(sum(step.minutes) / 2 for step in steps if step.minutes and not _COVERED.search(step.text)) / 60

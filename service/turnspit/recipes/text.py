@@ -14,7 +14,7 @@ from turnspit.errors import Impossible
 from turnspit.message import Message
 from turnspit.quantities import Region, System, plain, take_amount, varies_by_region
 from turnspit.recipes.headings import Part, TimeKind, read_part, read_section, read_time_line, read_yield_line
-from turnspit.recipes.ingredients import read_ingredient
+from turnspit.recipes.ingredients import read_ingredients
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.steps import read_step
@@ -91,7 +91,7 @@ def write_text(recipe: Recipe, system: System | None = None, language: str = "en
 
 
 def _time_line(recipe: Recipe, language: str) -> str:
-    names = {"en": ("Prep", "Cook", "Total"), "es": ("Prep", "Cook", "Total")}[language]
+    names = {"en": ("Prep", "Cook", "Total"), "es": ("Preparación", "Cocción", "Tiempo total")}[language]
     times = zip(names, (recipe.prep_min, recipe.cook_min, recipe.total_min), strict=True)
     return " | ".join(f"{name}: {minutes:g} min" for name, minutes in times if minutes)
 
@@ -180,7 +180,7 @@ class _Sheet:
         if section is not None:
             self.section = section
         else:
-            self.ingredients.append(read_ingredient(line, self.region, self.section))
+            self.ingredients += read_ingredients(line, self.region, self.section)
 
     def _step(self, line: str) -> None:
         number = _STEP_NUMBER.match(line)

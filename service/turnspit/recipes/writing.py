@@ -19,7 +19,7 @@ _WORDS = {
         "or": "o",
         "optional": "opcional",
         "taste": "al gusto",
-        "plus": "plus more",
+        "plus": "y más",
         "serves": "Para",
     },
 }
