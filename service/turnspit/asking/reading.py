@@ -16,6 +16,7 @@ from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Tokens, tokenize
+from turnspit.asking.vocabulary import kind_words
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show"]
 Units = Literal["us", "metric"]
@@ -62,6 +63,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     asked = intents.intents(scene, converts, scales)
     subject.read(scene, asked)
     turn = follow_up.turn(scene, asked, conversation)
+    ambiguous, choices = _asked_back(scene, turn.intents, turn.understood)
     return Reading(
         intents=turn.intents or ("unknown",),
         understood=turn.understood,
@@ -71,8 +73,8 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
         clock=scene.hints.get("clock"),
         traces=tuple(scene.traces),
         corrections=tuple((c.typed, c.read) for c in tokens.corrections if c.grave),
-        ambiguous=scene.ambiguous,
-        choices=_choices(scene),
+        ambiguous=ambiguous,
+        choices=choices,
         topic=subject.topic(scene),
         kept=turn.kept,
     )
@@ -102,11 +104,18 @@ def _units(scene: Scene) -> Units | None:
     return None
 
 
-def _choices(scene: Scene) -> tuple[str, ...]:
+# Intents whose answer hangs on the cut of meat.
+_NEED_THE_CUT = frozenset(("plan", "size", "roast_time", "doneness"))
+
+
+def _asked_back(scene: Scene, asked: tuple[Intent, ...], known: Mapping[str, Any]) -> tuple[str, tuple[str, ...]]:
+    """The path that must be asked back, "" for none, and lines that would settle it."""
     if scene.ambiguous == "oven.temperature_c":
         value = scene.hints["ambiguous_value"]
-        return (f"{value:g} F", f"{value:g} C")
-    return ()
+        return scene.ambiguous, (f"{value:g} F", f"{value:g} C")
+    if scene.ambiguous == "roast.kind" and "kind" not in known.get("roast", {}) and _NEED_THE_CUT.intersection(asked):
+        return scene.ambiguous, tuple(kind_words(kind, scene.language) for kind in scene.hints["cuts"])
+    return "", ()
 
 
 def remember(

@@ -82,6 +82,10 @@ def _another_amount(scene: Scene, source: tuple[int, str] | None) -> bool:
             scene.put("amount.item", name, "amount: item", *places)
         return True
     numbers = [place for place, _ in scene.find("<number>")]
+    names = [place for place, item in enumerate(scene.items) if "<ingredient>" in item or "<salt>" in item]
+    if len(names) == 1 and not numbers:
+        scene.put("amount.item", scene.items[names[0]].words, "amount: another item", names[0])
+        return True
     if len(numbers) != 1:
         return False
     scene.put("amount.value", _number(scene.items[numbers[0]].tags["<number>"]), "amount: value", numbers[0])

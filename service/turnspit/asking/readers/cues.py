@@ -28,13 +28,13 @@ def _hot(_: str) -> str:
     return "cool"
 
 
-@grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in", gives="<started>", keeps=True)
+@grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in|<start>", gives="<started>", keeps=True)
 def _i_put_in(*_: object) -> str:
     return "started"
 
 
 @grammar.rule(
-    f"if|when|should|do|can|could|must|once i|we put|stick|pop <mass>? {_IT} in", gives="<start>", keeps=True
+    f"if|when|should|do|can|could|must|once i|we put|stick|pop <mass>? {_IT} in|<start>", gives="<start>", keeps=True
 )
 def _if_i_put_in(*_: object) -> str:
     return "start"

@@ -9,12 +9,20 @@ from turnspit.asking.tokens import Number
 
 _FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
+_CUTS = {
+    "beef": ("beef_rib", "beef_tenderloin", "beef_round"),
+    "pork": ("pork_loin", "pork_shoulder", "fresh_ham"),
+    "ham": ("fresh_ham",),
+    "lamb": ("lamb_leg",),
+    "veal": ("veal_loin",),
+}
 _DONENESS_C = {"rare": 52.0, "medium_rare": 57.0, "medium": 63.0, "medium_well": 66.0, "well_done": 71.0}
 
 
 def read(scene: Scene) -> None:
     """Put every `roast.*` value."""
     _kind(scene)
+    _unknown_cut(scene)
     for flag in _FLAGS:
         for place, item in scene.find(f"<{flag}>"):
             scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
@@ -31,6 +39,17 @@ def _kind(scene: Scene) -> None:
             scene.put("roast.kind", item.tags["<turkey_kind>"], "roast: the bird of that place", place, keep=True)
             continue
         scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
+
+
+def _unknown_cut(scene: Scene) -> None:
+    """Beef, pork, lamb, veal or ham without the cut: which roast it is makes hours of difference, so it is asked."""
+    if "roast.kind" in scene.values:
+        return
+    for _, item in scene.find("<generic>"):
+        cuts = _CUTS.get(item.tags["<generic>"], ())
+        if cuts:
+            scene.ambiguous = scene.ambiguous or "roast.kind"
+            scene.hints.setdefault("cuts", cuts)
 
 
 def _state(scene: Scene) -> None:

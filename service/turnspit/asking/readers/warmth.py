@@ -14,6 +14,8 @@ from turnspit.asking.scene import Scene
 
 _OVEN_FROM_C = 100.0
 _READ_AT_MOST = 220
+# What a temperature is for that was asked for.
+_PENDING = {"oven.temperature_c": "oven", "reading.temperature_c": "reading", "roast.target_c": "target"}
 # Words that ask about, or fear for, what was read on a probe.
 _ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 
@@ -29,6 +31,7 @@ class _Said:
 def read(scene: Scene) -> None:
     """Put `oven.temperature_c`, `roast.target_c`, `reading` and `readings`."""
     readings: list[_Said] = []
+    _other_unit(scene)
     for said in _said(scene):
         use = _use(scene, said)
         if use == "reading":
@@ -43,6 +46,20 @@ def read(scene: Scene) -> None:
     for place, item in scene.find("<oven_left>"):
         if readings:
             scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
+
+
+def _other_unit(scene: Scene) -> None:
+    """`celsius` alone, when it was asked in which degrees the oven is set."""
+    held = scene.before.get("oven.temperature_c")
+    if scene.hints.get("pending") != "oven.temperature_c" or held is None:
+        return
+    for place, item in enumerate(scene.items):
+        unit = "degC" if "<c>" in item else item.get("<temperature_unit>")
+        if unit is None:
+            continue
+        # A setting is a whole number in the unit in which it was said.
+        value = held if abs(held - round(held)) < 0.01 else round(held * 1.8 + 32)
+        scene.put("oven.temperature_c", round(Temperature(value, unit).celsius, 2), f"oven: {unit}", place)
 
 
 def _said(scene: Scene) -> list[_Said]:
@@ -61,6 +78,9 @@ def _said(scene: Scene) -> list[_Said]:
 
 
 def _use(scene: Scene, said: _Said) -> str:
+    pending = _PENDING.get(scene.hints.get("pending", ""))
+    if pending is not None:
+        return pending
     if said.unit == "gas_mark":
         return "oven"
     oven = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")

@@ -26,7 +26,7 @@ _NUMERIC = frozenset(_NUMERIC_TAGS.split())
 # A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
 _INHERITED_TAGS = "<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine> <state> <recipe> <mass_unit> <cold_place> <subject>"
 _INHERITED = frozenset(_INHERITED_TAGS.split())
-_NAME_TAGS = "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw> <volume_unit>"
+_NAME_TAGS = "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw> <volume_unit> <place>"
 _NAMES = frozenset(_NAME_TAGS.split())
 _TRUTH = {"true": True, "false": False}
 
@@ -84,6 +84,11 @@ def markers() -> Mapping[Language, frozenset[str]]:
         for language in ("en", "es")
     )
     return {"en": english - spanish, "es": spanish - english}
+
+
+def kind_words(kind: str, language: Language) -> str:
+    """What a roast is called: the first phrase of its row."""
+    return _tables(language)["roast"][kind][0]
 
 
 def _own_phrases(language: Language) -> list[tuple[str, ...]]:
