@@ -56,6 +56,15 @@ def test_texts_are_worded_for_the_reader(api: Any) -> None:
     assert "pavo" in spanish["headline"]
 
 
+def test_a_task_is_worded_for_its_own_day(plan: dict[str, Any]) -> None:
+    """It is read on a wall or a screen when that day has come."""
+    leftovers = next(task for task in plan["tasks"] if task["id"] == "leftovers")
+    assert leftovers["start"].startswith("2026-11-26")
+    assert "pm" in leftovers["title"]
+    for task in plan["tasks"]:
+        assert "tomorrow" not in " ".join([task["title"], task["why"], *task["details"]])
+
+
 def test_nobody_is_given_a_plan_that_was_not_wished(api: Any) -> None:
     late = api.post("/v1/plans", {**DINNER, "serve_at": "2026-11-25T10:00:00-05:00"}).json()
     assert late["as_wished"] is False

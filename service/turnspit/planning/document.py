@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 from uuid import NAMESPACE_URL, uuid5
@@ -78,7 +79,9 @@ def _roast(timetable: Timetable) -> dict[str, Any] | None:
     }
 
 
-def _task(task: Task, reader: Reader) -> dict[str, Any]:
+def _task(task: Task, asker: Reader) -> dict[str, Any]:
+    # A task is read on its own day, on a wall or a screen, where the asker's "tomorrow" would be wrong.
+    reader = replace(asker, now=task.start.astimezone(asker.now.tzinfo))
     return {
         "id": task.id,
         "title": say(task.title, reader),
