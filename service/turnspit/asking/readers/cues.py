@@ -25,7 +25,7 @@ def _left_out(_: str) -> str:
 
 @grammar.rule(f"hot {_IT}", gives="<danger>", keeps=True)
 def _hot(_: str) -> str:
-    return "cool"
+    return "cooling"
 
 
 @grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in|<start>", gives="<started>", keeps=True)
@@ -52,12 +52,12 @@ def _put_in(*_: object) -> str:
 
 @grammar.rule(f"keep|keeping|hold|holding|kept {_IT} warm|hot", gives="<danger>", keeps=True)
 def _keep_warm(_: str) -> str:
-    return "hold"
+    return "warm_holding"
 
 
 @grammar.rule(f"{_IT} finished|done|ready early|soon", f"{_IT} <done_word> early", gives="<danger>", keeps=True)
 def _done_early(*_: str | None) -> str:
-    return "hold"
+    return "warm_holding"
 
 
 @grammar.rule(f"take|pull|move|get|took {_IT} out|from of? <freezer>", gives="<thaw>", keeps=True)

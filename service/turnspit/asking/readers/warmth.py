@@ -154,7 +154,7 @@ def _put_oven(scene: Scene, said: _Said) -> None:
 
 
 def _held(scene: Scene) -> bool:
-    return any(item.get("<danger>") == "hold" for item in scene.items)
+    return any(item.get("<danger>") == "warm_holding" for item in scene.items)
 
 
 def _put_readings(scene: Scene, readings: list[_Said]) -> None:
