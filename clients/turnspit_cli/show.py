@@ -15,7 +15,7 @@ from rich.text import Text
 
 from turnspit.message import Message
 from turnspit.words import Reader, say
-from turnspit.words.days import day_name
+from turnspit.words.days import day_heading
 from turnspit.words.measures import clock
 
 PIPED_WIDTH = 110
@@ -66,7 +66,7 @@ class Screen:
 
     def _timetable(self, tasks: list[dict[str, Any]], reader: Reader) -> None:
         timed = [(datetime.fromisoformat(task["start"]), _task(task)) for task in tasks]
-        for day, of_day in groupby(timed, key=lambda row: day_name(row[0], reader)):
+        for day, of_day in groupby(timed, key=lambda row: day_heading(row[0], reader)):
             self.console.print(Text(f"\n{day}", style="bold"))
             self._table((Text(clock(at, reader), style="bold"), task) for at, task in of_day)
 

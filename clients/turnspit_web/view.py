@@ -9,7 +9,7 @@ from typing import Any
 
 from turnspit.message import Message, Value
 from turnspit.words import Reader, say
-from turnspit.words.days import day_name
+from turnspit.words.days import day_heading, day_name
 from turnspit.words.measures import clock, when
 
 EXAMPLES = 4
@@ -67,7 +67,7 @@ def told(at: str, reader: Reader, *, day: bool = False) -> str:
 def days(tasks: Sequence[Mapping[str, Any]], reader: Reader) -> list[tuple[str, list[Mapping[str, Any]]]]:
     """The tasks by their day, each with the day's name."""
     return [
-        (day_name(datetime.fromisoformat(day), reader), list(on_it))
+        (day_heading(datetime.fromisoformat(day), reader), list(on_it))
         for day, on_it in groupby(tasks, key=lambda task: str(task["start"])[:10])
     ]
 

@@ -1,10 +1,13 @@
 """Plans over HTTP: made, kept, shown as JSON and as a calendar, put on the display, deleted."""
 
 from datetime import datetime
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from icalendar import Calendar
+
+from turnspit.planning import Place
+from turnspit.words import LANGUAGES, keys
 
 DINNER: dict[str, Any] = {
     "roast": {"kind": "turkey", "mass_kg": 7.257, "state": "thawed"},
@@ -48,6 +51,18 @@ def test_as_a_calendar_in_utc_with_stable_ids(
         assert (len(event.walk("VALARM")) == 1) == task["hands"]
     assert b"DTSTART:2026" in response.content
     assert b"TZID" not in response.content
+
+
+def test_a_calendar_speaks_the_language_of_its_plan(api: Any) -> None:
+    spanish = api.post("/v1/plans", {**DINNER, "language": "es"}).json()
+    calendar = Calendar.from_ical(api.get(f"/v1/plans/{spanish['id']}.ics").content)
+    assert str(calendar["x-wr-calname"]) == "Comida del jueves, 26 de noviembre"
+    assert "horno" in {str(event["location"]) for event in calendar.walk("VEVENT")}
+
+
+def test_every_place_of_a_task_has_a_name() -> None:
+    for language in LANGUAGES:
+        assert {f"api-place-{place}" for place in get_args(Place)} <= keys(language)
 
 
 def test_texts_are_worded_for_the_reader(api: Any) -> None:

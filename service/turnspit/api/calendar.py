@@ -8,7 +8,10 @@ from typing import Any
 
 from icalendar import Alarm, Calendar, Event
 
+from turnspit.message import Message
 from turnspit.storage import KeptPlan
+from turnspit.words import Reader, say
+from turnspit.words.days import day_name
 
 MEDIA_TYPE = "text/calendar"
 
@@ -19,13 +22,15 @@ def calendar(plan: KeptPlan) -> bytes:
     whole.add("prodid", "-//turnspit//roast dinner//EN")
     whole.add("version", "2.0")
     whole.add("method", "PUBLISH")
-    whole.add("x-wr-calname", plan.document["headline"])
+    reader = Reader(plan.kept_at, **plan.document["reader"])
+    day = day_name(datetime.fromisoformat(plan.document["serve_at"]), reader)
+    whole.add("x-wr-calname", say(Message("api-calendar-name", day=day), reader))
     for task in plan.document["tasks"]:
-        whole.add_component(_event(plan, task))
+        whole.add_component(_event(plan, task, reader))
     return bytes(whole.to_ical())
 
 
-def _event(plan: KeptPlan, task: Mapping[str, Any]) -> Event:
+def _event(plan: KeptPlan, task: Mapping[str, Any], reader: Reader) -> Event:
     event = Event()
     event.add("uid", f"{task['id']}.{plan.id}@turnspit")
     event.add("dtstamp", plan.kept_at.astimezone(UTC))
@@ -33,7 +38,7 @@ def _event(plan: KeptPlan, task: Mapping[str, Any]) -> Event:
     event.add("dtend", _utc(task["end"]))
     event.add("summary", task["title"])
     event.add("description", "\n".join([task["why"], *task["details"], *(c["text"] for c in task["cautions"])]))
-    event.add("location", task["place"])
+    event.add("location", say(Message(f"api-place-{task['place']}"), reader))
     event.add("transp", "OPAQUE" if task["hands"] else "TRANSPARENT")
     if task["hands"]:
         alarm = Alarm()

@@ -1,4 +1,4 @@
-"""A day by its full name, as a heading over its hours."""
+"""A day by its full name."""
 
 from __future__ import annotations
 
@@ -13,6 +13,11 @@ PATTERNS = {"en": "EEEE, MMMM d", "es": "EEEE, d 'de' MMMM"}
 
 
 def day_name(at: datetime, reader: Reader) -> str:
-    """The day of `at` in its own zone: "Thursday, November 26", "Jueves, 26 de noviembre"."""
-    name = str(format_date(at.date(), PATTERNS[reader.language], locale=LOCALES[reader.language]))
+    """The day of `at` in its own zone: "Thursday, November 26", "jueves, 26 de noviembre"."""
+    return str(format_date(at.date(), PATTERNS[reader.language], locale=LOCALES[reader.language]))
+
+
+def day_heading(at: datetime, reader: Reader) -> str:
+    """The same as it stands at the head of its hours: "Jueves, 26 de noviembre"."""
+    name = day_name(at, reader)
     return name[0].upper() + name[1:]

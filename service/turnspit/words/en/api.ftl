@@ -1,1 +1,9 @@
 api-fault = That is too much for me: something broke on our side and is in the log. Say it another way.
+api-calendar-name = Dinner on { $day }
+api-place-shop = shop
+api-place-refrigerator = refrigerator
+api-place-sink = sink
+api-place-counter = counter
+api-place-stove = stove
+api-place-oven = oven
+api-place-table = table

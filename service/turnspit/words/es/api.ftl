@@ -1,1 +1,9 @@
 api-fault = Eso me supera: algo falló de nuestro lado y quedó en el registro. Dígalo de otra manera.
+api-calendar-name = Comida del { $day }
+api-place-shop = tienda
+api-place-refrigerator = refrigerador
+api-place-sink = fregadero
+api-place-counter = encimera
+api-place-stove = fogón
+api-place-oven = horno
+api-place-table = mesa
