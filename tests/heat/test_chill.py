@@ -99,6 +99,11 @@ def test_a_slow_cooling_is_warned_about():
     assert [told.severity for told in quick.cautions] == ["info"]
 
 
+def test_a_forecast_that_ends_above_the_stages_is_judged_as_far_as_it_goes():
+    brief = forecast_chill(ChillCase(**{**SLAB, "to_c": 50.0, "members": 8}))
+    assert [told.severity for told in brief.cautions] == ["info"]
+
+
 def test_fine_steps_change_nothing(monkeypatch):
     coarse = median_h(SLAB, air_m_s=1.2), median_h(POT, medium="ice_bath")
     monkeypatch.setattr("turnspit.heat.chill._STEPS_TO_EXPECTED", 400)

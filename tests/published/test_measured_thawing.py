@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from turnspit.heat import ThawCase, forecast_thaw, shapes
+from turnspit.heat.column import slab
 from turnspit.heat.material import Material
 from turnspit.heat.solver import Body, graded_times, march
 from turnspit.heat.surface import Film
@@ -104,5 +105,5 @@ def test_the_handbooks_beef_brick_freezes_in_the_printed_time():
         run = march(body, body.state(10.0), Film(-30.0, film * column.area_factor), graded_times(10800, 1, 20))
         return np.interp(10.0, -run.core_c[:, 0], run.times_s) / 3600
 
-    assert hours(shapes.slab(0.04)) == pytest.approx(5873 / 3600, rel=0.06)
+    assert hours(slab(0.04)) == pytest.approx(5873 / 3600, rel=0.06)
     assert hours(shapes.brick((0.04, 0.12, 0.16), film / 1.66)) == pytest.approx(1.40, rel=0.10)

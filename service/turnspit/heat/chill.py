@@ -7,7 +7,7 @@ resistance of what it is packed in, and in liquids the mixing inside. The body s
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
@@ -16,9 +16,9 @@ from turnspit.heat.cases import ChillCase, ChillForecast
 from turnspit.heat.chill_food import ChillFood, chill_food
 from turnspit.heat.chill_shape import Extent, column, extent
 from turnspit.heat.chill_surface import ChillSurface, chill_surface
+from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats, Material
-from turnspit.heat.shapes import Column
 from turnspit.heat.solver import Body, History, march
 from turnspit.message import Caution, Message
 from turnspit.reference import caution, rule
@@ -103,37 +103,24 @@ def _assumptions(case: ChillCase) -> tuple[Message, ...]:
     if case.medium == "ice_bath":
         told.append(Message("heat-chill-ice-bath"))
     if case.medium != "air" and case.packaging is None and case.shape != "pot":
-        told.append(Message("heat-chill-bagged"))
+        told.append(Message("heat-chill-bare"))
     return tuple(told)
 
 
 def _cautions(hours: Floats, slowest_c: Floats, case: ChillCase) -> tuple[Caution, ...]:
-    """The two-stage rule where the curve crosses it: a reminder, and a warning where the forecast breaks it."""
+    """The two-stage rule: a reminder, and a warning where the P90 curve breaks it as far as it goes."""
     limits = rule("cooling-two-stage").limits
     if case.from_c < limits["from_c"]:
         return (caution("cooling-two-stage", "info"),)
     start, middle, cold = (
-        np.interp(-limits[name], -np.minimum.accumulate(slowest_c[2]), hours, right=math.inf)
+        np.interp(-limits[name], -np.minimum.accumulate(slowest_c[2]), hours)
         for name in ("from_c", "middle_c", "cold_c")
     )
     late = middle - start > limits["first_max_h"] or cold - start > limits["total_max_h"]
-    within = case.to_c > limits["cold_c"] and not late
-    return (caution("cooling-two-stage", "info" if within or not late else "warn"),)
+    return (caution("cooling-two-stage", "warn" if late else "info"),)
 
 
 # -------------------------------------------------------------------------------------------- the ensemble
-
-
-@dataclass(frozen=True, slots=True)
-class _Draw:
-    """What each member has of its own: factors, and the medium's offset in K."""
-
-    film: Floats
-    size: Floats
-    conductivity: Floats
-    wetness: Floats
-    cover: Floats
-    medium_k: Floats
 
 
 def _cooled(case: ChillCase, food: ChillFood, size: Extent) -> History:

@@ -7,14 +7,14 @@ from dataclasses import dataclass
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import ChillCase, Shape
-from turnspit.heat.shapes import ELLIPSOID_FULLNESS, Column, Edges, brick, cylinder, rounded, slab
+from turnspit.heat.column import Column, slab
 from turnspit.message import Message
 
 MASS_RANGE_KG = (0.02, 60.0)
 EXTENT_RANGE_MM = (5.0, 1000.0)
 BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
 """Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""
-USUAL_BOX: Edges = (1.0, 1.3, 2.2)
+USUAL_BOX = (1.0, 1.3, 2.2)
 USUAL_FULLNESS = 0.7
 USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 2.4, "pot": 0.7}
 """Height over diameter where only the mass is told."""
@@ -32,7 +32,6 @@ class Extent:
     edges_m: tuple[float, ...]
     fullness: float
     width_m: float
-    mass_kg: float | None = None
     assumptions: tuple[Message, ...] = ()
 
 
@@ -56,6 +55,8 @@ def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
     """The solver's column; `film_per_m` is film coefficient over conductivity."""
     if case.shape == "bird":
         return Column(size.edges_m[0], BIRD_EXPONENT)
+    from turnspit.heat.shapes import brick, cylinder, rounded  # here: it takes long to load
+
     if case.shape in ("cylinder", "pot"):
         diameter_m, height_m = size.edges_m
         return cylinder(diameter_m, height_m, film_per_m)
@@ -129,7 +130,7 @@ def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
     fullness = 1.0 if volume_m3 is None else volume_m3 / box_m3
     if fullness > FULLEST:
         raise _contradicting(volume_m3 or 0.0, box_m3)
-    fullness = min(max(fullness, ELLIPSOID_FULLNESS), 1.0)
+    fullness = min(fullness, 1.0)
     return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5, assumptions=told)
 
 

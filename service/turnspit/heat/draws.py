@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from statistics import NormalDist
 
 import numpy as np
-from scipy.special import ndtri
 
 from turnspit.errors import OutOfRange
 from turnspit.heat.material import Floats
@@ -21,7 +21,7 @@ def stratified_normals(rows: int, members: int, seed: int) -> Floats:
     """
     OutOfRange.check("members", members, 1, MEMBERS_MOST, "64 to 256 members are enough")
     generator = np.random.default_rng(seed)
-    strata = ndtri((np.arange(members) + 0.5) / members)
+    strata = np.array([NormalDist().inv_cdf((i + 0.5) / members) for i in range(members)])
     normals = np.array([generator.permutation(strata) for _ in range(rows)])
     normals.setflags(write=False)
     return normals

@@ -8,14 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache
-from statistics import NormalDist
 from types import MappingProxyType
 from typing import Literal
 
 import numpy as np
 
 from turnspit.heat.cases import Calibration
+from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats
 
 Form = Literal["factor", "offset"]
@@ -67,7 +66,10 @@ class Members:
 
 def draw(members: int, seed: int, calibration: Calibration = "chart") -> Members:
     """The members of an ensemble; the size spreads more for a roast known by its shape only."""
-    return _members(_normals(members, seed), SHAPE_ONLY_WIDER if calibration == "shape only" else 1.0)
+    return _members(
+        stratified_normals(len(PRIORS) + STATIONS_MOST, members, seed),
+        SHAPE_ONLY_WIDER if calibration == "shape only" else 1.0,
+    )
 
 
 def one_at_a_time() -> Members:
@@ -87,13 +89,3 @@ def _members(normals: Floats, widen: float) -> Members:
         else:
             values[prior.name] = prior.of(normals[row] * (widen if prior.name == "size" else 1.0))
     return Members(normals.shape[1], MappingProxyType(values))
-
-
-@lru_cache(maxsize=16)
-def _normals(members: int, seed: int) -> Floats:
-    """Stratified unit normals, one row a prior and then one a station; the rows are shuffled independently."""
-    generator = np.random.default_rng(seed)
-    strata = np.array([NormalDist().inv_cdf((i + 0.5) / members) for i in range(members)])
-    rows = np.array([generator.permutation(strata) for _ in range(len(PRIORS) + STATIONS_MOST)])
-    rows.setflags(write=False)
-    return rows

@@ -18,20 +18,13 @@ from numpy.typing import NDArray
 from scipy.optimize import brentq
 from scipy.special import gamma, jn_zeros, jv
 
+from turnspit.heat.column import Column
+
 Floats = NDArray[np.float64]
 Edges = tuple[float, float, float]
 
 ELLIPSOID_FULLNESS = math.pi / 6
 """Volume of an ellipsoid as a share of the box around it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Column:
-    """A shape as the solver sees it: radius, exponent n, and the factor on what passes each m2 of its surface."""
-
-    radius_m: float
-    exponent: float
-    area_factor: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,11 +45,6 @@ class Cooling:
             self.decay + share * (other.decay - self.decay),
             self.lag + share * (other.lag - self.lag),
         )
-
-
-def slab(thickness_m: float) -> Column:
-    """An infinite slab cooled from both faces."""
-    return Column(thickness_m / 2, 0.0)
 
 
 def brick(edges_m: Edges, film_per_m: float) -> Column:

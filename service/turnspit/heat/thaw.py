@@ -13,11 +13,11 @@ import numpy as np
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import ThawCase, ThawForecast, ThawMethod
+from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats, Material
 from turnspit.heat.properties import Composition, composition, density, material
 from turnspit.heat.roasts import roast
-from turnspit.heat.shapes import Column, rounded
 from turnspit.heat.solver import Body, History, march
 from turnspit.heat.surface import Film
 from turnspit.message import Caution, Message
@@ -153,6 +153,8 @@ class _Members:
 
 
 def _column(case: ThawCase, food: Composition, film: float) -> Column:
+    from turnspit.heat.shapes import rounded  # here: whole birds do not need it, and it takes long to load
+
     pieces = table("pieces").by("piece")
     piece = pieces.get(case.kind) or pieces["bird" if roast(case.kind).poultry else "joint"]
     if "radius_m_per_kg_third" in piece:
