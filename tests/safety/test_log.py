@@ -84,6 +84,18 @@ def test_a_correction_is_a_new_entry_and_the_stop_of_the_first_stays():
     assert check_log(log, at(125)).open_stops
 
 
+def test_a_correction_does_not_judge_the_past_by_what_was_measured_later():
+    log = log_of("cooling", [(0, 60), (50, 41)]).correct(2, 35.0, "CD", at(55))
+    for minute, core_c in ((100, 20.0), (150, 14.0), (200, 9.0), (250, 4.0)):
+        log = log.reading(at(minute), core_c, "AB")
+    assert check_log(log, at(250), finished=True).severity == "ok"
+
+
+def test_a_stop_of_a_corrected_reading_is_answered_by_the_action_too():
+    log = log_of("cooling", [(0, 60), (60, 40), (121, 41)]).correct(3, 20.0, "CD", at(125))
+    assert not check_log(log.act("discarded", at(130), "CD"), at(131)).open_stops
+
+
 def test_a_correction_of_a_harmless_reading_changes_the_finding():
     log = log_of("hot_holding", [(0, 65), (30, 50)])
     assert check_log(log, at(30)).severity == "warn"

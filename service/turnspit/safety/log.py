@@ -92,10 +92,10 @@ class Log:
         """The corrective actions by time."""
         return tuple(sorted((entry for entry in self.entries if entry.action), key=lambda entry: entry.at))
 
-    def before_corrections(self) -> tuple[Log, ...]:
-        """The log as it stood just before each correction."""
+    def before_corrections(self) -> tuple[tuple[Log, datetime], ...]:
+        """The log as it stood just before each correction, with the time of it."""
         return tuple(
-            replace(self, entries=self.entries[:count])
+            (replace(self, entries=self.entries[:count]), entry.recorded_at)
             for count, entry in enumerate(self.entries)
             if entry.corrects is not None
         )

@@ -76,10 +76,10 @@ def _in_kitchen(log: Log, now: datetime, kitchen: Kitchen, interval_min: float, 
     actions = log.actions()
     closed = any(entry.action == "discarded" for entry in actions)
     open_stops: tuple[Finding, ...] = ()
-    for state in log.before_corrections():
-        past, _ = _judged(state, actions, now, kitchen, finished=False)
-        open_stops = _joined(open_stops, past)
-    stops, standing = _judged(log, actions, now, kitchen, finished)
+    for state, corrected_at in log.before_corrections():
+        past, _ = _judged(state, corrected_at, kitchen, finished=False)
+        open_stops = _joined(open_stops, _unanswered(past, set(actions) - set(state.actions())))
+    stops, standing = _judged(log, now, kitchen, finished=finished)
     open_stops = () if closed else _joined(open_stops, stops)
     gaps = () if closed else gaps_of([*log.readings(), *actions], now, interval_min, finished)
     told = [*open_stops, *_gap_findings(log.kind, gaps, kitchen)]
@@ -92,18 +92,23 @@ def _in_kitchen(log: Log, now: datetime, kitchen: Kitchen, interval_min: float, 
 
 
 def _judged(
-    log: Log, actions: Sequence[LogEntry], now: datetime, kitchen: Kitchen, finished: bool
+    log: Log, now: datetime, kitchen: Kitchen, *, finished: bool
 ) -> tuple[tuple[Finding, ...], tuple[Finding, ...]]:
     """The stops still open at `now`, and the findings about the course since the last action."""
     open_stops: tuple[Finding, ...] = ()
     since: datetime | None = None
-    for action in actions:
+    for action in log.actions():
         findings = _course_findings(log, since, action.at, kitchen, finished=False, now=now)
-        stops = _joined(open_stops, findings)
-        open_stops = tuple(stop for stop in stops if action.action not in CORRECTS.get(stop.do, ("discarded",)))
+        open_stops = _unanswered(_joined(open_stops, findings), (action,))
         since = action.at if action.action in RESTARTS else since
     findings = _course_findings(log, since, None, kitchen, finished=finished, now=now)
     return _joined(open_stops, findings), findings
+
+
+def _unanswered(stops: Sequence[Finding], actions: Iterable[LogEntry]) -> tuple[Finding, ...]:
+    """The stops that none of the actions answers."""
+    done = {action.action for action in actions}
+    return tuple(stop for stop in stops if done.isdisjoint(CORRECTS.get(stop.do, ("discarded",))))
 
 
 def _course_findings(
