@@ -3,25 +3,28 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Callable
 
 from turnspit.errors import TurnspitError
-from turnspit_cli.roads import Road
-from turnspit_cli.show import Screen
+from turnspit.message import Message
+from turnspit.moment import utc_now
+from turnspit.words import Reader, say
+from turnspit_cli.roads import Document, Road
 
 PROMPT = "> "
 
 
-def chat(road: Road, screen: Screen) -> None:
+def chat(road: Road, show: Callable[[Document], None]) -> None:
     """Ask for lines and answer each; a line that is refused does not end the chat."""
     at_a_terminal = sys.stdin.isatty()
     if at_a_terminal:
-        screen.say("cli-greeting")
+        print(say(Message("cli-greeting"), Reader(utc_now())))
     while True:
         try:
             text = input(PROMPT if at_a_terminal else "")
         except (EOFError, KeyboardInterrupt):
             return
         try:
-            screen.show(road.ask(text))
+            show(road.ask(text))
         except TurnspitError as error:
             print(f"turnspit: {error}", file=sys.stderr)

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
+import json
 import sys
-from typing import TYPE_CHECKING, Annotated, Literal
+from collections.abc import Callable
+from typing import Annotated, Any, Literal
 
 import typer
-
-if TYPE_CHECKING:
-    from turnspit_cli.roads import Road
 
 REFUSED, FAULT = 2, 1
 
@@ -35,18 +34,16 @@ def ask(
     explain: Annotated[bool, typer.Option(help="Show which words gave which value.")] = False,
 ) -> None:
     """Answer a plain line: turnspit ask "16 lb bird, dinner at 6"."""
-    from turnspit_cli.roads import Asker
-    from turnspit_cli.show import Screen
+    from turnspit_cli.roads import Asker, road_to
 
-    asker = Asker(now, timezone, units, kitchen, explain)
-    road = _road(server, asker)
-    screen = Screen(as_json=as_json)
+    road = road_to(server, Asker(now, timezone, units, kitchen, explain))
+    show = print_json if as_json else _tables()
     if text is not None:
-        screen.show(road.ask(" ".join(text)))
+        show(road.ask(" ".join(text)))
     else:
         from turnspit_cli.chat import chat
 
-        chat(road, screen)
+        chat(road, show)
 
 
 @app.command()
@@ -76,11 +73,15 @@ def main() -> None:
         _leave(refusal or f"a fault in turnspit: {type(error).__name__}: {error}", REFUSED if refusal else FAULT)
 
 
-def _road(server: str | None, asker: object) -> Road:
-    from turnspit_cli import roads
+def print_json(response: dict[str, Any]) -> None:
+    """The ask response as it is."""
+    print(json.dumps(response, ensure_ascii=False, indent=2), flush=True)
 
-    assert isinstance(asker, roads.Asker)
-    return roads.OverServer(server, asker) if server else roads.InProcess(asker)
+
+def _tables() -> Callable[[dict[str, Any]], None]:
+    from turnspit_cli.show import Screen
+
+    return Screen().show
 
 
 def _refusal(error: Exception) -> str:

@@ -78,3 +78,8 @@ class OverServer:
         )
         self._conversation = reply["conversation"]
         return dict(reply)
+
+
+def road_to(server: str | None, asker: Asker) -> Road:
+    """To the service at that address, or to the core in this process."""
+    return OverServer(server, asker) if server else InProcess(asker)

@@ -1,8 +1,7 @@
-"""An ask response on a terminal, in a pipe, or as JSON."""
+"""An ask response as text, on a terminal or in a pipe."""
 
 from __future__ import annotations
 
-import json
 import sys
 from collections.abc import Iterable
 from datetime import datetime
@@ -26,15 +25,11 @@ STYLES = {"stop": "bold red", "warn": "bold yellow", "info": "dim"}
 class Screen:
     """Where answers are shown. In a pipe: no colours, no boxes, a width that does not depend on a window."""
 
-    def __init__(self, as_json: bool = False, console: Console | None = None) -> None:
-        self.as_json = as_json
+    def __init__(self, console: Console | None = None) -> None:
         self.console = console or Console(width=None if sys.stdout.isatty() else PIPED_WIDTH, highlight=False)
 
     def show(self, response: dict[str, Any]) -> None:
         """Print one ask response."""
-        if self.as_json:
-            print(json.dumps(response, ensure_ascii=False, indent=2), flush=True)
-            return
         reader = reader_of(response)
         self.console.print(Text(response["answer"]["headline"], style="bold"))
         grave = [caution for caution in response["cautions"] if caution["severity"] != "info"]
@@ -50,10 +45,6 @@ class Screen:
             self.console.print(Text(f"\n{response['question']['text']}", style="bold"))
             self._lines(response["question"]["choices"], MARK)
         self._listed("cli-next", response["next"], reader)
-
-    def say(self, key: str) -> None:
-        """Print one of the command line's own texts."""
-        self.console.print(_label(key, reader_of({"data": {}})), style="dim")
 
     def _lines(self, lines: Iterable[str], mark: str = "") -> None:
         for line in lines:
