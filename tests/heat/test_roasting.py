@@ -188,6 +188,14 @@ def test_a_bird_given_in_pounds_is_asked_about() -> None:
         forecast_roast(RoastCase("turkey", 16.0))
 
 
+def test_meat_gets_no_hotter_than_boiling_water() -> None:
+    bag = OvenStep(0.0, 235.0, cover="bag")
+    forecast = forecast_roast(replace(TURKEY, oven=(bag,), target_c=94.0, rest_min=120.0, rest_place="foil"))
+    assert all(peak.p90 <= 100.0 for peak in forecast.peak_c.values())
+    with pytest.raises(OutOfRange, match="boiling"):
+        forecast_roast(replace(TURKEY, target_c=90.0, altitude_m=3000.0))
+
+
 def test_outside_the_published_rows_the_forecast_says_so() -> None:
     def said(case: RoastCase) -> set[str]:
         return {message.key for message in forecast_roast(case).assumptions}

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from iapws import IAPWS97
 
-from turnspit.heat.surface import Film, HotAir, pressure_at_altitude, saturation
+from turnspit.heat.surface import Film, HotAir, boiling_c, pressure_at_altitude, saturation
 
 OVEN = HotAir(air_c=163.0, wall_c=163.0, convection=7.7, radiation=0.85, crust_kg_m2=0.8)
 
@@ -47,3 +47,9 @@ def test_water_never_condenses_in_this_model() -> None:
 def test_pressure_with_height_is_the_standard_atmosphere(altitude_m: float, pressure_pa: float) -> None:
     """ICAO 1993 by the ambiance library."""
     assert pressure_at_altitude(altitude_m) == pytest.approx(pressure_pa, rel=3e-4)
+
+
+@pytest.mark.parametrize(("pressure_pa", "boils_c"), [(101325.0, 99.97), (84311.0, 94.90), (70121.1, 89.98)])
+def test_boiling_point_is_that_of_the_steam_tables(pressure_pa: float, boils_c: float) -> None:
+    """IAPWS-IF97 by the iapws library."""
+    assert boiling_c(pressure_pa) == pytest.approx(boils_c, abs=0.1)

@@ -14,14 +14,14 @@ from turnspit.heat.material import Floats
 from turnspit.heat.oven import stretches
 from turnspit.heat.preparation import Surroundings, prepare
 from turnspit.heat.roasts import RoastRow, Station
-from turnspit.heat.solver import Body, History, State, Surface, core_c, graded_times, march
+from turnspit.heat.solver import Body, State, Surface, core_c, graded_times, march
 
 Columns = NDArray[np.intp]
 
 LONGEST_S = 30 * 3600.0
 NEVER_SHARE = 0.05
-CARRIED_ON_K = 6.0
-"""How far past the target the oven run goes, so that a late reading still finds a place on it."""
+CARRIED_ON_K, CARRIED_ON_TIME = 6.0, 1.2
+"""How far past the target the oven run goes, whichever comes first, so that a late reading finds a place on it."""
 DIFFUSIVITY_M2_S = 1.25e-7
 OVEN_STEP, REST_STEP = 0.030, 0.018
 """Longest step as a share of R^2 over the diffusivity, the time heat needs to get in. Against a quarter of the steps
@@ -34,7 +34,8 @@ FIRST_SHARE, GROWTH = 0.07, 1.5
 class Cook:
     """A roast in the oven, run until every place of every member is well past the target.
 
-    Columns go station by station, each with all members. `core_c` is (steps, stations, members).
+    Columns go station by station, each with all members. `core_c` is (steps, stations, members), held at the boiling
+    point: moist meat gets no hotter.
     """
 
     places: tuple[Station, ...]
@@ -79,22 +80,23 @@ class Cook:
                 values[..., group] = begin + share[group] * (end - begin)
         return State(*gathered)
 
-    def rest(self, start: State, columns: Columns, rest_min: float) -> History:
-        """The rest in the room of `columns` from `start` on."""
+    def rest(self, start: State, columns: Columns, rest_min: float) -> tuple[Floats, Floats]:
+        """The rest in the room of `columns` from `start` on: seconds, and core temperatures (times, columns)."""
         resting = self.body.part(columns)
         times_s = _times(resting, REST_STEP, rest_min * 60.0)
-        return march(resting, start, self.around.columns(columns).room(self.rest_place), times_s)
+        history = march(resting, start, self.around.columns(columns).room(self.rest_place), times_s)
+        return history.times_s, np.minimum(history.core_c, self.around.boiling_c)
 
 
 def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Cook:
     """Run the oven until every place of every member reads `past_c` and a little more."""
     places = row.places(case.stuffed)
     body, start, around = prepare(case, row, places, members)
-    run = _Run(body, past_c + CARRIED_ON_K, start)
+    run = _Run(body, past_c, start)
     every = stretches(case)
     for stretch, following in zip(every, [*every[1:], None], strict=True):
-        run.until(following.start_s if following else LONGEST_S, around.oven(stretch))
-    core_c = np.concatenate(run.cores)
+        run.until(min(following.start_s, LONGEST_S) if following else LONGEST_S, around.oven(stretch))
+    core_c = np.minimum(np.concatenate(run.cores), around.boiling_c)
     return Cook(
         places=places,
         members=members.count,
@@ -110,8 +112,9 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
 class _Run:
     """The marches of one roast, joined: a new one at every change of the oven and when the last ice is gone."""
 
-    def __init__(self, body: Body, enough_c: float, start: State) -> None:
-        self.body, self.enough_c = body, enough_c
+    def __init__(self, body: Body, past_c: float, start: State) -> None:
+        self.body, self.past_c = body, past_c
+        self.past_s: float | None = None
         self.times: list[Floats] = [np.zeros(1)]
         self.cores: list[Floats] = [core_c(body.temperature_c(start))[None]]
         self.states: list[State] = [start]
@@ -121,14 +124,19 @@ class _Run:
         while (begin_s := float(self.times[-1][-1])) < end_s and not self._enough(begin_s, self.cores[-1][-1]):
             icy = self.body.material.has_ice(self.states[-1].enthalpy)
             times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s, icy=icy)
+            times_s[-1] = end_s
             stop = self._thawed if icy else self._enough
             history = march(self.body, self.states[-1], surface, times_s, keep_states=True, stop=stop)
             self.times.append(history.times_s[1:])
             self.cores.append(history.core_c[1:])
             self.states.extend(history.states[1:])
 
-    def _enough(self, _time_s: float, coldest_c: Floats) -> bool:
-        return bool(coldest_c.min() > self.enough_c)
+    def _enough(self, time_s: float, cores_c: Floats) -> bool:
+        coldest_c = float(cores_c.min())
+        if coldest_c > self.past_c and self.past_s is None:
+            self.past_s = time_s
+        late = self.past_s is not None and time_s > CARRIED_ON_TIME * self.past_s
+        return late or coldest_c > self.past_c + CARRIED_ON_K
 
     def _thawed(self, _time_s: float, coldest_c: Floats) -> bool:
         return bool(coldest_c.min() > 0.5)

@@ -6,6 +6,9 @@ from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import RoastCase
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasts import RoastRow
+from turnspit.heat.surface import boiling_c, pressure_at_altitude
+
+BELOW_BOILING_K = 4.0
 
 
 def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> None:
@@ -20,20 +23,21 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
         "give the mass of one piece in kg (is that pounds?), or cut it up and forecast the parts",
     )
     _check_oven(case, row)
-    OutOfRange.check(
-        "target_c", target_c, 45.0, 96.0, "give the end temperature in C, 45 to 96 (is that Fahrenheit?)"
-    )
-    OutOfRange.check("pull_c", pull_c, 40.0, 96.0, "give the pull temperature in C, 40 to 96 (is that Fahrenheit?)")
-    OutOfRange.check("start_c", case.start_c, -30.0, 30.0, "give the temperature it goes in at in C, from -30 to 30")
-    OutOfRange.check(
-        "rest_min", case.rest_min, 0.0, 240.0, "give the rest in minutes, up to 240; hold it hot after that"
-    )
-    OutOfRange.check("altitude_m", case.altitude_m, -430.0, 4000.0, "give the height above the sea in m, up to 4000")
-    OutOfRange.check(
-        "oven_vapour_pa", case.oven_vapour_pa, 0.0, 70000.0, "give the vapour pressure in Pa, up to 70000"
-    )
-    OutOfRange.check("count", case.count, 1, 12, "give how many pieces share the oven, 1 to 12")
-    OutOfRange.check("members", case.members, 1, 4096, "give the size of the ensemble, 1 to 4096")
+    for name, value, low, high, way_out in (
+        ("start_c", case.start_c, -30.0, 30.0, "give the temperature it goes in at in C"),
+        ("rest_min", case.rest_min, 0.0, 240.0, "give the rest in minutes; hold it hot after that"),
+        ("altitude_m", case.altitude_m, -430.0, 4000.0, "give the height above the sea in m"),
+        ("oven_vapour_pa", case.oven_vapour_pa, 0.0, 70000.0, "give the vapour pressure in Pa"),
+        ("count", case.count, 1, 12, "give how many pieces share the oven"),
+        ("members", case.members, 1, 4096, "give the size of the ensemble"),
+    ):
+        OutOfRange.check(name, value, low, high, f"{way_out}, from {low:g} to {high:g}")
+    high_c = round(boiling_c(pressure_at_altitude(case.altitude_m)) - BELOW_BOILING_K, 1)
+    for name, given_c, low_c in (("target_c", target_c, 45.0), ("pull_c", pull_c, 40.0)):
+        way_out = (
+            f"give it in C, {low_c:g} to {high_c:g} (is that Fahrenheit?); meat gets no hotter than boiling water"
+        )
+        OutOfRange.check(name, given_c, low_c, high_c, way_out)
     if case.stuffed and row.stuffing is None:
         raise Impossible("stuffed", True, f"is not for {row.kind}", "bake the stuffing apart")
     if case.stuffed and case.state != "thawed":

@@ -47,8 +47,8 @@ def stretches(case: RoastCase) -> tuple[Stretch, ...]:
     """The oven's stretches in order, a new one at every setting and every opening of the door."""
     steps = sorted(case.oven, key=lambda step: step.from_min)
     first = replace(steps[0], from_min=0.0)
-    settings = {step.from_min * 60.0: step for step in (first, *steps[1:])}
-    openings = {minute * 60.0 for minute in case.openings_min} - settings.keys()
+    settings = {_second(step.from_min): step for step in (first, *steps[1:])}
+    openings = {_second(minute) for minute in case.openings_min} - settings.keys()
     found: list[Stretch] = []
     for time_s in sorted(settings.keys() | openings):
         if time_s in openings:
@@ -61,6 +61,11 @@ def stretches(case: RoastCase) -> tuple[Stretch, ...]:
         lag_s = OFF_S if off else RISE_S if set_c > now_c else FALL_S
         found.append(Stretch(time_s, now_c, set_c, lag_s, step.convection, step.cover))
     return tuple(found)
+
+
+def _second(minute: float) -> float:
+    """To the whole second, so that no stretch is shorter."""
+    return float(round(minute * 60.0))
 
 
 @dataclass(frozen=True, slots=True)

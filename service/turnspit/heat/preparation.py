@@ -16,7 +16,7 @@ from turnspit.heat.oven import FAN_W_M2K, ROOM_C, Oven, Stretch
 from turnspit.heat.properties import composition, material
 from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State
-from turnspit.heat.surface import STANDARD_PA, STILL_OVEN_W_M2K, HotAir, pressure_at_altitude
+from turnspit.heat.surface import STANDARD_PA, STILL_OVEN_W_M2K, HotAir, boiling_c, pressure_at_altitude
 
 CELLS, CELLS_FINE = 12, 14
 """Cells from core to surface; the finer where ice or stuffing draws a front."""
@@ -66,6 +66,11 @@ class Surroundings:
     rest_w_m2k: Floats
     vapour_pa: float
     pressure_pa: float
+
+    @property
+    def boiling_c(self) -> float:
+        """Where water boils."""
+        return boiling_c(self.pressure_pa)
 
     def oven(self, stretch: Stretch) -> Oven:
         """The oven during one stretch."""

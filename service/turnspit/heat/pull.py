@@ -42,9 +42,8 @@ def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
     stations = len(cooked.places)
     every = np.arange(stations * cooked.members)
     state = cooked.at(np.tile(ready_s, stations), every)
-    history = cooked.rest(state, every, max(rest_min, NO_REST_MIN))
-    rest_c = history.core_c.reshape(-1, stations, cooked.members)
-    return Pulled(pull_c, reached_s, ready_s, state, history.times_s, rest_c)
+    rest_s, core_c = cooked.rest(state, every, max(rest_min, NO_REST_MIN))
+    return Pulled(pull_c, reached_s, ready_s, state, rest_s, core_c.reshape(-1, stations, cooked.members))
 
 
 def advised_pull_c(cooked: Cook, pulled: Pulled, station: int, target_c: float) -> float:
@@ -63,8 +62,8 @@ def advised_pull_c(cooked: Cook, pulled: Pulled, station: int, target_c: float) 
 def _median_peaks(cooked: Cook, pulls_c: Floats, station: int, tried: int, rest_min: float) -> Floats:
     ready_s = np.concatenate([cooked.reached_s(pull)[:, :tried].max(axis=0) for pull in pulls_c.tolist()])
     columns = np.tile(station * cooked.members + np.arange(tried), len(pulls_c))
-    history = cooked.rest(cooked.at(ready_s, columns), columns, rest_min)
-    return np.asarray(np.median(history.core_c.max(axis=0).reshape(len(pulls_c), tried), axis=1))
+    _, core_c = cooked.rest(cooked.at(ready_s, columns), columns, rest_min)
+    return np.asarray(np.median(core_c.max(axis=0).reshape(len(pulls_c), tried), axis=1))
 
 
 def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:

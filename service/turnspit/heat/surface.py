@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -90,6 +91,12 @@ def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple
 
 
 _MAGNUS_PA, _MAGNUS_RATE, _MAGNUS_SHIFT = 609.81, 17.0856, 234.0
+
+
+def boiling_c(pressure_pa: float) -> float:
+    """Boiling point of water in C at `pressure_pa` (50 to 105 kPa): the inverse of `saturation`."""
+    height = math.log(pressure_pa / _MAGNUS_PA)
+    return _MAGNUS_SHIFT * height / (_MAGNUS_RATE - height)
 
 
 def pressure_at_altitude(altitude_m: float) -> float:
