@@ -218,6 +218,56 @@ def test_a_yield_in_json_ld_may_have_many_forms(value, makes):
     assert len(recipe.steps) == 2
 
 
+MESSY = """GRANDMA'S ROAST POTATOES
+
+These are the best.
+
+Prep Time: 15 mins
+Cook Time: 1 hr 10 mins
+Ingredients (serves 6):
+▢ 1.5 kg floury potatoes (Maris Piper), peeled
+▢ 100g goose fat
+▢ rosemary, a few sprigs
+
+Equipment
+1 large roasting tin
+
+Method:
+Step 1
+Heat oven to 200C/180C fan/gas 6. Put the fat in the tin.
+Step 2
+Boil the potatoes for 8 mins, drain, shake.
+They should be fluffy.
+Step 3
+Roast 50 mins - 1 hr, turning twice.
+
+Nutrition
+Calories: 300
+"""
+
+
+def test_a_page_pasted_whole_is_sorted_out():
+    recipe = read_recipe(MESSY)
+    assert (recipe.name, recipe.description) == ("GRANDMA'S ROAST POTATOES", "These are the best.")
+    assert (recipe.makes, recipe.prep_min, recipe.cook_min) == (Yield(Fraction(6)), 15, 70)
+    assert [one.item for one in recipe.ingredients] == ["floury potatoes", "goose fat", "rosemary"]
+    assert recipe.ingredients[2].amount.unit == "sprig"
+    assert [step.text for step in recipe.steps] == [
+        "Heat oven to 200C/180C fan/gas 6. Put the fat in the tin.",
+        "Boil the potatoes for 8 mins, drain, shake. They should be fluffy.",
+        "Roast 50 mins - 1 hr, turning twice.",
+    ]
+    assert recipe.steps[2].minutes == (50, 60)
+    assert recipe.remarks == ("1 large roasting tin", "Calories: 300")
+    assert recipe.region == "UK"
+
+
+def test_a_yield_after_the_method_counts_and_a_time_does_not():
+    recipe = read_recipe("Soup\nIngredients\n1 cup water\nMethod\nFor 10 minutes, boil.\nServes 4.")
+    assert recipe.makes == Yield(Fraction(4))
+    assert [step.text for step in recipe.steps] == ["For 10 minutes, boil."]
+
+
 def test_an_amount_of_each_is_an_ingredient_each():
     recipe = read_recipe(
         "Rub\nIngredients\n1 tsp each dried sage, thyme and salt\n2 cans (14 oz each) beans and pork\nMethod\nMix."

@@ -112,6 +112,8 @@ def piece_mass(item: str, unit_name: str, size: str = "") -> PieceMass | None:
     if key is None or key in _salts():
         return None
     rows = [row for row in _masses()[key] if row["unit"] == unit_name]
+    if not rows and unit_name == "piece":
+        rows = [row for row in _masses()[key] if row["unit"] in WHOLE_FRUITS]
     if not rows:
         return None
     wanted = size or ("large" if key.startswith("egg") else "medium")
@@ -170,6 +172,8 @@ def nearest_foods(item: str, count: int = 3) -> tuple[str, ...]:
     return tuple(name for name, _, _ in process.extract(item, names, limit=count))
 
 
+WHOLE_FRUITS = ("lemon",)
+"""Fruits whose juice the table counts by the fruit."""
 _VOLUMES = frozenset(("cup", "tbsp", "tsp", "floz", "quart"))
 
 

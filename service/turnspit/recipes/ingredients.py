@@ -173,7 +173,9 @@ def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
         behind = take_amount(rest[joint.end() :], region)
         if behind is not None and joint.start() and (not behind[1] or behind[1][0] in ",;("):
             return behind[0], f"{rest[: joint.start()].rstrip(' ,:-.…')}{_led(behind[1])}"
-    return None, rest
+    food, comma, words = rest.partition(", ")
+    in_words = take_amount(words, region) if comma else None
+    return (in_words[0], food) if in_words is not None and in_words[0].unit and not in_words[1] else (None, rest)
 
 
 def _led(tail: str) -> str:

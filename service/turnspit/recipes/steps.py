@@ -17,10 +17,12 @@ _TIME_UNIT = re.compile(
     re.IGNORECASE,
 )
 _NUMBER_STARTS = re.compile(r"(?<![\w./-])(?=\d|half an?\b|an?\s+(?:hour|minute)|one\b|two\b|three\b)", re.IGNORECASE)
+_TO = re.compile(r"\s*(?:-|to\b|or\b)\s*", re.IGNORECASE)
+_PER = re.compile(r"\s*(?:per|a|for each|for every)\s+(?:lb|pound|kg|kilo|500|por)", re.IGNORECASE)
 _OVERNIGHT = re.compile(r"\bovernight\b", re.IGNORECASE)
 OVERNIGHT_MIN = (480.0, 720.0)
 _DEGREES = re.compile(
-    r"(?<![\w.])(?P<value>\d{2,3})\s*(?:°|º|degrees?|deg)?\s*(?P<unit>[CF])\b(?!\w)|gas(?:\s+mark)?\s*(?P<mark>[1-9]|1/[24])\b"
+    r"(?<![\w.])(?P<value>\d{2,3})\s*(?:°|º|degrees?|deg)?\s*(?P<unit>[CF])\b(?!\w)|(?i:gas(?:\s+mark)?)\s*(?P<mark>[1-9]|1/[24])\b"
 )
 
 
@@ -35,17 +37,27 @@ def step_minutes(text: str) -> tuple[float, float] | None:
     low = high = 0.0
     end = 0
     for start in _NUMBER_STARTS.finditer(text):
-        number = take_range(text, start.start()) if start.start() >= end else None
-        unit = _TIME_UNIT.match(text, number[2]) if number else None
-        if number is None or unit is None:
+        one = _time_at(text, start.start()) if start.start() >= end else None
+        if one is None or _PER.match(text, one[2]):
             continue
-        per = _MINUTES_IN[unit["unit"][0].casefold()]
-        low += float(number[0]) * per
-        high += float(number[1] or number[0]) * per
-        end = unit.end()
+        joint = _TO.match(text, one[2])
+        other = _time_at(text, joint.end()) if joint else None
+        if other is not None and other[1] > one[1]:  # "50 min - 1 hour"
+            one = (one[0], other[1], other[2])
+        low, high, end = low + one[0], high + one[1], one[2]
     if not high and _OVERNIGHT.search(text):
         return OVERNIGHT_MIN
     return (low, high) if high else None
+
+
+def _time_at(text: str, start: int) -> tuple[float, float, int] | None:
+    """Shortest and longest minutes of the time that begins there, and where it ends."""
+    number = take_range(text, start)
+    unit = _TIME_UNIT.match(text, number[2]) if number else None
+    if number is None or unit is None:
+        return None
+    per = _MINUTES_IN[unit["unit"][0].casefold()]
+    return float(number[0]) * per, float(number[1] or number[0]) * per, unit.end()
 
 
 def step_temperatures_c(text: str) -> tuple[float, ...]:

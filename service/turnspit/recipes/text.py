@@ -13,7 +13,15 @@ from dataclasses import dataclass, field, replace
 from turnspit.errors import Impossible
 from turnspit.message import Message
 from turnspit.quantities import Region, System, plain, take_amount, varies_by_region
-from turnspit.recipes.headings import Part, TimeKind, read_part, read_section, read_time_line, read_yield_line
+from turnspit.recipes.headings import (
+    Part,
+    TimeKind,
+    read_heading_yield,
+    read_part,
+    read_section,
+    read_time_line,
+    read_yield_line,
+)
 from turnspit.recipes.ingredients import read_ingredients
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
@@ -26,6 +34,7 @@ LONGEST_TEXT = 200_000
 _MARKUP = re.compile(r"^#+\s*|\*\*|__|^[=\-_*]{3,}\s*$")
 _COLUMNS = re.compile(r"\s+[|•·]\s+")
 _STEP_NUMBER = re.compile(r"^\s*(?:step\s*)?\d{1,2}\s*[.):]\s*(?=\D)|^\s*step\s*\d{1,2}\b[.:]?\s*", re.IGNORECASE)
+_BULLET = re.compile(r"^[-*•▢☐□]\s+")
 _SENTENCE = re.compile(r"[.!?](?:\s|$)")
 
 
@@ -105,6 +114,7 @@ class _Sheet:
     part: Part = "head"
     section: str = ""
     numbered: bool = False
+    awaited: bool = False
     name: str = ""
     makes: Yield | None = None
     times: dict[TimeKind, float] = field(default_factory=dict)
@@ -118,6 +128,7 @@ class _Sheet:
         part = read_part(line)
         if part is not None:
             self.part, self.section = part, ""
+            self.makes = self.makes or read_heading_yield(line)
         elif not self._is_yield_or_time(line):
             {
                 "head": self._head,
@@ -141,8 +152,12 @@ class _Sheet:
         )
 
     def _is_yield_or_time(self, line: str) -> bool:
-        if self.part == "remarks" or not (self.name or self.part != "head"):
+        if self.part == "remarks" or (not self.name and self.part == "head"):
             return False
+        if self.part == "steps":  # "Roast 50 minutes" is a step there, "Serves 6" is not
+            found = read_yield_line(line) if self.makes is None and not _STEP_NUMBER.match(line) else None
+            self.makes = self.makes or found
+            return found is not None
         columns = _COLUMNS.split(line)
         read = [(read_yield_line(one) if self.makes is None else None, read_time_line(one)) for one in columns]
         if not all(makes or time for makes, time in read):
@@ -188,9 +203,10 @@ class _Sheet:
         if section is not None:
             self.section = section
             return
-        text = line[number.end() :] if number else line
-        if self.numbered and not number and self.steps:
+        text = _BULLET.sub("", line[number.end() :] if number else line)
+        if self.numbered and not number and not self.awaited and self.steps:
             self.steps[-1] = read_step(f"{self.steps[-1].text} {text}", self.section)
-        else:
+        elif text:
             self.steps.append(read_step(text, self.section))
         self.numbered = self.numbered or bool(number)
+        self.awaited = not text
