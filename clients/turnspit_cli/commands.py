@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Callable
+from io import TextIOWrapper
 from typing import Annotated, Any, Literal
 
 import typer
@@ -15,6 +16,7 @@ app = typer.Typer(
     add_completion=False,
     no_args_is_help=True,
     pretty_exceptions_enable=False,
+    rich_markup_mode=None,
     help="Plans a roast dinner backward from the minute it is served.",
 )
 
@@ -39,7 +41,8 @@ def ask(
     road = road_to(server, Asker(now, timezone, units, kitchen, explain))
     show = print_json if as_json else _tables()
     if text is not None:
-        show(road.ask(" ".join(text)))
+        # Bytes that are no text come in as halves of characters, which nothing can write again.
+        show(road.ask(" ".join(text).encode("utf-8", "replace").decode("utf-8")))
     else:
         from turnspit_cli.chat import chat
 
@@ -61,6 +64,9 @@ def main() -> None:
     """Run the command line. Exit code 0; 2 for what cannot be met, with one line on stderr; 1 for a fault of ours."""
     from turnspit.errors import TurnspitError
 
+    for stream in (sys.stdin, sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a terminal that cannot write a degree sign still gets the answer
     try:
         app()
     except TurnspitError as error:

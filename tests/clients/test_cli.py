@@ -104,6 +104,24 @@ def test_what_cannot_be_met_is_one_line_on_stderr_and_exit_code_2(args: tuple[st
     assert done.stdout == ""
 
 
+def test_odd_bytes_and_poor_terminals_get_their_answer(server: str) -> None:
+    command = [
+        os.fsencode(part) for part in (sys.executable, "-c", "import turnspit_cli; turnspit_cli.main()", "ask")
+    ]
+    line = [b"\xff 325 F in C"]
+    for road in ([], [b"--server", server.encode()]):
+        done = subprocess.run(
+            [*command, *line, *road],
+            input=b"",
+            capture_output=True,
+            timeout=60,
+            check=False,
+            env={**os.environ, "PYTHONIOENCODING": "ascii"},
+        )
+        assert (done.returncode, done.stderr) == (0, b"")
+        assert b"163 ?C" in done.stdout
+
+
 def test_a_server_that_refuses_says_why(server: str) -> None:
     done = turnspit("ask", "x" * 20_001, "--server", server)
     assert done.returncode == 2
