@@ -26,7 +26,7 @@ DIFFUSIVITY_M2_S = 1.25e-7
 OVEN_STEP, REST_STEP = 0.030, 0.018
 """Longest step as a share of R^2 over the diffusivity, the time heat needs to get in. Against a quarter of the steps
 and three times the cells, times move by less than 0.5 percent and peaks by 0.15 K."""
-ICY_STEP_S, STEPS_S = 250.0, (20.0, 500.0)
+STEPS_S = 20.0, 500.0
 FIRST_SHARE, GROWTH = 0.07, 1.5
 
 
@@ -110,7 +110,7 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
 
 
 class _Run:
-    """The marches of one roast, joined: a new one at every change of the oven and when the last ice is gone."""
+    """The marches of one roast, joined: a new one at every change of the oven."""
 
     def __init__(self, body: Body, past_c: float, start: State) -> None:
         self.body, self.past_c = body, past_c
@@ -121,15 +121,15 @@ class _Run:
 
     def until(self, end_s: float, surface: Surface) -> None:
         """March to `end_s`, or until all is past enough."""
-        while (begin_s := float(self.times[-1][-1])) < end_s and not self._enough(begin_s, self.cores[-1][-1]):
-            icy = self.body.material.has_ice(self.states[-1].enthalpy)
-            times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s, icy=icy)
-            times_s[-1] = end_s
-            stop = self._thawed if icy else self._enough
-            history = march(self.body, self.states[-1], surface, times_s, keep_states=True, stop=stop)
-            self.times.append(history.times_s[1:])
-            self.cores.append(history.core_c[1:])
-            self.states.extend(history.states[1:])
+        begin_s = float(self.times[-1][-1])
+        if begin_s >= end_s or self._enough(begin_s, self.cores[-1][-1]):
+            return
+        times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s)
+        times_s[-1] = end_s
+        history = march(self.body, self.states[-1], surface, times_s, keep_states=True, stop=self._enough)
+        self.times.append(history.times_s[1:])
+        self.cores.append(history.core_c[1:])
+        self.states.extend(history.states[1:])
 
     def _enough(self, time_s: float, cores_c: Floats) -> bool:
         coldest_c = float(cores_c.min())
@@ -138,12 +138,8 @@ class _Run:
         late = self.past_s is not None and time_s > CARRIED_ON_TIME * self.past_s
         return late or coldest_c > self.past_c + CARRIED_ON_K
 
-    def _thawed(self, _time_s: float, coldest_c: Floats) -> bool:
-        return bool(coldest_c.min() > 0.5)
 
-
-def _times(body: Body, share: float, duration_s: float, *, icy: bool = False) -> Floats:
-    """Times fine enough for the thinner columns of `body`; ice wants short steps whatever the size."""
+def _times(body: Body, share: float, duration_s: float) -> Floats:
+    """Times as fine as the middling column of `body` needs."""
     longest_s = float(np.clip(share * np.median(body.radius_m) ** 2 / DIFFUSIVITY_M2_S, *STEPS_S))
-    longest_s = min(longest_s, ICY_STEP_S) if icy else longest_s
     return graded_times(duration_s, FIRST_SHARE * longest_s, longest_s, GROWTH)
