@@ -434,3 +434,56 @@ def test_a_part_frozen_roast_may_thaw_sooner():
     part = asked("thaw", {"roast": {"mass_kg": 9.0, "state": "part_frozen"}})
     assert part.data["thaw"]["refrigerator"]["model_h"]["p50"] < frozen.data["thaw"]["refrigerator"]["model_h"]["p50"]
     assert part.data["thaw"]["refrigerator"]["plan_h"] <= frozen.data["thaw"]["refrigerator"]["plan_h"]
+
+
+def test_a_bird_is_never_reckoned_below_its_safe_temperature():
+    answer = asked("roast_time", {"roast": {"kind": "turkey", "mass_kg": 6.0, "target_c": 57.0}})
+    assert answer.data["forecast"]["pull_c"] >= 73.8
+    assert ("poultry-165", "stop") in {(caution.rule, caution.severity) for caution in answer.cautions}
+
+
+def test_a_pink_roast_without_a_name_is_no_bird_and_is_asked_for():
+    answer = asked("plan", {"roast": {"mass_kg": 3.2, "target_c": 57.0}, "serve_at": "2026-11-25T19:00:00-05:00"})
+    assert answer.data["plan"]["roast"]["kind"] == "beef_rib"
+    assert answer.asks == "roast.kind"
+    assert [say(choice, US) for choice in answer.choices] == ["beef rib roast", "beef tenderloin", "leg of lamb"]
+
+
+def test_a_joint_is_pulled_before_its_target():
+    roast = {"kind": "beef_rib", "mass_kg": 3.2, "target_c": 57.0}
+    answer = asked("doneness", {"roast": roast, "reading": {"temperature_c": 54.0, "place": "centre"}})
+    assert "take it out now" in say(answer.headline, US)
+    assert "beef-lamb-time-table" in rules(answer)
+
+
+@pytest.mark.parametrize(
+    ("text", "understood", "topic"),
+    [
+        ("leftovers left out for 4 hours, still good?", {"elapsed_h": 4.0, "subject": "leftovers"}, "left_out"),
+        ("is 3 hours too long on the buffet", {"elapsed_h": 3.0}, "left_out"),
+        ("can I roast it at 225 overnight", {"elapsed_h": 12.0, "oven": {"temperature_c": 107.0}}, "oven"),
+        ("start the turkey the night before at 180", {"reading": {"temperature_c": 82.2}}, "oven"),
+        ("turkey thawed a week ago still ok", {"elapsed_h": 168.0}, "thawed_keeps"),
+        ("can I serve lamb pink", {"subject": "lamb"}, "target"),
+        ("can you stuff a frozen turkey", {"roast": {"state": "frozen"}}, "from_frozen"),
+        ("how long can gravy stand at room temperature", {"subject": "gravy"}, "standing_limit"),
+        ("leftovers in the fridge for 12 hours", {"elapsed_h": 12.0}, "keeping"),
+    ],
+)
+def test_of_two_readings_of_a_danger_the_less_safe_is_answered(text, understood, topic):
+    assert asked("safety", understood, text).data["safety"]["topic"] == topic
+
+
+def test_hours_said_are_weighed_against_the_thaw():
+    roast = {"kind": "turkey", "mass_kg": 20 * LB}
+    short = asked("thaw", {"roast": roast, "elapsed_h": 48.0}, "is two days enough in the fridge")
+    enough = asked("thaw", {"roast": roast, "elapsed_h": 144.0}, "are six days enough in the fridge")
+    assert "may not be enough" in say(short.headline, US)
+    assert "should do" in say(enough.headline, US)
+
+
+def test_salting_dry_and_an_equilibrium_brine_are_their_own_ways():
+    roast = {"roast": {"kind": "turkey", "mass_kg": 14 * LB}}
+    assert asked("brine", roast, "dry brine a 14 lb turkey").data["brine"]["water_l"] == 0
+    weak = asked("brine", roast, "equilibrium brine for a 14 lb turkey").data["brine"]["strength_percent"]
+    assert weak < asked("brine", roast, "brine for a 14 lb turkey").data["brine"]["strength_percent"]

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
+from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 
 if TYPE_CHECKING:
@@ -72,6 +73,7 @@ def _case(taken: Taken) -> BrineCase:
         vessel_l=said("brine.vessel_l"),
         water_l=said("brine.water_l"),
         hours=said("brine.hours"),
+        method=topic_of(taken.enquiry.text, "brine", "wet"),  # type: ignore[arg-type]
         salt_kind=taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt")),
     )
 
@@ -82,7 +84,11 @@ def _headline(plan: BrinePlan) -> tuple[Message, ...]:
 
 def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     """How much salt, where neither bird nor vessel was named."""
-    if not plan.allowed or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers", "brine")):
+    if (
+        not plan.allowed
+        or plan.case.method != "wet"
+        or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers", "brine"))
+    ):
         return ()
     if abs(plan.strength_percent - FEDERAL_PERCENT) > 0.5:
         return ()

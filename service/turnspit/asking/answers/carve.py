@@ -5,7 +5,7 @@ from __future__ import annotations
 from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roasting import rest_line
-from turnspit.asking.answers.taken import Taken, kind_of, mass_of, name_of, roast_phrase
+from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, mass_of, name_of, roast_case_of, roast_phrase
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution
@@ -29,9 +29,10 @@ def answer(enquiry: Enquiry) -> Answer:
         "amount": _amount(kind, mass_kg, int(enquiry.said("roast.count") or 1)),
     }
     headline = told.pop(topic)
+    rise = (_rise(taken),) if topic == "rest" else ()
     return Answer(
         headline=headline,
-        lines=(*told.values(), Message(f"asking-carve-{form}-how"), Message("asking-carve-board")),
+        lines=(*rise, *told.values(), Message(f"asking-carve-{form}-how"), Message("asking-carve-board")),
         reasons=(Message("asking-why-rest"), Message("asking-why-yield")),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
@@ -39,6 +40,13 @@ def answer(enquiry: Enquiry) -> Answer:
         next=(Message("asking-next-early"), Message("asking-next-leftovers"), Message("asking-next-why")),
         data={"carve": {"rest_min": list(row.rest_min_range)}},
     )
+
+
+def _rise(taken: Taken) -> Message:
+    """How far the slowest place goes on heating after the oven, from the forecast."""
+    forecast = forecast_of(roast_case_of(taken))
+    peak = forecast.peak_c[forecast.deciding_station]
+    return Message("asking-carve-rise", low_k=peak.p10 - forecast.pull_c, high_k=peak.p90 - forecast.pull_c)
 
 
 def _amount(kind: str, mass_kg: float, count: int) -> Message:

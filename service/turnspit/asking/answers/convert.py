@@ -46,9 +46,11 @@ def answer(enquiry: Enquiry) -> Answer:
 
 
 def _target(taken: Taken, unit: str, item: str | None) -> str:
-    for named in (unit, taken.enquiry.said("amount.target_unit") or unit):
-        if named not in COUNTERPARTS:
-            raise Unknown("unit", named, tuple(COUNTERPARTS))
+    target = taken.enquiry.said("amount.target_unit")
+    if target is not None:
+        return str(target)
+    if unit not in COUNTERPARTS:
+        raise Unknown("unit", unit, tuple(COUNTERPARTS))
     usual = COUNTERPARTS[unit] if item or unit not in BY_VOLUME else BY_VOLUME[unit]
     return str(taken.value("amount.target_unit", usual))
 
@@ -62,7 +64,8 @@ def _next(unit: str, target: str) -> tuple[Message, ...]:
 
 
 def _other(unit: str) -> str:
-    return {"g": "oz", "oz": "g", "kg": "lb", "lb": "kg", "mL": "cup", "cup": "mL"}.get(unit, COUNTERPARTS[unit])
+    nearest = {"g": "oz", "oz": "g", "kg": "lb", "lb": "kg", "mL": "cup", "cup": "mL"}
+    return nearest.get(unit) or COUNTERPARTS.get(unit, "g")
 
 
 def _asked(enquiry: Enquiry) -> Answer:
@@ -81,7 +84,7 @@ def _item(enquiry: Enquiry, result: Conversion) -> str:
 
 
 def _headline(value: float, unit: str, result: Conversion, item: str) -> Message:
-    given = Message(f"asking-amount-{unit}", value=value)
+    given = _said(value, unit)
     if result.item and item:
         given = Message("asking-amount-of", amount=given, item=item)
     low, high = _rounded(result.low), _rounded(result.high)
@@ -106,8 +109,15 @@ def _kinds(result: Conversion) -> tuple[Message, ...]:
     )
 
 
+def _said(value: float, unit: str) -> Message:
+    """The amount as it was given."""
+    return Message(f"asking-amount-{unit}", value=value) if unit in COUNTERPARTS else amount(value, unit)
+
+
 def amount(value: float, unit: str) -> Message:
     """An amount as a kitchen would say it, to three figures."""
+    if unit not in COUNTERPARTS:
+        return Message("asking-line", text=f"{_rounded(value):g} {unit}".strip())
     return Message(f"asking-amount-{unit}", value=_rounded(value, unit))
 
 

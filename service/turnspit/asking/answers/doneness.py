@@ -17,7 +17,7 @@ from turnspit.asking.answers.roasting import (
     rest_line,
     roast_cautions,
 )
-from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of
+from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of, target_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message, Value
 from turnspit.reference import caution
@@ -72,7 +72,8 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
     case, placed = forecast.case, read.placed
     if taken.enquiry.said("reading.oven_left_on") is False:
         return _resting(taken, forecast, row, read)
-    lines = [*done_when(row, forecast)] if not placed.done else [Message("asking-doneness-others")]
+    others = [Message("asking-doneness-others")] if row.poultry else []
+    lines = [*done_when(row, forecast)] if not placed.done else others
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
     lines += _against_dinner(taken.enquiry, row, read)
@@ -82,7 +83,7 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
         reasons=(Message(_how_placed(taken), members=case.members), *reasons(case, row, forecast)),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
-        cautions=roast_cautions(forecast, row),
+        cautions=(*taken.cautions, *roast_cautions(forecast, row)),
         next=(
             Message("asking-next-early" if placed.done else "asking-next-late"),
             Message("asking-next-probe"),
@@ -108,7 +109,7 @@ def _resting(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -
         ),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
-        cautions=roast_cautions(forecast, row),
+        cautions=(*taken.cautions, *roast_cautions(forecast, row)),
         next=(Message("asking-next-probe"), Message("asking-next-rest"), Message("asking-next-why")),
         data={"doneness": {**_document(read, forecast), "oven_left_on": False, "rise_k": round(rise_k, 1)}},
     )
@@ -127,7 +128,9 @@ def _headline(read: Read, forecast: RoastForecast) -> Message:
         "pull_c": forecast.pull_c,
     }
     if placed.done:
-        return Message("asking-doneness-done", **said)
+        if forecast.pull_c < forecast.target_c:
+            return Message("asking-doneness-pull", target_c=forecast.target_c, **said)
+        return Message("asking-doneness-done" if len(forecast.history_c) > 1 else "asking-doneness-reached", **said)
     low_at, high_at = _window(read)
     return Message(
         "asking-doneness-ready",
@@ -204,7 +207,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     if topic == "early":
         return holding.early(taken)
     form = "bird" if row.poultry else "joint"
-    c = enquiry.said("roast.target_c") or row.default_target_c
+    c = target_of(taken, row) or row.default_target_c
     told = {
         "when": Message(f"asking-doneness-when-{form}", c=c, safe_c=row.safe_c, roast=name_of(kind)),
         "probe": Message(f"asking-doneness-probe-{form}", c=c),
@@ -221,6 +224,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
         assumptions=taken.assumptions,
         assumed=taken.assumed,
         cautions=(
+            *taken.cautions,
             caution("poultry-165", "info") if row.poultry else caution("meat-145", "info"),
             caution("colour-no-proof", "info"),
         ),

@@ -21,6 +21,7 @@ def answer(enquiry: Enquiry) -> Answer:
         "keep": Message("asking-leftovers-keep-licensed" if licensed else "asking-leftovers-keep"),
         "reheat": Message("asking-leftovers-reheat"),
         "freeze": Message("asking-leftovers-freeze"),
+        "bones": Message("asking-leftovers-bones"),
     }
     headline = told.pop(topic)
     cooling = () if enquiry.kitchen == "home" else (Message("asking-leftovers-two-stage"),)
@@ -29,7 +30,7 @@ def answer(enquiry: Enquiry) -> Answer:
         rules += ["cooling-two-stage", "date-marking"]
     return Answer(
         headline=headline,
-        lines=(*told.values(), *cooling, Message("asking-leftovers-bones")),
+        lines=(*told.values(), *cooling),
         reasons=(Message("asking-why-leftovers"), Message("asking-why-shallow")),
         cautions=tuple(caution(rule, "info") for rule in rules),
         next=(

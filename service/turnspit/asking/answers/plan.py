@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers import roast_time
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.roasting import forecast_document, outward, reasons, roast_cautions
+from turnspit.asking.answers.taken import USUAL_KIND, name_of, usual_kind
 from turnspit.asking.answers.wishes import dinner_of
 from turnspit.message import Caution, Message
 from turnspit.words import Reader
@@ -20,6 +21,8 @@ EXPLAINED_TASKS = ("thaw", "brine_in", "roast_in", "rest", "hold")
 ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "two-hours", "stuffing-just-before")
 """Reminders that belong to the answer itself; the others stand with the task they are about."""
 TOLD_TASKS = ("rest", "carve")
+PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
+"""Roasts that are served pink; which one it is changes the times much."""
 USUAL_HOURS = (17, 18, 19)
 POUND_KG = 0.45359237
 
@@ -31,6 +34,7 @@ def answer(enquiry: Enquiry) -> Answer:
     from turnspit.planning import plan_dinner, timetable_document
 
     timetable = plan_dinner(dinner_of(enquiry), enquiry.now)
+    unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     return Answer(
         headline=timetable.headline,
         lines=_lines(enquiry, timetable),
@@ -38,6 +42,9 @@ def answer(enquiry: Enquiry) -> Answer:
         assumptions=tuple(told for told in timetable.assumptions if not told.key.startswith("heat-")),
         assumed=_assumed(enquiry, timetable),
         cautions=_cautions(timetable),
+        question=Message("asking-ask-kind") if unclear else None,
+        choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
+        asks="roast.kind" if unclear else "",
         next=_next(timetable, enquiry.reader),
         data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
     )

@@ -45,7 +45,7 @@ def answer(enquiry: Enquiry) -> Answer:
         reasons=reasons(case, row, forecast),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
-        cautions=(*forecast.cautions, *roast_cautions(forecast, row)),
+        cautions=(*taken.cautions, *forecast.cautions, *roast_cautions(forecast, row)),
         next=(
             Message("asking-next-at-six"),
             Message("asking-next-stuffed") if row.poultry and not case.stuffed else Message("asking-next-probe"),

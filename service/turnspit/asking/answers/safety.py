@@ -10,28 +10,19 @@ from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
-from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
+from turnspit.safety import TOPICS, Finding, SafetyQuestion, Topic, check_question
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-SPOKEN_OF = {
-    "partial": "partial_cooking",
-    "slow_oven": "oven",
-    "counter": "thawed_on_counter",
-    "allergy": "allergens",
-    "fry": "frying",
-    "raw_juice": "cross_contact",
-    "hold": "warm_holding",
-    "cool": "cooling",
-    "stuff": "stuffing",
-    "power": "power_cut",
-}
-"""The reading's word for a danger as the safety room's topic, where the two differ."""
-
+OWN_TOPICS = {"stuffing": "target", "spoiled": "keeping"}
+"""Topics of this room, with the one of the safety room that checks them."""
+RED_MEATS = ("beef", "veal", "lamb", "pork", "ham")
 KEPT_FROM_H = 24.0
 """Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
-LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding")
+MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding")
+"""Topics whose words leave open that the food stood out."""
+LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
 """Topics whose short answer stands before what the check found."""
 
 
@@ -41,7 +32,7 @@ def answer(enquiry: Enquiry) -> Answer:
     if topic == "early":
         return holding.early(Taken(enquiry))
     stuffing = topic == "stuffing"
-    question = _question(enquiry, "target" if stuffing else topic)
+    question = _question(enquiry, OWN_TOPICS.get(topic, topic))
     findings = check_question(question, enquiry.kitchen)
     told = [found for found in findings if found.rule != "local-codes"] or list(findings)
     headline, *lines = _told(told)
@@ -64,23 +55,53 @@ def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
 
 
 def _topic(enquiry: Enquiry) -> str:
-    found = topic_of(enquiry.text, "safety") or SPOKEN_OF.get(enquiry.topic, enquiry.topic)
+    found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
     hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
-    in_oven = topic_of(enquiry.text, "safety_in_oven")
-    if hours is not None and found in {"", "stuffing"} and not in_oven:
-        stood = hours < KEPT_FROM_H or topic_of(enquiry.text, "safety_out")
-        return "left_out" if stood else "keeping"
+    if found == "overnight_oven":
+        return "oven"
+    if found == "pink" and not _bird(enquiry):
+        found = "target" if reading is None else "reading"
+    if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
+        found = "from_frozen"
+    if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
+        return "left_out"
     if found:
         return found
     if reading is not None:
         return "reading"
     if enquiry.said("oven.temperature_c") is not None:
         return "oven"
+    if hours is not None and not topic_of(enquiry.text, "safety_in_oven"):
+        return "keeping"
     if topic_of(enquiry.text, "safety_out"):
         return "standing_limit"
     if topic_of(enquiry.text, "safety_at_risk"):
         return "at_risk"
     return "target"
+
+
+def _bird(enquiry: Enquiry) -> bool:
+    """Whether it is a bird, as far as was said."""
+    kind, subject = enquiry.said("roast.kind"), str(enquiry.said("subject") or "")
+    if kind is None:
+        return subject not in RED_MEATS
+    from turnspit.heat import roast
+
+    return roast(kind).poultry
+
+
+def _spoken_of(danger: str) -> str:
+    """The danger that the reading names, if this room or the safety room knows it."""
+    return danger if danger in OWN_TOPICS or danger in TOPICS else ""
+
+
+def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
+    """Whether those hours were hours out of the cold: said so, or taken so, as the less safe of the two readings."""
+    if topic_of(enquiry.text, "safety_stood"):
+        return True
+    if topic_of(enquiry.text, "safety_in_oven") or enquiry.said("oven.temperature_c") is not None:
+        return False
+    return hours < KEPT_FROM_H and found != "warm_holding" and not topic_of(enquiry.text, "safety_cold")
 
 
 def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
@@ -92,13 +113,13 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         subject=str(said("subject") or said("roast.kind") or USUAL_KIND),
         elapsed_h=said("elapsed_h"),
         temperature_c=said("roast.target_c") if reading_c is None else reading_c,
-        oven_c=said("oven.temperature_c"),
+        oven_c=said("oven.temperature_c") or (reading_c if topic == "oven" else None),
         place=place,
         state=_state(enquiry),
         method=topic_of(text, "safety_methods") or None,  # type: ignore[arg-type]
         mass_kg=said("roast.mass_kg"),
         altitude_m=said("altitude_m"),
-        stuffed=bool(said("roast.stuffed")),
+        stuffed=bool(said("roast.stuffed") or topic_of(text, "safety") in {"stuffing", "stuffed_ahead"}),
         whole=bool(topic_of(text, "safety_whole")),
         convection=bool(said("oven.convection")),
         injected=bool(said("roast.injected")),

@@ -66,7 +66,7 @@ def _factor(enquiry: Enquiry, recipe: Recipe | None) -> float | None:
     for name, value in (("scale.factor", factor), ("scale.from", servings), ("scale.to", wanted)):
         if value is not None and not value > 0:
             raise Impossible(name, value, "is not above zero", "say a number of servings from 1 up")
-    if servings is None and recipe is not None and recipe.makes is not None and recipe.makes.unit == "serving":
+    if recipe is not None and recipe.makes is not None and recipe.makes.unit == "serving":
         servings = float(recipe.makes.usual)
     if factor is None and servings is not None and wanted is not None:
         factor = wanted / servings

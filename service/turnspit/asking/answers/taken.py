@@ -6,12 +6,15 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.message import Message
+from turnspit.message import Caution, Message
+from turnspit.reference import caution
 
 if TYPE_CHECKING:
-    from turnspit.heat import RoastCase, RoastForecast
+    from turnspit.heat import RoastCase, RoastForecast, RoastRow
 
-USUAL_KIND = "turkey"
+USUAL_KIND, USUAL_PINK_KIND = "turkey", "beef_rib"
+TOLERANCE_K = 0.3
+"""165 F is 73.9 C: a reading or wish of 74 C and one of 165 F are the same."""
 
 
 class Taken:
@@ -21,6 +24,7 @@ class Taken:
         self.enquiry = enquiry
         self.assumed: dict[str, Any] = {}
         self.told: list[Message] = []
+        self.cautions: list[Caution] = []
 
     def value(self, path: str, usual: Any, told: Message | None = None) -> Any:
         """What was said at `path`, else `usual`, noted (and said with `told`)."""
@@ -38,9 +42,29 @@ class Taken:
         return tuple(self.told)
 
 
+def usual_kind(enquiry: Enquiry) -> str:
+    """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be."""
+    from turnspit.heat import roast
+
+    wished_c = enquiry.said("roast.target_c")
+    pink = wished_c is not None and wished_c < roast(USUAL_KIND).safe_c - TOLERANCE_K
+    return USUAL_PINK_KIND if pink else USUAL_KIND
+
+
 def kind_of(taken: Taken) -> str:
-    """The kind of roast; a turkey where none was named."""
-    return str(taken.value("roast.kind", USUAL_KIND, Message("asking-taken-kind", roast=name_of(USUAL_KIND))))
+    """The kind of roast as it was named, else the usual one."""
+    usual = usual_kind(taken.enquiry)
+    return str(taken.value("roast.kind", usual, Message("asking-taken-kind", roast=name_of(usual))))
+
+
+def target_of(taken: Taken, row: RoastRow) -> float | None:
+    """The wished end temperature; a bird's is never below the safe one, and that is said."""
+    wished_c = taken.enquiry.said("roast.target_c")
+    if wished_c is None or not row.poultry or wished_c >= row.safe_c - TOLERANCE_K:
+        return None if wished_c is None else float(wished_c)
+    taken.told.append(Message("asking-taken-bird-target", wished_c=wished_c, c=row.safe_c))
+    taken.cautions.append(caution("poultry-165", "stop"))
+    return None
 
 
 def mass_of(taken: Taken, kind: str) -> float:
@@ -84,7 +108,7 @@ def roast_case_of(taken: Taken) -> RoastCase:
         stuffed=stuffed,
         bone_in=taken.enquiry.said("roast.bone_in"),
         oven=(OvenStep(0.0, oven_c, convection),),
-        target_c=taken.enquiry.said("roast.target_c"),
+        target_c=target_of(taken, row),
         altitude_m=float(taken.enquiry.said("altitude_m") or 0.0),
     )
 

@@ -42,7 +42,11 @@ def answer(enquiry: Enquiry) -> Answer:
     headline, *lines = {
         "hurried": (Message("asking-thaw-hurried"), in_water, from_frozen, in_cold),
         "from_frozen": (from_frozen, in_water, in_cold),
+        "cold_water": (in_water, in_cold, from_frozen),
+        "keeps": (Message("asking-thaw-keeps"), in_cold, in_water),
     }.get(topic, (in_cold, in_water, from_frozen, Message("asking-thaw-keeps")))
+    told = [*_enough(enquiry, cold, water, topic), headline, *lines]
+    headline, lines = told[0], told[1:]
     timetable = _dinner(enquiry)
     if timetable is not None:
         headline, lines = _with_dinner(timetable, headline, lines, topic == "hurried")
@@ -112,6 +116,16 @@ def _in_water(thaw: ThawForecast) -> Message:
     if thaw.plan_h <= thaw.rule_h[1]:
         return Message("asking-thaw-cold-water-rule", rule_min=thaw.rule_h[1] * 60)
     return Message("asking-thaw-cold-water-longer", rule_min=thaw.rule_h[1] * 60, plan_min=ceil(thaw.plan_h * 2) * 30)
+
+
+def _enough(enquiry: Enquiry, cold: ThawForecast, water: ThawForecast, topic: str) -> tuple[Message, ...]:
+    """Whether the hours that were said are enough, in the water or in the refrigerator."""
+    elapsed_h = enquiry.said("elapsed_h")
+    if elapsed_h is None:
+        return ()
+    thaw = water if topic == "cold_water" else cold
+    key = "asking-thaw-enough" if elapsed_h >= thaw.plan_h else "asking-thaw-not-enough"
+    return (Message(key, given_min=elapsed_h * 60, plan_min=thaw.plan_h * 60),)
 
 
 def _from_frozen(taken: Taken, kind: str, mass_kg: float) -> Message:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.taken import USUAL_KIND, usual_kind
 
 if TYPE_CHECKING:
     from turnspit.planning import Dinner
@@ -19,7 +20,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
     serve_at = enquiry.moment("serve_at")
     return Dinner(
         roast=RoastWish(
-            kind=said("roast.kind"),
+            kind=said("roast.kind") or (usual if (usual := usual_kind(enquiry)) != USUAL_KIND else None),
             mass_kg=said("roast.mass_kg"),
             count=said("roast.count"),
             state=said("roast.state"),
