@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Any, Literal
 
 from turnspit.asking.contract import Intent
@@ -100,7 +100,7 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
         return
     served = datetime.fromisoformat(held)
     if "shift_h" in scene.hints and "serve_at" not in scene.values:
-        at = (served + timedelta(hours=scene.hints["shift_h"])).astimezone(scene.now.tzinfo)
+        at = (served.astimezone(UTC) + timedelta(hours=scene.hints["shift_h"])).astimezone(scene.now.tzinfo)
         scene.put("serve_at", at.isoformat(), "moment: later", scene.hints["shift_place"])
     elif "serve_at" in scene.values and clock is not None and not scene.has("<when_day>"):
         at = next_after(scene.now, clock, served.date(), "", "dinner")

@@ -254,6 +254,8 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     drop: set[str] = set()
     if "safety" in names and "doneness" in names and not whole.has("<done>"):
         drop.add("doneness")
+    if "leftovers" in names:
+        drop |= {name for name, piece in found if name == "safety" and not piece.has("<danger>", "<out>", "<safe>")}
     if names & _HAVE_THEIR_HOURS:
         drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<takes>")}
     return [row for row in found if row[0] not in drop] or found

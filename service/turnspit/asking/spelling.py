@@ -91,11 +91,14 @@ def _nearest(word: str, language: Language) -> str:
     found = process.extract(
         word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=4, processor=None
     )
-    best = [(distance, target[0] != word[0], abs(len(target) - len(word)), target) for target, distance, _ in found]
+    best = [
+        (distance, target[0] != word[0], target not in _GRAVE, abs(len(target) - len(word)), target)
+        for target, distance, _ in found
+    ]
     if not best:
         return ""
-    distance, other_start, _, target = min(best)
-    if other_start and (distance > 1 or len(word) < 6):
+    distance, other_start, *_, target = min(best)
+    if other_start and (distance > 1 or (len(word) < 6 and target[1:] != word)):
         return ""
     return target
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import UTC, timedelta
 
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
@@ -16,9 +16,9 @@ def read(scene: Scene) -> None:
             scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
             scene.hints.setdefault("shift_place", place)
             scene.used.add(place)
-        elif _until_dinner(scene, place, duration):
-            continue
-        elif duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>"):
+        elif _until_dinner(scene, place, duration) or (
+            duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>")
+        ):
             continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
@@ -41,7 +41,7 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
     near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)
     if near is None or "serve_at" in scene.values:
         return False
-    at = scene.now + timedelta(hours=duration.hours)
+    at = (scene.now.astimezone(UTC) + timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)
     path = "start_at" if near[2] == "<start>" else "serve_at"
     scene.put(path, at.isoformat(), "moment: in so long", place, near[1])
     return True

@@ -17,7 +17,7 @@ from turnspit.asking.scene import Scene
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
 _ROLES = {
-    "<meal>": _SERVE, "<serve>": _SERVE, "<start>": _START, "<started>": _STARTED, "<temperature_read>": _READ,
+    "<meal>": _SERVE, "<serve>": _SERVE, "<started>": _STARTED, "<start>": _START, "<temperature_read>": _READ,
 }  # fmt: skip
 _AFTER_COSTS = 0.5
 _ROLE_REACH = 4.5

@@ -39,7 +39,10 @@ def _about_a_recipe(scene: Scene) -> bool:
     if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
         return True
     dish = scene.has("<subject>", "<ingredient>", "<brine>") and not scene.has("<mass>", "<meal>")
-    return dish and (scene.has("<times>") or len(list(scene.find("<covers>"))) > 1)
+    instead = (
+        scene.has("<instead_of>") and scene.has("<covers>") and not scene.has("<roast>", "<generic>", "<how_big>")
+    )
+    return instead or (dish and (scene.has("<times>") or len(list(scene.find("<covers>"))) > 1))
 
 
 def _between_covers(scene: Scene) -> bool:

@@ -24,9 +24,14 @@ number tens hundred a part and_part day night morning weekday month more later o
 """
 _NUMERIC = frozenset(_NUMERIC_TAGS.split())
 # A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
-_INHERITED_TAGS = "<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine> <state> <recipe> <mass_unit> <cold_place> <subject>"
+_INHERITED_TAGS = """
+<roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine> <state> <recipe>
+<mass_unit> <cold_place> <subject> <meal>
+"""
 _INHERITED = frozenset(_INHERITED_TAGS.split())
-_NAME_TAGS = "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw> <volume_unit> <place>"
+_NAME_TAGS = (
+    "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw> <volume_unit> <place>"
+)
 _NAMES = frozenset(_NAME_TAGS.split())
 _TRUTH = {"true": True, "false": False}
 
