@@ -19,6 +19,8 @@ from turnspit.reference import table
 _BULLET = re.compile(r"^\s*(?:[-*•·▢☐□◦‣–—+]+|\[[ xX]?\]|\d+\))\s*")
 _LETTER = re.compile(r"[^\W\d_]")
 _STARTS_LIKE_AMOUNT = re.compile(r"\d|[/.,]\d|x\s*\d", re.IGNORECASE)
+LONGEST_LINE = 1000
+"""A longer line is no ingredient: it is kept whole, unread."""
 _ASIDE_WORDS = re.compile(
     r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|\bmás\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
     re.IGNORECASE,
@@ -77,7 +79,8 @@ _TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d
 def read_ingredients(line: str, region: Region | None = None, section: str = "") -> tuple[Ingredient, ...]:
     """The ingredients on a line: one, or several where an amount is given for "each" ("1 tsp each salt and sage")."""
     found = read_ingredient(line, region, section)
-    taken = take_amount(plain(html.unescape(_BULLET.sub("", line)))) if _OF_EACH.search(line) else None
+    said_each = found.read and _OF_EACH.search(line)
+    taken = take_amount(plain(html.unescape(_BULLET.sub("", line)))) if said_each else None
     each = _EACH.match(taken[1]) if taken is not None else None
     if taken is None or each is None or found.amount is None:
         return (found,)
@@ -93,7 +96,7 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
     said = _BULLET.sub("", text)
     rest = plain(html.unescape(said))
     unread = Ingredient(text, said or text, section=section, read=False)
-    if not _LETTER.search(rest):
+    if not _LETTER.search(rest) or len(rest) > LONGEST_LINE:
         return unread
     rest, asides = _asides(rest)
     amount, rest, part = _part_of_fruit(rest, region) or (*_amount(rest, region), "")

@@ -31,7 +31,7 @@ _DURATION = re.compile(
     re.IGNORECASE,
 )
 _MINUTES_IN = {"w": 10080.0, "d": 1440.0, "h": 60.0, "m": 1.0, "s": 1 / 60}
-_LINE_BREAKS = re.compile(r"\s*(?:\n|<br\s*/?>|</p>|</li>)\s*", re.IGNORECASE)
+_LINE_BREAKS = re.compile(r"\n|<br\s{0,9}/?>|</p>|</li>", re.IGNORECASE)
 
 
 def read_json_ld(text: str, region: Region | None = None) -> Recipe:

@@ -45,7 +45,7 @@ def read_text(text: str, region: Region | None = None) -> Recipe:
     """
     check_length(text)
     found = RegionFound(region) if region else infer_region(text)
-    lines = [_MARKUP.sub("", line).strip() for line in text.splitlines()]
+    lines = [_MARKUP.sub("", " ".join(line.split())).strip() for line in text.splitlines()]
     sheet = _Sheet(found.region, headed=any(read_part(line) == "ingredients" for line in lines))
     for line in filter(None, lines):
         sheet.take(line)
