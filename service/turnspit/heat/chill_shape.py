@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import ChillCase, Shape
@@ -20,8 +20,9 @@ USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 2.4, "pot": 0.7}
 """Height over diameter where only the mass is told."""
 LONG = 10.0
 """Height over diameter of a cylinder whose height is not told: a roll so long that its ends do not count."""
-FULLEST = 1.3
-"""Mass over what the told box holds, above which they contradict each other; below it the box is taken as full."""
+EMPTIEST, FULLEST = 0.3, 1.3
+"""Mass over what the told box holds, beyond which they contradict each other. Above 1 the box is taken as full."""
+THINNEST_M = 0.003
 USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot": 2, "bird": 0}
 
 
@@ -40,15 +41,18 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
     _check(case)
     volume_m3 = None if case.mass_kg is None else case.mass_kg / density_kg_m3
     edges_m = tuple(mm / 1000 for mm in case.dims_mm)
-    if case.shape == "bird":
-        return _bird(case.mass_kg, volume_m3)
-    if case.shape in ("cylinder", "pot"):
-        return _round(case.shape, edges_m, volume_m3)
-    if case.shape == "slab" and len(edges_m) == 1:
-        return _layer(edges_m[0], volume_m3)
-    if case.shape == "slab" and len(edges_m) == 2:
-        return _block((*edges_m, edges_m[1]), None)
-    return _block(edges_m, volume_m3)
+    if volume_m3 is not None and not edges_m:
+        told = _told_by_mass(case.shape, volume_m3, case.mass_kg or 0.0)
+    elif case.shape in ("cylinder", "pot"):
+        told = _round(case.shape, edges_m, volume_m3)
+    elif case.shape == "slab" and len(edges_m) == 1:
+        told = _layer(edges_m[0], volume_m3)
+    else:
+        told = _block(edges_m, volume_m3)
+    if min(told.edges_m) < THINNEST_M:
+        limit = f"is below {THINNEST_M * 1000:g} in the thinnest direction"
+        raise Impossible("dims_mm", round(min(told.edges_m) * 1000, 2), limit, "check mass_kg and dims_mm")
+    return told
 
 
 def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
@@ -87,26 +91,31 @@ def _check(case: ChillCase) -> None:
         raise Impossible("mass_kg", None, "is missing", "a bird is sized by its mass")
 
 
-def _bird(mass_kg: float | None, volume_m3: float | None) -> Extent:
-    assert mass_kg is not None
-    assert volume_m3 is not None
-    return Extent((BIRD_RADIUS_M * mass_kg ** (1 / 3),), 1.0, 1.25 * volume_m3 ** (1 / 3))
+def _told_by_mass(shape: Shape, volume_m3: float, mass_kg: float) -> Extent:
+    """The usual proportions at this mass."""
+    if shape == "bird":
+        return Extent((BIRD_RADIUS_M * mass_kg ** (1 / 3),), 1.0, 1.25 * volume_m3 ** (1 / 3))
+    if shape in ("cylinder", "pot"):
+        diameter_m = (4 * volume_m3 / (math.pi * USUAL_HEIGHT[shape])) ** (1 / 3)
+        size = _round(shape, (diameter_m,), volume_m3)
+    else:
+        unit_m = (volume_m3 / (math.prod(USUAL_BOX) * USUAL_FULLNESS)) ** (1 / 3)
+        size = _block(tuple(share * unit_m for share in USUAL_BOX), volume_m3)
+    return replace(size, assumptions=(Message("heat-chill-usual-shape", mm=min(size.edges_m) * 1000),))
 
 
 def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
-    told: tuple[Message, ...] = ()
-    if not edges_m:
-        assert volume_m3 is not None
-        diameter_m = (4 * volume_m3 / (math.pi * USUAL_HEIGHT[shape])) ** (1 / 3)
-        edges_m, told = (diameter_m,), (Message("heat-chill-usual-shape", mm=diameter_m * 1000),)
-    base_m2 = math.pi / 4 * edges_m[0] ** 2
-    height_m = edges_m[1] if len(edges_m) > 1 else None
-    if volume_m3 is not None:
-        filled_m = volume_m3 / base_m2
-        if height_m is not None and filled_m > FULLEST * height_m:
-            raise _contradicting(volume_m3, base_m2 * height_m)
-        height_m = min(filled_m, height_m) if height_m is not None and shape == "pot" else height_m or filled_m
-    return Extent((edges_m[0], height_m or LONG * edges_m[0]), 1.0, edges_m[0], assumptions=told)
+    """Diameter and height; a mass tells how far a pot is filled, and the height of a roll where that is not told."""
+    diameter_m, *heights_m = edges_m
+    base_m2 = math.pi / 4 * diameter_m**2
+    told_m = heights_m[0] if heights_m else None
+    if volume_m3 is None:
+        return Extent((diameter_m, told_m or LONG * diameter_m), 1.0, diameter_m)
+    filled_m = volume_m3 / base_m2
+    if told_m is not None and filled_m > FULLEST * told_m:
+        raise _contradicting(volume_m3, base_m2 * told_m)
+    height_m = filled_m if told_m is None else min(filled_m, told_m) if shape == "pot" else told_m
+    return Extent((diameter_m, height_m), 1.0, diameter_m)
 
 
 def _layer(depth_m: float, volume_m3: float | None) -> Extent:
@@ -118,24 +127,17 @@ def _layer(depth_m: float, volume_m3: float | None) -> Extent:
 
 
 def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
-    told: tuple[Message, ...] = ()
-    if not edges_m:
-        assert volume_m3 is not None
-        first, second, third = USUAL_BOX
-        unit_m = (volume_m3 / (first * second * third * USUAL_FULLNESS)) ** (1 / 3)
-        edges_m = (first * unit_m, second * unit_m, third * unit_m)
-        told = (Message("heat-chill-usual-shape", mm=unit_m * 1000),)
-    edges_m = tuple(sorted(edges_m))
+    """A box, and by the mass how much of it is filled; a slab of two edges is a square one."""
+    edges_m = tuple(sorted((*edges_m, edges_m[1])[:3]))
     box_m3 = math.prod(edges_m)
     fullness = 1.0 if volume_m3 is None else volume_m3 / box_m3
-    if fullness > FULLEST:
-        raise _contradicting(volume_m3 or 0.0, box_m3)
+    if volume_m3 is not None and not EMPTIEST < fullness < FULLEST:
+        raise _contradicting(volume_m3, box_m3)
     fullness = min(fullness, 1.0)
-    return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5, assumptions=told)
+    return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5)
 
 
 def _contradicting(volume_m3: float, room_m3: float) -> Impossible:
     litres, room_l = volume_m3 * 1000, room_m3 * 1000
-    return Impossible(
-        "mass_kg", round(litres, 2), f"litres do not fit into {room_l:.2f}", "check mass_kg and dims_mm"
-    )
+    fault = f"litres do not {'fit into' if litres > room_l else 'fill'} {room_l:.2f}"
+    return Impossible("mass_kg", round(litres, 2), fault, "check mass_kg and dims_mm")

@@ -25,6 +25,8 @@ Edges = tuple[float, float, float]
 
 ELLIPSOID_FULLNESS = math.pi / 6
 """Volume of an ellipsoid as a share of the box around it."""
+LIN_RATIO_MOST = 10.0
+"""Longer axes count as this long: their ends no longer matter, and the equations were fitted no further."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +79,7 @@ def _brick(edges_m: Edges, film_per_m: float) -> Cooling:
 def _ellipsoid(axes_m: Edges, film_per_m: float) -> Cooling:
     """Lin, Cleland, Cleland and Serrallach (1996), as given in ASHRAE Handbook - Refrigeration (2006), ch. 10."""
     short, middle, long = sorted(axes_m)
-    half, b1, b2 = short / 2, middle / short, long / short
+    half, b1, b2 = short / 2, min(middle / short, LIN_RATIO_MOST), min(long / short, LIN_RATIO_MOST)
     slow = 1.5 * (b1 + b2 + b1**2 * (1 + b2) + b2**2 * (1 + b1)) / (b1 * b2 * (1 + b1 + b2))
     slow -= ((b1 - b2) ** 2) ** 0.4 / 15
 
