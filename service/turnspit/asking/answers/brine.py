@@ -18,6 +18,8 @@ FEDERAL_PERCENT = 5.5
 """About 3/4 cup of table salt a gallon."""
 MADE_BY = ("brine-step-dissolve", "brine-step-dissolve-sugar", "brine-step-ice", "brine-step-ice-only")
 """The steps that an answer in words tells; all of them stand in a timetable."""
+LEADING = ("brine-note-too-long", "brine-note-too-short")
+"""Notes that answer "may it stay so long?" and so come first."""
 BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
 """Notes that answer "why?" rather than "what do I do?"."""
 
@@ -32,7 +34,7 @@ def answer(enquiry: Enquiry) -> Answer:
     plan = plan_brine(_case(taken))
     unsaid = plan.case.sold_as is None
     told = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_steps(plan), *_notes(plan)]
-    headline, *lines = told
+    headline, *lines = sorted(told, key=lambda message: message.key not in LEADING)
     return Answer(
         headline=headline,
         lines=tuple(lines),

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
 FIVE = 5
 """Minutes: nobody reads a roast's time finer."""
+LARGE_BIRD_KG = 5.4
 FLOOR_C = 162.5
 """An oven set to this or more meets the federal floor of 325 F."""
 
@@ -54,10 +55,13 @@ def done_when(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
 
 
 def rest_line(row: RoastRow, mass_kg: float) -> Message:
-    """The rest: the roast's own range, the upper end for a large one."""
+    """The rest: a quarter of an hour or so, half an hour and more for a large bird (common practice, no source)."""
     low_min, high_min = row.rest_min_range
-    large = mass_kg > sum(row.mass_kg_range) / 2
-    return Message("asking-rest-large" if large else "asking-rest", low_min=low_min, high_min=high_min)
+    if not row.poultry:
+        return Message("asking-rest", low_min=low_min, high_min=high_min)
+    if mass_kg >= LARGE_BIRD_KG:
+        return Message("asking-rest-large", low_min=max(low_min, 30.0), high_min=high_min)
+    return Message("asking-rest", low_min=min(low_min, 15.0), high_min=min(high_min, 20.0))
 
 
 def roast_cautions(forecast: RoastForecast, row: RoastRow) -> tuple[Caution, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict
+from math import ceil
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
@@ -119,8 +120,9 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
     count = int(taken.enquiry.said("roast.count") or 1)
     has_kg, covers = float(mass_kg) * count, advised.case.covers
     key = "asking-size-enough" if has_kg >= ENOUGH_SHARE * advised.needed_kg else "asking-size-short"
-    roast = roast_phrase(kind, mass_kg, count)
-    return (Message(key, roast=roast, covers=covers, need_kg=advised.needed_kg, short_kg=advised.needed_kg - has_kg),)
+    roast, short_kg = roast_phrase(kind, mass_kg, count), advised.needed_kg - has_kg
+    pieces = ceil(ENOUGH_SHARE * advised.needed_kg / mass_kg)
+    return (Message(key, roast=roast, covers=covers, need_kg=advised.needed_kg, pieces=pieces, short_kg=short_kg),)
 
 
 def _edible(kind: str, sizing: Sizing) -> Message:

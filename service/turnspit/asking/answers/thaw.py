@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import ceil
+from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
@@ -98,11 +98,11 @@ def _plan_document(timetable: Timetable, enquiry: Enquiry) -> dict[str, Any]:
 
 
 def _window(thaw: ThawForecast) -> dict[str, float]:
-    """The refrigerator's window; from a day on in whole days, counted up, as the federal table is."""
+    """The refrigerator's window; in whole days, counted up, as the federal table is; under a day in half hours."""
     whole = thaw.rule_h is not None and thaw.case.start_c < PART_FROZEN_C
     low_h = min(thaw.rule_h[0] if whole and thaw.rule_h else thaw.model_h.p10, thaw.plan_h)
     if low_h < DAY_H:
-        return {"low_min": low_h * 60, "high_min": thaw.plan_h * 60}
+        return {"low_min": floor(low_h * 2) * 30, "high_min": ceil(thaw.plan_h * 2) * 30}
     return {"low_min": _days(low_h) * DAY_H * 60, "high_min": _days(thaw.plan_h) * DAY_H * 60}
 
 
