@@ -1,5 +1,5 @@
 """Every printed cell of the FSIS tables. Source: FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix
-A), FSIS-GD-2021-0014, December 2021: Table 2 (meat, 6.5-log10), Table 3 (chicken) and Table 4 (turkey), 7-log10."""
+A), FSIS-GD-2021-0014, December 2021: Tables 2 and 6 (meat, 6.5, 7 and 5-log10), Table 3 (chicken) and Table 4 (turkey), 7-log10."""
 
 import numpy as np
 import pytest
@@ -14,7 +14,11 @@ CELLS = [
     for row in table(f"fsis_{species}").rows
     for fat in range(1, 13)
 ]
-MEAT = [(row["printed_f"], cell_s(row["time"][0], row["unit"][0])) for row in table("fsis_meat").rows]
+MEAT = [
+    (row["printed_f"], log10, cell_s(row["time"][n], row["unit"][n]))
+    for row in table("fsis_meat").rows
+    for n, log10 in enumerate((6.5, 7.0, 5.0))
+]
 
 
 def celsius(fahrenheit):
@@ -27,8 +31,7 @@ def held(hold, core_c, seconds):
 
 def test_all_cells_are_here():
     assert len(CELLS) == 2 * 30 * 12
-    assert len(MEAT) == 31
-    assert sum(len(row["time"]) for row in table("fsis_meat").rows) == 93
+    assert len(MEAT) == 31 * 3
 
 
 def test_no_cell_is_shorter_than_print_and_only_zeros_are_longer(capsys):
@@ -39,16 +42,16 @@ def test_no_cell_is_shorter_than_print_and_only_zeros_are_longer(capsys):
         excess[species, fahrenheit, fat] = asked - seconds
         if seconds > 0:
             assert asked == pytest.approx(seconds)
-    for fahrenheit, seconds in MEAT:
-        asked = float(hold_table("meat").hold_s(celsius(fahrenheit)))
+    for fahrenheit, log10, seconds in MEAT:
+        asked = float(hold_table("meat", log10=log10).hold_s(celsius(fahrenheit)))
         assert asked >= seconds - 1e-9
-        excess["meat", fahrenheit, None] = asked - seconds
+        excess["meat", fahrenheit, log10] = asked - seconds
         if seconds > 0:
             assert asked == pytest.approx(seconds)
     worst = max(excess, key=excess.get)
     with capsys.disabled():
         print(f"\nFSIS tables: worst excess over print {excess[worst]:.1f} s at {worst} (printed 0 s)")
-    assert excess[worst] <= 14.5
+    assert excess[worst] <= 15.0
 
 
 @pytest.mark.parametrize("species", ["chicken", "turkey"])
@@ -60,10 +63,10 @@ def test_holding_just_the_printed_time_gives_the_stated_reduction(species):
 
 
 def test_holding_just_the_printed_time_gives_the_stated_reduction_in_meat():
-    for fahrenheit, seconds in MEAT:
+    for fahrenheit, log10, seconds in MEAT:
         if seconds > 0:
-            assert held(hold_table("meat"), celsius(fahrenheit), seconds) >= 6.5 - 1e-9
-            assert held(hold_table("meat"), celsius(fahrenheit), seconds * 0.99) < 6.5
+            assert held(hold_table("meat", log10=log10), celsius(fahrenheit), seconds) >= log10 - 1e-9
+            assert held(hold_table("meat", log10=log10), celsius(fahrenheit), seconds * 0.99) < log10
 
 
 def test_the_least_and_most_at_160_f_are_as_the_guideline_text_says():
@@ -90,6 +93,6 @@ def test_other_poultry_takes_the_longer_of_both_tables():
 
 
 def test_the_whole_roast_table_of_the_food_code_is_the_6_5_log_column():
-    meat = dict(MEAT)
+    meat = {fahrenheit: seconds for fahrenheit, log10, seconds in MEAT if log10 == 6.5}
     for row in table("food_code_roasts").rows:
         assert meat[row["printed_f"]] == row["hold_s"]

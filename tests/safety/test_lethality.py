@@ -3,7 +3,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from turnspit.errors import OutOfRange
+from turnspit.errors import OutOfRange, Unknown
 from turnspit.heat import RoastCase, forecast_roast
 from turnspit.safety import (
     Conditions,
@@ -78,6 +78,13 @@ def test_a_fat_between_two_columns_takes_the_longer_time():
 def test_a_nonsense_fat_is_refused():
     with pytest.raises(OutOfRange, match="percent"):
         hold_table("turkey", 140)
+
+
+def test_a_column_that_is_not_printed_is_refused():
+    with pytest.raises(Unknown, match=r"6\.5"):
+        hold_table("meat", log10=6.0)
+    with pytest.raises(Unknown, match="7"):
+        hold_table("turkey", log10=5.0)
 
 
 def test_an_ensemble_gives_a_spread_of_the_coldest_station():

@@ -18,7 +18,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from turnspit.errors import OutOfRange
+from turnspit.errors import OutOfRange, Unknown
 from turnspit.heat import RoastForecast
 from turnspit.reference import table
 from turnspit.safety.foods import family
@@ -29,11 +29,11 @@ Floats = NDArray[np.float64]
 
 REQUIRED_LOG10: Mapping[Species, float] = {"turkey": 7.0, "chicken": 7.0, "other_poultry": 7.0, "meat": 6.5}
 FATTEST_PERCENT = 12
-_PRINTED_TABLES: Mapping[Species, tuple[str, ...]] = {
+MEAT_COLUMNS = (6.5, 7.0, 5.0)
+_BIRD_TABLES: Mapping[Species, tuple[str, ...]] = {
     "turkey": ("fsis_turkey",),
     "chicken": ("fsis_chicken",),
     "other_poultry": ("fsis_chicken", "fsis_turkey"),
-    "meat": ("fsis_meat",),
 }
 
 
@@ -62,17 +62,25 @@ class HoldTable:
         return self.log10 / self.hold_s(core_c)
 
 
-def hold_table(species: Species, fat_percent: float | None = None) -> HoldTable:
+def hold_table(species: Species, fat_percent: float | None = None, log10: float | None = None) -> HoldTable:
     """The table for a species; for birds by fat in percent (0 to 100), unknown or over 12 as the fattest.
 
     A fat content between two columns takes the longer of both times; poultry that is neither chicken nor turkey the
-    longer of the two tables. Meat is held to the 6.5-log10 column. Raises OutOfRange.
+    longer of the two tables. `log10` chooses the column for meat: 6.5 (the default), 7, or 5, which the guideline
+    allows only with further support. Raises OutOfRange, and Unknown for a column that is not printed.
     """
-    if fat_percent is None or species == "meat":
-        return _hold_table(species, FATTEST_PERCENT, FATTEST_PERCENT)
+    if species == "meat":
+        column = REQUIRED_LOG10["meat"] if log10 is None else log10
+        if column not in MEAT_COLUMNS:
+            raise Unknown("log10", log10, [f"{each:g}" for each in MEAT_COLUMNS])
+        return _meat_table(column)
+    if log10 not in (None, REQUIRED_LOG10[species]):
+        raise Unknown("log10", log10, ["7"])
+    if fat_percent is None:
+        return _bird_table(species, FATTEST_PERCENT, FATTEST_PERCENT)
     OutOfRange.check("fat_percent", fat_percent, 0.0, 100.0, "give percent of the raw meat's weight")
     bounded = min(max(fat_percent, 1.0), float(FATTEST_PERCENT))
-    return _hold_table(species, int(np.floor(bounded)), int(np.ceil(bounded)))
+    return _bird_table(species, int(np.floor(bounded)), int(np.ceil(bounded)))
 
 
 def species_of(kind: str) -> Species:
@@ -123,16 +131,22 @@ def forecast_log10(forecast: RoastForecast, fat_percent: float | None = None) ->
 
 
 @cache
-def _hold_table(species: Species, low_fat: int, high_fat: int) -> HoldTable:
-    printed = [_printed(name, low_fat, high_fat) for name in _PRINTED_TABLES[species]]
+def _meat_table(log10: float) -> HoldTable:
+    rows_c, hold_s = _printed("fsis_meat", (MEAT_COLUMNS.index(log10),))
+    return HoldTable("meat", log10, rows_c, np.log(hold_s))
+
+
+@cache
+def _bird_table(species: Species, low_fat: int, high_fat: int) -> HoldTable:
+    columns = tuple(range(low_fat - 1, high_fat))
+    printed = [_printed(name, columns) for name in _BIRD_TABLES[species]]
     rows_c = printed[0][0]
     hold_s = np.max(np.stack([seconds for _, seconds in printed]), axis=0)
     return HoldTable(species, REQUIRED_LOG10[species], rows_c, np.log(hold_s))
 
 
-def _printed(name: str, low_fat: int, high_fat: int) -> tuple[Floats, Floats]:
-    """Rows in C and the seconds of the longer of two columns, a 0 s replaced by the last time above zero."""
-    columns = (0,) if name == "fsis_meat" else tuple(range(low_fat - 1, high_fat))
+def _printed(name: str, columns: tuple[int, ...]) -> tuple[Floats, Floats]:
+    """Rows in C and the seconds of the longest of the columns, a 0 s replaced by the last time above zero."""
     rows = table(name).rows
     rows_c = np.array([(row["printed_f"] - 32) / 1.8 for row in rows])
     cells = np.array([[cell_s(row["time"][n], row["unit"][n]) for n in columns] for row in rows])
