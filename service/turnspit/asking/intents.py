@@ -93,6 +93,8 @@ def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
         return True
     hours = piece.scene.values.get("elapsed_h", 0)
+    if hours >= _DAYS_OLD_H and piece.has("<cooked>", "'old") and not piece.has("<out>", "<raw>"):
+        return True
     if piece.has("<out>") or (0 < hours < _DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
     if piece.has("<danger>") and not piece.has("<how_long>"):
@@ -109,6 +111,8 @@ def _safety(piece: Piece) -> bool:
         return True
     if piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and piece.has("<brine>", "<brined>", "<cook>"):
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
+    if piece.has("<stands>") and piece.has("<how_long>") and piece.has("<subject>") and not piece.has("<rest>"):
+        return True
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
     if piece.has("<brine>", "<brined>") and piece.said("brine.hours"):
@@ -137,7 +141,7 @@ def _brine(piece: Piece) -> bool:
 def _doneness(piece: Piece) -> bool:
     if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True
-    if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>", "<probe>"):
+    if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>"):
         return False
     return piece.has("<temperature_read>") or (piece.has("<probe>") and piece.asks)
 
@@ -145,6 +149,8 @@ def _doneness(piece: Piece) -> bool:
 def _done_word(piece: Piece) -> bool:
     if piece.has("<place>") and piece.asks and not piece.has("<subject>"):
         return True
+    if piece.scene.values.get("elapsed_h", 0) >= _DAYS_OLD_H:
+        return False
     return piece.has("<done_word>") and not piece.said("serve_at")
 
 
@@ -180,8 +186,20 @@ def _tells_reading(piece: Piece) -> bool:
     return piece.said("reading.temperature_c")
 
 
+def _tells_old(piece: Piece) -> bool:
+    """Cooked food that is days old is kept as leftovers are."""
+    return piece.scene.values.get("elapsed_h", 0) >= _DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
+
+
 def _tells_danger(piece: Piece) -> bool:
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
+        return True
+    if (
+        piece.has("<cold_place>", "<keep>")
+        and piece.said("elapsed_h")
+        and piece.has("<subject>")
+        and not _tells_state(piece)
+    ):
         return True
     return (
         piece.has("<subject>")
@@ -211,6 +229,7 @@ def _tells_roast(piece: Piece) -> bool:
 
 
 _TOLD: tuple[tuple[Intent, Test], ...] = (
+    ("leftovers", _tells_old),
     ("safety", _tells_danger),
     ("doneness", _tells_reading),
     ("plan", _tells_plan),

@@ -8,6 +8,13 @@ from turnspit.asking.scene import Scene
 _ASKS_SUBJECT = frozenset(("safety", "carve", "leftovers"))
 
 
+_DISHES = ("<subject>",)
+_ROASTS = ("<roast>", "<generic>")
+_ANYTHING = ("<subject>", "<roast>")
+# A dish that is named is what is asked about, then the roast, then the brine; with raw juices it is the roast they
+# come from.
+_ORDER = (_DISHES, _ROASTS, _ANYTHING)
+_ORDER_WITH_JUICES = (_ROASTS, _DISHES)
 _WORD = {"turkey_breast": "turkey", "game_hen": "hen", "fresh_ham": "ham"}
 
 
@@ -22,10 +29,10 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
     if len(asked) == 1:
         pieces = [(0, len(scene.items))]
     for start, end in pieces:
-        for tags in (("<subject>",), ("<roast>", "<generic>", "<subject>")):
+        for tags in _ORDER_WITH_JUICES if topic(scene) == "cross_contact" else _ORDER:
             for place in range(start, end):
                 name = _name(scene, place, tags)
-                if name and (len(tags) > 1 or "<roast>" not in scene.items[place]):
+                if name:
                     scene.put("subject", name, "subject", place, keep=True)
                     return
 
@@ -36,7 +43,10 @@ def _other_noun(scene: Scene) -> bool:
 
 def _name(scene: Scene, place: int, tags: tuple[str, ...]) -> str:
     """The one word for what an item names, "" for nothing that can be asked about."""
-    name = next((str(scene.items[place].tags[tag]) for tag in tags if tag in scene.items[place]), "")
+    item = scene.items[place]
+    if tags == _DISHES and ("<roast>" in item or item.get("<subject>") == "brine"):
+        return ""
+    name = next((str(item.tags[tag]) for tag in tags if tag in item), "")
     if name in ("roast", "poultry") or (name == "meat" and _other_noun(scene)):
         return ""
     return _WORD.get(name, name.partition("_")[0])

@@ -65,6 +65,11 @@ def _an_hour(_: float, unit: str) -> Duration:
     return Duration(HOURS[unit], unit)
 
 
+@grammar.rule("<time_unit> old", gives="<duration>")
+def _a_week_old(unit: str) -> Duration:
+    return Duration(HOURS[unit], unit)
+
+
 @grammar.rule("<a_week>", gives="<duration>")
 def _a_week(_: str) -> Duration:
     return Duration(HOURS["week"], "week")

@@ -12,18 +12,26 @@ def read(scene: Scene) -> None:
     """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
-        if scene.after_is(place, "<later>") is not None or scene.before_is(place, "<shift>", "'by") is not None:
+        if _shifts(scene, place):
             scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
             scene.hints.setdefault("shift_place", place)
             scene.used.add(place)
-        elif _until_dinner(scene, place, duration) or (
-            duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>")
-        ):
+        elif _until_dinner(scene, place, duration) or _thaws_overnight(scene, duration):
             continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+def _shifts(scene: Scene, place: int) -> bool:
+    """`an hour later`, `push it back by 30 minutes`."""
+    return scene.after_is(place, "<later>") is not None or scene.before_is(place, "<shift>", "'by") is not None
+
+
+def _thaws_overnight(scene: Scene, duration: Duration) -> bool:
+    """`defrost it overnight` tells when, not how long it has been."""
+    return duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>")
 
 
 def _sign(scene: Scene, place: int) -> float:
@@ -68,6 +76,9 @@ def _gone_by(scene: Scene) -> bool:
         "<leftovers>",
         "<ago>",
         "<safe>",
+        "<ok>",
+        "<cooked>",
+        "<raw>",
         "<started>",
         "<start>",
         "<cold_place>",

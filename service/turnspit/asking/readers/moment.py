@@ -123,7 +123,12 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     places = [found.place] + ([found.cue] if found.cue is not None else []) + ([dated[0]] if dated else [])
     day = dated[1].on(scene.now.date()) if dated else None
     named_half = dated[1].half if dated else ""
-    if found.role == _STARTED:
+    if found.role == _STARTED and scene.has("<out>"):
+        # "on the counter since 8": how long it has stood.
+        at = last_before(scene.now, found.clock, day, named_half)
+        hours = (scene.now - at).total_seconds() / 3600
+        scene.put("elapsed_h", round(hours, 2), "moment: out since", *places, keep=True)
+    elif found.role == _STARTED:
         at = last_before(scene.now, found.clock, day, named_half)
         scene.put("start_at", at.isoformat(), "moment: went in at", *places, keep=True)
     elif found.role == _START:

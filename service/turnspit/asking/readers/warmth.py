@@ -91,6 +91,9 @@ def _use(scene: Scene, said: _Said) -> str:
     ):
         return "oven"
     target = scene.before_is(said.place, "<target>")
+    to = scene.before_is(said.place, "'to")
+    if to is not None and scene.before_is(to, "<rest>") is not None:
+        return ""
     if target is not None or (scene.before_is(said.place, "'to") is not None and _core_like(said)):
         return "target" if _core_like(said) else "oven"
     places = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
@@ -139,7 +142,7 @@ def _oven_like(said: _Said) -> bool:
 def _put_oven(scene: Scene, said: _Said) -> None:
     unit, guessed = (said.unit, False) if said.unit else plausible_oven(said.value, scene.usual)
     scene.put("oven.temperature_c", round(Temperature(said.value, unit).celsius, 2), f"oven: {unit}", said.place)
-    if not said.unit and scene.usual != "metric" and said.value <= 200 and _held(scene):
+    if not said.unit and scene.usual != "metric" and said.value <= 200 and _danger(scene) == "warm_holding":
         unit, guessed = "degF", False
         scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
     if guessed and scene.has("<overnight>", "<slow>"):
@@ -153,8 +156,8 @@ def _put_oven(scene: Scene, said: _Said) -> None:
         scene.hints["unit_taken"] = unit
 
 
-def _held(scene: Scene) -> bool:
-    return any(item.get("<danger>") == "warm_holding" for item in scene.items)
+def _danger(scene: Scene) -> str:
+    return next((str(item.tags["<danger>"]) for _, item in scene.find("<danger>")), "")
 
 
 def _put_readings(scene: Scene, readings: list[_Said]) -> None:
@@ -163,6 +166,7 @@ def _put_readings(scene: Scene, readings: list[_Said]) -> None:
     found = []
     for said, place in zip(readings, _places(scene, readings), strict=True):
         cold = scene.has("<cold_place>", "<out>") and place is None
+        cold = cold or _danger(scene) == "thermometer"
         unit = said.unit or (plausible_cold(said.value) if cold else plausible_core(said.value))
         one: dict[str, float | str] = {"temperature_c": round(Temperature(said.value, unit).celsius, 2)}
         if place is not None:
