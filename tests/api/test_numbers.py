@@ -10,6 +10,7 @@ from turnspit.api.schemas.recipes import SCALE_EXAMPLE
 from turnspit.api.schemas.safety import CHECK_EXAMPLE
 from turnspit.brine import BrineCase, plan_brine
 from turnspit.heat import ChillCase, OvenStep, RoastCase, forecast_chill, forecast_roast
+from turnspit.safety import plan_cooling
 
 ROAST = {"kind": "turkey", "mass_kg": 6.0}
 Q = {"p10", "p50", "p90"}
@@ -171,13 +172,16 @@ def test_a_cooling_log_is_checked(api: Any) -> None:
     assert closed["closed"] is True
 
 
-def test_a_cooling_is_planned(api: Any) -> None:
-    shallow = {**CHILL_EXAMPLE, "from_c": 70, "to_c": 5}
-    assert post(api, "/v1/safety/checks", {"cooling": shallow})["grade"] == "ok"
-    deep = {**shallow, "dims_mm": [300], "medium_c": 4, "air_m_s": 0}
-    given = post(api, "/v1/safety/checks", {"cooling": deep})
-    assert given["grade"] == "stop"
-    assert 10 <= given["cooling"]["iced_depth_mm"] < 300
+@pytest.mark.parametrize("depth_mm", [50, 300])
+def test_a_cooling_is_planned_as_the_safety_room_does(api: Any, depth_mm: int) -> None:
+    cooling = {"food": "cooked beef", "shape": "slab", "dims_mm": [depth_mm], "medium_c": 4, "from_c": 70}
+    given = post(api, "/v1/safety/checks", {"cooling": cooling})
+    plan = plan_cooling(ChillCase("cooked beef", "slab", (float(depth_mm),), medium_c=4.0, from_c=70.0))
+    assert given["grade"] == plan.finding.severity
+    assert given["findings"][0]["rule"] == "cooling-two-stage"
+    assert given["cooling"]["total_h"] == plan.total_h.document()
+    assert plan.iced_depth_mm is not None
+    assert given["cooling"]["iced_depth_mm"] == int(plan.iced_depth_mm)
 
 
 @pytest.mark.parametrize(
