@@ -31,7 +31,9 @@ def main() -> None:
     """Print the table."""
     turkey = roast("turkey")
     runs: dict[str, Callable[[float], object]] = {
-        "256 members, 3 places, oven alone": lambda m: cook(RoastCase("turkey", 7.0 + m), turkey, draw(256, 1), 74.0),
+        "256 members, 3 places, oven alone": lambda m: cook(
+            RoastCase("turkey", 7.0 + m), turkey, draw(turkey, 256, 1), 74.0
+        ),
         "forecast, 256 members, 3 places": lambda m: forecast_roast(RoastCase("turkey", 7.0 + m)),
         "forecast, stuffed": lambda m: forecast_roast(RoastCase("turkey", 7.0 + m, stuffed=True)),
         "forecast, from frozen": lambda m: forecast_roast(RoastCase("turkey", 7.0 + m, state="frozen")),

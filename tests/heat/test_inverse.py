@@ -12,9 +12,10 @@ from turnspit.heat import (
     largest_mass_kg,
     minutes_to_allow,
     oven_for,
+    roast,
     sensitivities,
 )
-from turnspit.heat.ensemble import NAMES
+from turnspit.heat.ensemble import priors
 
 TURKEY = RoastCase("turkey", 6.35, members=64)
 
@@ -52,7 +53,7 @@ def test_the_size_of_a_bird_is_what_makes_it_most_uncertain() -> None:
     found = sensitivities(TURKEY)
     assert found[0].name == "size"
     assert found[0].at_p10_min < 0.0 < found[0].at_p90_min
-    assert {one.name for one in found} == set(NAMES)
+    assert {one.name for one in found} == {prior.name for prior in priors(roast("turkey"))}
     swings = [one.swing_min for one in found]
     assert swings == sorted(swings, reverse=True)
     assert {one.name for one in found if one.swing_min == 0.0} == {"room", "rest_exchange", "drip"}

@@ -13,9 +13,9 @@ from typing import Literal
 
 import numpy as np
 
-from turnspit.heat.cases import Calibration
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats
+from turnspit.heat.roasts import RoastRow
 
 Form = Literal["factor", "offset"]
 
@@ -34,8 +34,7 @@ class Prior:
         return np.exp(self.sd * normals) if self.form == "factor" else self.sd * normals
 
 
-PRIORS: tuple[Prior, ...] = (
-    Prior("size", "factor", 0.063, "thickness of a piece of given mass: breed, trussing, cut; spans birds and chart"),
+COMMON: tuple[Prior, ...] = (
     Prior("station", "factor", 0.025, "each place's own thickness beside the piece's"),
     Prior("shape", "offset", 0.25, "exponent n, the radius following so that the time stays: what a tape cannot see"),
     Prior("exchange", "factor", 0.09, "convection and radiation together: size of the oven, rack, crowding, pan"),
@@ -47,9 +46,7 @@ PRIORS: tuple[Prior, ...] = (
     Prior("rest_exchange", "factor", 0.25, "draught, board or rack, loose foil in the rest"),
     Prior("drip", "factor", 0.30, "juice lost by breed, ageing, handling"),
 )
-NAMES = tuple(prior.name for prior in PRIORS)
 STATIONS_MOST = 4
-SHAPE_ONLY_WIDER = 1.6
 P90_Z = 1.2816
 
 
@@ -64,28 +61,30 @@ class Members:
         return self.values[name]
 
 
-def draw(members: int, seed: int, calibration: Calibration = "chart") -> Members:
-    """The members of an ensemble; the size spreads more for a roast known by its shape only."""
-    return _members(
-        stratified_normals(len(PRIORS) + STATIONS_MOST, members, seed),
-        SHAPE_ONLY_WIDER if calibration == "shape only" else 1.0,
-    )
+def priors(row: RoastRow) -> tuple[Prior, ...]:
+    """The uncertain numbers of a roast: how thick a piece of its mass is, and what all roasts share."""
+    return (Prior("size", "factor", row.size_spread, row.size_why), *COMMON)
 
 
-def one_at_a_time() -> Members:
+def draw(row: RoastRow, members: int, seed: int) -> Members:
+    """The members of an ensemble of one roast."""
+    return _members(priors(row), stratified_normals(1 + len(COMMON) + STATIONS_MOST, members, seed))
+
+
+def one_at_a_time(row: RoastRow) -> Members:
     """A first member at every median, then two a prior: it alone at its 10th, then at its 90th percentile."""
-    normals = np.zeros((len(PRIORS) + STATIONS_MOST, 1 + 2 * len(PRIORS)))
-    for row in range(len(PRIORS)):
-        normals[row, 1 + 2 * row : 3 + 2 * row] = -P90_Z, P90_Z
-    normals[len(PRIORS) :] = normals[NAMES.index("station")]
-    return _members(normals, 1.0)
-
-
-def _members(normals: Floats, widen: float) -> Members:
-    values: dict[str, Floats] = {}
-    for row, prior in enumerate(PRIORS):
+    uncertain = priors(row)
+    normals = np.zeros((len(uncertain) + STATIONS_MOST, 1 + 2 * len(uncertain)))
+    for i, prior in enumerate(uncertain):
+        normals[i, 1 + 2 * i : 3 + 2 * i] = -P90_Z, P90_Z
         if prior.name == "station":
-            values[prior.name] = prior.of(normals[len(PRIORS) :])
-        else:
-            values[prior.name] = prior.of(normals[row] * (widen if prior.name == "size" else 1.0))
+            normals[len(uncertain) :] = normals[i]
+    return _members(uncertain, normals)
+
+
+def _members(uncertain: tuple[Prior, ...], normals: Floats) -> Members:
+    """Members from unit normals: a row for each prior, then one for each station."""
+    values = {prior.name: prior.of(normals[i]) for i, prior in enumerate(uncertain)}
+    station = next(prior for prior in uncertain if prior.name == "station")
+    values["station"] = station.of(normals[len(uncertain) :])
     return Members(normals.shape[1], MappingProxyType(values))

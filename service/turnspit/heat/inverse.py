@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import OvenStep, RoastCase
 from turnspit.heat.cook import cook
-from turnspit.heat.ensemble import PRIORS, one_at_a_time
+from turnspit.heat.ensemble import one_at_a_time, priors
 from turnspit.heat.limits import check_roast
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasting import ends_c, forecast_roast
@@ -85,10 +85,10 @@ def sensitivities(case: RoastCase) -> tuple[Sensitivity, ...]:
     row = roast(case.kind)
     target_c, pull_c = ends_c(case, row)
     check_roast(case, row, target_c, pull_c)
-    cooked = cook(case, row, one_at_a_time(), max(target_c, pull_c))
+    cooked = cook(case, row, one_at_a_time(row), max(target_c, pull_c))
     ready_min = cooked.reached_s(pull_c).max(axis=0) / 60.0
     moved = ready_min[1:].reshape(-1, 2) - ready_min[0]
-    found = [Sensitivity(prior.name, *map(float, ends)) for prior, ends in zip(PRIORS, moved, strict=True)]
+    found = [Sensitivity(prior.name, *map(float, ends)) for prior, ends in zip(priors(row), moved, strict=True)]
     return tuple(sorted(found, key=lambda one: -one.swing_min))
 
 

@@ -27,7 +27,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     row = row or roast(case.kind)
     target_c, pull_c = ends_c(case, row)
     check_roast(case, row, target_c, pull_c)
-    members = draw(case.members, case.seed, row.calibration)
+    members = draw(row, case.members, case.seed)
     cooked = cook(case, row, members, max(target_c, pull_c))
     pulled = pull(cooked, pull_c, case.rest_min)
     names = [place.name for place in cooked.places]

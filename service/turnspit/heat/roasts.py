@@ -58,6 +58,8 @@ class RoastRow:
     default_target_c: float
     doneness: Mapping[str, float]
     rest_min_range: Bounds
+    size_spread: float
+    size_why: str
     crust_kg_m2: float
     drip: float
     bone_in: bool
@@ -104,6 +106,8 @@ def _row(row: Mapping[str, Any]) -> RoastRow:
         default_target_c=float(row["default_target_c"]),
         doneness=MappingProxyType(dict(row["doneness"])),
         rest_min_range=bounds("rest_min_range"),
+        size_spread=float(row["size_spread"]),
+        size_why=row["size_why"],
         crust_kg_m2=float(row["crust_kg_m2"]),
         drip=float(row["drip"]),
         bone_in=row["bone_in"],
