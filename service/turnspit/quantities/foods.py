@@ -112,6 +112,8 @@ def piece_mass(item: str, unit_name: str, size: str = "") -> PieceMass | None:
     if key is None or key in _salts():
         return None
     rows = [row for row in _masses()[key] if row["unit"] == unit_name]
+    if not rows and unit_name in ("rib", "stick"):  # celery, which the table counts by the stalk
+        rows = [row for row in _masses()[key] if row["unit"] == "stalk"]
     if not rows and unit_name == "piece":
         rows = [row for row in _masses()[key] if row["unit"] in WHOLE_FRUITS]
     if not rows:

@@ -23,7 +23,8 @@ _ABOUT = re.compile(
 _ABOUT_AFTER = re.compile(r"[\s,]*(?:approx\.?|approximately|or so|aprox\.?)(?=\W|$)", re.IGNORECASE)
 _FEW = re.compile(r"(?:a\s+)?(?:good\s+)?(?:few|several|couple)\b", re.IGNORECASE)
 _SIZE = re.compile(
-    r"\s*(extra[- ]large|very large|very small|large|medium|small|jumbo|big|sm|lg|med|heaped|heaping|rounded|level|"
+    r"\s*([a-z]+(?=[- ]sized)|extra[- ]large|"
+    r"very large|very small|large|medium|small|jumbo|big|sm|lg|med|heaped|heaping|rounded|level|"
     r"scant|generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
     r"(?:[- ]sized?|\.)?(?=[\s,])",
     re.IGNORECASE,
@@ -44,7 +45,8 @@ _TO = re.compile(r"\s*(?:-|—|to\b|a\b)\s*", re.IGNORECASE)
 _OF = re.compile(r"\s*(?:of|de|d')\s+(?:an?\s+|the\s+|la\s+)?", re.IGNORECASE)
 _BRACKET = re.compile(r"\s*[(\[]\s*(?:=|or\s+)?\s*(?P<inside>[^()\[\]]+)[)\]]", re.IGNORECASE)
 _BRACKET_END = re.compile(r"[\s,]*(?:each|apiece|cada un[oa]|c/u|total|net)?\.?\s*(?:$|/|;|,?\s*or\b)", re.IGNORECASE)
-_SLASH = re.compile(r"\s*(?:/|=|\bor\b)\s*(?:(?:about|scant|generous)\s+)?(?=\d)", re.IGNORECASE)
+_OR_PARTS = re.compile(r"\s*(?:\bor\b|=|;)\s*", re.IGNORECASE)
+_SLASH = re.compile(r"\s*(?:/|\||=|\bor\b)\s*(?:(?:about|scant|generous)\s+)?(?=\d)", re.IGNORECASE)
 _EACH = re.compile(r"\b(?:each|apiece|cada un[oa]|c/u)\b", re.IGNORECASE)
 
 
@@ -114,11 +116,21 @@ def _packed(text: str, start: int, region: Region | None) -> tuple[Amount, int] 
     times = _TIMES.match(text, end)
     nested = _sized(text, times.end() if times else _skip(_SPACE, text, end), region)
     if nested is not None and (times or text[end : end + 1] == " "):
-        container, after = _container(text, nested[1])
+        container, after = _container(text, _skip_other_measures(text, nested[1], region))
         return Amount(count, container, high, region, each=nested[0]), after
     single = _sized(text, start, region)
     container, after = _container(text, single[1]) if single else ("", 0)
     return (Amount(Fraction(1), container, None, region, each=single[0]), after) if single and container else None
+
+
+def _skip_other_measures(text: str, end: int, region: Region | None) -> int:
+    """Past the same size in other units: "1.8kg/4lb"."""
+    while slash := _SLASH.match(text, end):
+        other = _sized(text, slash.end(), region)
+        if other is None:
+            break
+        end = other[1]
+    return end
 
 
 def _sized(text: str, start: int, region: Region | None) -> tuple[Amount, int] | None:
@@ -187,12 +199,14 @@ def _with_equal(text: str, end: int, amount: Amount) -> tuple[Amount, int]:
 
 def _whole_measure(text: str, region: Region | None) -> Amount | None:
     """A mass, volume or length that is the whole of a bracket; of several ("450 g/1 lb") the first."""
-    start = _skip(_ABOUT, text, 0)
-    found = _sized(text, start, region)
-    if found is None:
-        return None
-    amount, end = _compound(text, *reversed(found))  # type: ignore[arg-type]
-    return amount if _BRACKET_END.match(text, end) else None
+    for part in _OR_PARTS.split(text):
+        found = _sized(part, _skip(_ABOUT, part, 0), region)
+        if found is None:
+            continue
+        amount, end = _compound(part, found[1], found[0])
+        if _BRACKET_END.match(part, end):
+            return amount
+    return None
 
 
 def _container(text: str, start: int) -> tuple[str, int]:

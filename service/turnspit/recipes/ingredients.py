@@ -50,7 +50,7 @@ _PURPOSE = re.compile(
 )
 _FROM_FRUIT = re.compile(
     r"^(?:the\s+)?(?P<part>(?:(?:finely|freshly)\s+)?(?:(?:grated|squeezed|strained|pared)\s+)?(?:juice|zest|rind|peel|"
-    r"zumo|jugo|ralladura)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:grated\s+)?(?:juice|zest|rind|peel))?)\s+"
+    r"zumo|jugo|ralladura)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:(?:finely\s+)?grated\s+)?(?:juice|zest|rind|peel))?)\s+"
     r"(?:(?:of|from|de)\s+|(?=\d))",
     re.IGNORECASE,
 )
@@ -135,10 +135,14 @@ def _asides(rest: str) -> tuple[str, _Said]:
     if not _ASIDE_WORDS.search(rest):
         return rest.strip(" ,;"), _NOTHING_SAID
     rest, optional = _without(_OPTIONAL, rest)
-    rest, to_taste = _without(_TO_TASTE, rest)
     extra = _EXTRA.search(rest)
-    if extra:
-        rest = rest[: extra.start()] + rest[extra.end() :]
+    shorter = rest[: extra.start()] + rest[extra.end() :] if extra else rest
+    named = take_amount(shorter) if extra else None
+    if named is not None and not named[1]:
+        extra = None  # "1 cup plus more flour": the food stands behind it
+    else:
+        rest = shorter
+    rest, to_taste = _without(_TO_TASTE, rest)
     purpose = _PURPOSE.search(rest)
     if purpose and purpose.start():
         rest = rest[: purpose.start()]
@@ -201,8 +205,13 @@ def _weight_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None
         return rest, amount
     for joint in _OF_WEIGHT.finditer(rest):
         other = take_amount(rest[joint.end() :])
-        if other is not None and _is_measure(other[0], "mass") and (not other[1] or other[1][0] == ","):
-            return f"{rest[: joint.start()]}{other[1]}", replace(amount, equals=_in_region(other[0], amount))
+        if other is None or not _is_measure(other[0], "mass"):
+            continue
+        behind = _EACH_INSIDE.sub("", other[1]).strip()
+        if not behind or behind[0] == ",":
+            weight, shorter = _in_region(other[0], amount), f"{rest[: joint.start()]}{behind}"
+            said_each = behind != other[1]
+            return shorter, replace(amount, each=weight) if said_each else replace(amount, equals=weight)
     return rest, amount
 
 
