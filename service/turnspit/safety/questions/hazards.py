@@ -6,10 +6,11 @@ from turnspit.message import Message
 from turnspit.reference import Kitchen
 from turnspit.safety.finding import Finding, finding, within
 from turnspit.safety.question import SafetyQuestion
-from turnspit.safety.thermometer import boiling_point_c, probe_error_k, probe_is_true
+from turnspit.safety.thermometer import ICE_C, Bath, boiling_point_c, probe_error_k, probe_is_true
 
 OPEN_AIR = ("outdoors", "garden", "yard")
 HOTTEST_OIL_C = 190.6  # 375 F
+LUKEWARM_C = 45.0  # nearer to boiling above, nearer to ice below
 
 
 def washed(_question: SafetyQuestion, kitchen: Kitchen) -> Finding:
@@ -108,18 +109,28 @@ def glass(_question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 
 def thermometer(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
-    """The probe in ice water or in boiling water."""
+    """The probe in ice water or in boiling water; which of the two it was is taken from the reading if not said."""
     rule = "thermometer-check"
-    boils_c = boiling_point_c(question.altitude_m or 0.0)
-    if question.temperature_c is None or question.method not in ("ice", "boiling"):
-        seen = Message("safety-probe-how", temperature_c=boils_c)
+    altitude_m = question.altitude_m or 0.0
+    boils_c = boiling_point_c(altitude_m)
+    bath = _bath(question)
+    if bath is None or question.temperature_c is None:
+        known = question.altitude_m is not None
+        seen = Message("safety-probe-how", temperature_c=boils_c) if known else Message("safety-probe-how-high")
         return finding(kitchen, rule, "info", "measure", seen)
-    bath = question.method
-    error_k = probe_error_k(question.temperature_c, "ice" if bath == "ice" else "boiling", question.altitude_m or 0.0)
+    error_k = probe_error_k(question.temperature_c, bath, altitude_m)
     unknown = ("altitude_m",) if bath == "boiling" and question.altitude_m is None else ()
-    expected_c = boils_c if bath == "boiling" else 0.0
+    expected_c = boils_c if bath == "boiling" else ICE_C
     seen = Message("safety-probe", temperature_c=question.temperature_c, expected_c=expected_c)
     if probe_is_true(error_k):
         return finding(kitchen, rule, "ok", "go_on", seen, unknown=unknown)
     action = Message("safety-do-replace-probe", error_k=abs(error_k), side="high" if error_k > 0 else "low")
     return finding(kitchen, rule, "stop", "measure", seen, action=action, unknown=unknown)
+
+
+def _bath(question: SafetyQuestion) -> Bath | None:
+    if question.method == "ice" or question.method == "boiling":
+        return question.method
+    if question.temperature_c is None:
+        return None
+    return "boiling" if question.temperature_c > LUKEWARM_C else "ice"

@@ -168,3 +168,4 @@ safety-allergen-wheat = wheat
 safety-allergen-soybeans = soybeans
 safety-allergen-sesame = sesame
 safety-cooling-never = Cooling like this it would not get to { TEMPERATURE(5) } in any useful time.
+safety-probe-how-high = In ice water it must read { TEMPERATURE(0) }; in boiling water { TEMPERATURE(100) } at the sea, about { RISE(1) } less for every 300 m (1,000 ft) of height.

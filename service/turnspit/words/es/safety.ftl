@@ -168,3 +168,4 @@ safety-allergen-wheat = trigo
 safety-allergen-soybeans = soya
 safety-allergen-sesame = sésamo
 safety-cooling-never = Enfriándose así no llegaría a { TEMPERATURE(5) } en un tiempo útil.
+safety-probe-how-high = En agua con hielo debe marcar { TEMPERATURE(0) }; en agua hirviendo { TEMPERATURE(100) } al nivel del mar, cerca de { RISE(1) } menos por cada 300 m (1000 pies) de altura.
