@@ -129,8 +129,9 @@ def thermometer(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 
 def _bath(question: SafetyQuestion) -> Bath | None:
-    if question.method == "ice" or question.method == "boiling":
-        return question.method
-    if question.temperature_c is None:
-        return None
-    return "boiling" if question.temperature_c > LUKEWARM_C else "ice"
+    if question.method not in ("ice", "boiling") and question.temperature_c is not None:
+        return "boiling" if question.temperature_c > LUKEWARM_C else "ice"
+    match question.method:
+        case "ice" | "boiling" as bath:
+            return bath
+    return None
