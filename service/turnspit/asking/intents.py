@@ -93,7 +93,8 @@ def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
         return True
     hours = piece.scene.values.get("elapsed_h", 0)
-    if hours >= _DAYS_OLD_H and piece.has("<cooked>", "'old") and not piece.has("<out>", "<raw>"):
+    eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has("<out>", "<raw>", "<thaw>", "<temperature_read>")
+    if hours >= _DAYS_OLD_H and eaten and not piece.said("roast.state"):
         return True
     if piece.has("<out>") or (0 < hours < _DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
