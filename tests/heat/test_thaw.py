@@ -116,6 +116,9 @@ def test_a_piece_that_is_not_frozen_through_needs_no_time():
 def test_all_that_is_said_has_a_text():
     said = {told.key for kind in ("turkey", "beef_rib") for told in few(kind, 5.0, "cold_water").assumptions}
     said |= {told.key for told in few("turkey", 5.0).assumptions}
+    both = few("turkey", 5.0, "cold_water", refrigerator_h=24.0).assumptions
+    assert "heat-thaw-both" in {told.key for told in both}
+    said |= {told.key for told in both}
     assert said <= keys("en") & keys("es")
 
 

@@ -238,7 +238,10 @@ def _hours_above(hours: Floats, surface_c: Floats, level_c: float, until_h: floa
 
 
 def _assumptions(case: ThawCase, poultry: bool) -> tuple[Message, ...]:
-    told = [Message(f"heat-thaw-{case.method.replace('_', '-')}", medium_c=_medium_c(case, case.method))]
+    way, medium_c = case.method.replace("_", "-"), _medium_c(case, case.method)
+    told = [Message(f"heat-thaw-{way}", medium_c=medium_c, start_c=case.start_c)]
+    if case.method == "cold_water" and case.refrigerator_h > 0:
+        told.append(Message("heat-thaw-both", hours_min=case.refrigerator_h * 60, medium_c=USUAL_C["refrigerator"]))
     if not poultry:
         told.append(Message("heat-thaw-no-rule"))
     return tuple(told)

@@ -1,5 +1,6 @@
-heat-thaw-refrigerator = Thawed in a refrigerator at { TEMPERATURE($medium_c) }, from { TEMPERATURE(-18) }.
-heat-thaw-cold-water = Thawed in a leak-proof bag in water of { TEMPERATURE($medium_c) }, changed every half hour.
+heat-thaw-refrigerator = Thawed in a refrigerator at { TEMPERATURE($medium_c) }, from { TEMPERATURE($start_c) }.
+heat-thaw-cold-water = Thawed in a leak-proof bag in water of { TEMPERATURE($medium_c) }, changed every half hour, from { TEMPERATURE($start_c) }.
+heat-thaw-both = Before the water it has { SPAN($hours_min) } in a refrigerator at { TEMPERATURE($medium_c) }.
 heat-thaw-no-rule = No federal table gives thawing hours for this cut: these are computed, so feel for ice before you count on them.
 
 # What a forecast of a roast took for granted.
