@@ -93,7 +93,9 @@ def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
         return True
     hours = piece.scene.values.get("elapsed_h", 0)
-    eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has("<out>", "<raw>", "<thaw>", "<temperature_read>")
+    eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has(
+        "<out>", "<raw>", "<thaw>", "<temperature_read>"
+    )
     if hours >= _DAYS_OLD_H and eaten and not piece.said("roast.state"):
         return True
     if piece.has("<out>") or (0 < hours < _DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
@@ -103,7 +105,7 @@ def _leftovers(piece: Piece) -> bool:
     if "leftovers_wanted" in piece.scene.values:
         return False
     return piece.has("<leftovers>") or (
-        piece.has("<keep>") and piece.has("<how_long>") and not piece.has("<brine>", "<thaw>")
+        piece.has("<keep>") and piece.has("<how_long>") and not piece.has("<brine>", "<thaw>", "<state>")
     )
 
 
@@ -118,6 +120,8 @@ def _safety(piece: Piece) -> bool:
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
     if piece.has("<brine>", "<brined>") and piece.said("brine.hours"):
         return False
+    if piece.has("<rest>") and not piece.has("<temperature_read>"):
+        return False
     if piece.has("<safe>") or piece.ok_asked:
         return not piece.has("<done>")
     if piece.has("<cold_place>") and piece.has("<temperature_read>"):
@@ -128,6 +132,10 @@ def _safety(piece: Piece) -> bool:
 
 
 def _thaw(piece: Piece) -> bool:
+    if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
+        return True
+    if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
+        return True
     return piece.has("<thaw>") and not piece.has("<no_thaw>")
 
 
@@ -162,6 +170,8 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
+    if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
+        return True
     return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))
 
 

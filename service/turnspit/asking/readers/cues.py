@@ -50,7 +50,12 @@ def _put_in(*_: object) -> str:
     return "start"
 
 
-@grammar.rule(f"keep|keeping|hold|holding|kept {_IT} warm|hot", gives="<danger>", keeps=True)
+@grammar.rule(
+    f"keep|keeping|hold|holding|kept {_IT} warm|hot",
+    f"hold|holding carved|cooked|sliced|finished? {_IT} at|for|until|till",
+    gives="<danger>",
+    keeps=True,
+)
 def _keep_warm(_: str) -> str:
     return "warm_holding"
 

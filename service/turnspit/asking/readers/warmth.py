@@ -104,6 +104,8 @@ def _use(scene: Scene, said: _Said) -> str:
         return "reading"
     if said.bare:
         at = scene.before_is(said.place, "<at>", "<start>")
+        if _danger(scene) == "warm_holding" and at is not None and not scene.has("<oven>"):
+            return "reading"
         if scene.has("<overnight>") and 180 <= said.value <= 300:
             return "oven"
         if (
