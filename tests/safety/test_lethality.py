@@ -161,6 +161,11 @@ def test_a_slow_come_up_earns_nothing_and_stops():
     assert prove(bird(come_up_min=360), "turkey", GOOD).met
 
 
+def test_the_slowest_station_decides_the_come_up():
+    slow_thigh = [*bird(stations=("breast",)), *bird(stations=("thigh",), come_up_min=361)]
+    assert not prove(slow_thigh, "turkey", GOOD).met
+
+
 def test_a_history_that_begins_warm_needs_its_come_up_stated():
     warm = [each for each in bird() if each.minute > 0]
     assert not prove(warm, "turkey", GOOD).met
