@@ -29,7 +29,7 @@ class Amount:
     equals: Amount | None = None
 
     def __post_init__(self) -> None:
-        if self.value < 0 or (self.high is not None and self.high < self.value):
+        if self.value.numerator < 0 or (self.high is not None and self.high < self.value):
             raise Impossible(
                 "amount", f"{self.value} to {self.high}", "is negative or upside down", "give low to high"
             )

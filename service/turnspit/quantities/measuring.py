@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
+from itertools import pairwise
 
 from turnspit.quantities.units import Region, unit
 from turnspit.reference import table
@@ -93,6 +94,8 @@ def _joined(count: float, known: _Set, smaller: _Set) -> Iterator[tuple[float, f
         if not 0 < below < count:
             continue
         more, rest = _nearest((count - below) * known.si / smaller.si, smaller.parts)
+        if smaller.name == known.name and (more or not base.size > rest.size):
+            continue  # "1/4 tsp + 1/8 tsp" is measured, "1/8 tsp + 1/4 tsp" is not written
         added = (more + rest.size) * smaller.si
         if 0 < added < min(known.si * known.joined_below, below * known.si):
             cost = JOINING_COST + _cost(whole, base) + _cost(more, rest)
@@ -100,10 +103,14 @@ def _joined(count: float, known: _Set, smaller: _Set) -> Iterator[tuple[float, f
 
 
 def _nearest(count: float, parts: tuple[_Part, ...]) -> tuple[int, _Part]:
+    """The whole number and the part that come nearest; the parts stand in order, from 0 to 1."""
     whole = int(count)
     rest = count - whole
-    part = min(parts, key=lambda part: abs(part.size - rest))
-    return (whole + 1, parts[0]) if part.size == 1.0 else (whole, part)
+    for lower, upper in pairwise(parts):
+        if rest <= upper.size:
+            part = lower if rest - lower.size <= upper.size - rest else upper
+            return (whole + 1, parts[0]) if part.size == 1.0 else (whole, part)
+    return whole + 1, parts[0]
 
 
 def _cost(whole: int, part: _Part) -> float:

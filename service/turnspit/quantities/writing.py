@@ -102,7 +102,7 @@ def measured(
     tolerance: float | None = None,
 ) -> Measured:
     """As `write_amount`, but as parts with the size they come to."""
-    if value < 0:
+    if value.numerator < 0:
         raise Impossible("amount", float(value), "is negative", "give an amount of zero or more")
     found = unit(unit_name, region) if unit_name else None
     if found is None or not found.si or found.dimension == "length":
@@ -165,8 +165,9 @@ def _number_text(number: Fraction, name: str, language: str) -> str:
     if name in DECIMAL_UNITS:
         text = f"{float(number):.3f}".rstrip("0").rstrip(".")
         return text.replace(".", ",") if language == "es" else text
-    whole, part = divmod(number, 1)
-    return " ".join(str(one) for one in (whole, part) if one) or "0"
+    whole, over = divmod(number.numerator, number.denominator)
+    part = f"{over}/{number.denominator}" if over else ""
+    return f"{whole} {part}".rstrip() if whole else part or "0"
 
 
 @cache

@@ -10,7 +10,7 @@ from __future__ import annotations
 import html
 import re
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 
 from turnspit.quantities import Amount, Region, food_named, holds_more, is_food_name, plain, take_amount, unit
 from turnspit.recipes.recipe import Ingredient
@@ -165,6 +165,13 @@ def _part_of_fruit(rest: str, region: Region | None) -> tuple[Amount, str, str] 
     match = _FROM_FRUIT.match(rest)
     taken = take_amount(rest[match.end() :], region) if match else None
     return (*taken, match["part"].casefold()) if match is not None and taken is not None else None
+
+
+@lru_cache(maxsize=4096)
+def names_part_of_fruit(preparation: str) -> bool:
+    """Whether the words are a part of a fruit ("juice", "finely grated zest"), as in "juice of 2 lemons"."""
+    match = _FROM_FRUIT.match(f"{preparation} of ")
+    return match is not None and match["part"] == preparation
 
 
 def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:

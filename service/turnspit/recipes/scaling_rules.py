@@ -54,25 +54,41 @@ def apply_rules(
             concerned.setdefault(name, []).append(at)
     for name, row in _rows().items():
         lines_of = concerned.get(name, [])
+        if row["effect"] == "surface":
+            lines_of = [at for at in lines_of if _simmers(recipe, row, recipe.ingredients[at].item)]
         if (row.get("words") and not lines_of) or not _concerns(row, factor, title, steps):
             continue
-        change = _change(recipe, row, factor, lines_of)
-        if not _worth_saying(row, change, factor, [linear[at] for at in lines_of]):
+        changed = _changed(recipe, linear, row, factor, lines_of)
+        if not _worth_saying(row, changed, linear, lines_of):
             continue
         on = name not in rules_off
-        for at in lines_of if on and change is not None else ():
-            amount = recipe.ingredients[at].amount
-            if not changed_by[at] and amount is not None and change is not None:
-                lines[at] = replace(linear[at], amount=amount.times(change))
-                changed_by[at] = name
+        for at, amount in changed.items() if on else ():
+            if not changed_by[at]:
+                lines[at], changed_by[at] = replace(linear[at], amount=amount), name
         items = tuple(linear[at].item for at in lines_of)
         message = Message(f"recipes-rule-{name}", **_values(factor, items))
-        speaking.append(AppliedRule(name, on, change is not None, items, message, row["source"], row["obtained"]))
+        speaking.append(AppliedRule(name, on, bool(changed), items, message, row["source"], row["obtained"]))
     return tuple(lines), tuple(changed_by), tuple(speaking)
 
 
-def _change(recipe: Recipe, row: Row, factor: Fraction, lines_of: list[int]) -> Fraction | None:
-    """What the rule multiplies the recipe's amounts by instead of the factor; None for advice."""
+def _changed(
+    recipe: Recipe, linear: tuple[Ingredient, ...], row: Row, factor: Fraction, lines_of: list[int]
+) -> dict[int, Amount]:
+    """The amounts by the rule, by the place of their line; none for advice."""
+    if row["effect"] == "whole_roast":
+        counted = {at: linear[at].amount for at in lines_of}
+        return {
+            at: replace(one, value=_whole(one.usual), high=None)
+            for at, one in counted.items()
+            if _in_parts(one) and one
+        }
+    instead = _instead_of_factor(recipe, row, factor, lines_of)
+    originals = {at: recipe.ingredients[at].amount for at in lines_of}
+    return {at: one.times(instead) for at, one in originals.items() if one is not None and instead is not None}
+
+
+def _instead_of_factor(recipe: Recipe, row: Row, factor: Fraction, lines_of: list[int]) -> Fraction | None:
+    """What the rule multiplies the recipe's amounts by instead of the factor; None where it does not."""
     if row["effect"] == "half_steps":
         return 2 + (factor - 2) * Fraction(row["slope"])
     if row["effect"] == "surface":
@@ -82,11 +98,26 @@ def _change(recipe: Recipe, row: Row, factor: Fraction, lines_of: list[int]) -> 
     return None
 
 
-def _worth_saying(row: Row, change: Fraction | None, factor: Fraction, lines: list[Ingredient]) -> bool:
-    """A change of under a hundredth is not worth a word, nor is whole eggs."""
-    if change is not None:
-        return abs(change / factor - 1) >= Fraction(1, 100)
-    return row["effect"] != "whole" or any(_in_parts(one.amount) for one in lines)
+def _worth_saying(row: Row, changed: dict[int, Amount], linear: tuple[Ingredient, ...], lines_of: list[int]) -> bool:
+    """A change of under a hundredth is not worth a word, nor are whole eggs."""
+    if row["effect"] == "advice":
+        return True
+    if row["effect"] == "whole":
+        return any(_in_parts(linear[at].amount) for at in lines_of)
+    pairs = ((linear[at].amount, amount) for at, amount in changed.items())
+    return any(was is not None and abs(now.usual / was.usual - 1) >= Fraction(1, 100) for was, now in pairs)
+
+
+def _whole(count: Fraction) -> Fraction:
+    """Whole roasts for so many: the next above, unless the one below is short by less than a tenth of a roast."""
+    return Fraction(max(1, math.ceil(count - Fraction(1, 10))))
+
+
+def _simmers(recipe: Recipe, row: Row, item: str) -> bool:
+    """Whether a step that simmers names the liquid, or the dish is a sauce, stock or stew."""
+    noun = item.rsplit(maxsplit=1)[-1].casefold()
+    steps = (step.text.casefold() for step in recipe.steps if _pattern(row["rule"], "in_steps").search(step.text))
+    return bool(_pattern(row["rule"], "dishes").search(recipe.name)) or any(noun in text for text in steps)
 
 
 def _evaporated_part(recipe: Recipe, row: Row, lines_of: list[int]) -> float:

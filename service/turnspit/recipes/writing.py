@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from turnspit.quantities import Amount, System, write_amount
+from turnspit.recipes.ingredients import names_part_of_fruit
 from turnspit.recipes.recipe import Ingredient, Yield
 
 _WORDS = {
     "en": {
         "about": "about",
+        "of": "of",
         "or": "or",
         "optional": "optional",
         "taste": "to taste",
@@ -16,6 +18,7 @@ _WORDS = {
     },
     "es": {
         "about": "unos",
+        "of": "de",
         "or": "o",
         "optional": "opcional",
         "taste": "al gusto",
@@ -33,8 +36,10 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
     amount = write_line_amount(ingredient.amount, ingredient.item, system, language) if ingredient.amount else ""
     others = [f"{words['or']} {_alternative(one, ingredient, system, language)}" for one in ingredient.alternatives]
     head = " ".join(filter(None, (amount, ingredient.item, *others)))
+    part = names_part_of_fruit(ingredient.preparation) and amount and not others
+    head = f"{ingredient.preparation} {words['of']} {head}" if part else head
     tail = (
-        ingredient.preparation,
+        "" if part else ingredient.preparation,
         words["optional"] if ingredient.optional else "",
         words["taste"] if ingredient.to_taste else "",
         ingredient.purpose,

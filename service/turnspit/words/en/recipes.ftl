@@ -69,6 +69,7 @@ recipes-rule-evaporation-by-surface = Less simmers away from a larger pot for it
 recipes-rule-browning-in-batches = Brown in one layer: in about { $batches } batches of the same pan, with fat for each, or in pans of that much more area.
 recipes-rule-batches-beyond-four = Beyond four times make batches: here about { $batches }.
 recipes-rule-time-by-thickness = Time goes with thickness, not weight: one piece this much larger takes about { NUMBER($time_factor, maximumFractionDigits: 2) } times as long; more pieces, or more pans of the same depth, take the same time.
+recipes-rule-whole-roasts = A roast is bought whole ({ $items }): the next whole number stands here, and the rest stays by the factor.
 recipes-rule-part-of-an-egg = Part of an egg: beat it and weigh; a large egg is 50 g without its shell.
 
 # Lists: shopping, orders, preparation.

@@ -69,6 +69,7 @@ recipes-rule-evaporation-by-surface = De una olla mayor se evapora menos por vol
 recipes-rule-browning-in-batches = Dore en una sola capa: en unas { $batches } tandas de la misma sartén, con grasa para cada una, o en sartenes con esa superficie.
 recipes-rule-batches-beyond-four = Más allá de cuatro veces, hágalo en tandas: aquí unas { $batches }.
 recipes-rule-time-by-thickness = El tiempo va con el grosor, no con el peso: una pieza así de grande tarda unas { NUMBER($time_factor, maximumFractionDigits: 2) } veces más; más piezas, o más moldes de la misma altura, tardan lo mismo.
+recipes-rule-whole-roasts = Un asado se compra entero ({ $items }): aquí va el siguiente número entero y lo demás sigue el factor.
 recipes-rule-part-of-an-egg = Parte de un huevo: bátalo y péselo; un huevo grande pesa 50 g sin cáscara.
 
 # Listas: compra, pedidos, preparación.
