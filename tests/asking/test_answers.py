@@ -487,3 +487,30 @@ def test_salting_dry_and_an_equilibrium_brine_are_their_own_ways():
     assert asked("brine", roast, "dry brine a 14 lb turkey").data["brine"]["water_l"] == 0
     weak = asked("brine", roast, "equilibrium brine for a 14 lb turkey").data["brine"]["strength_percent"]
     assert weak < asked("brine", roast, "brine for a 14 lb turkey").data["brine"]["strength_percent"]
+
+
+@pytest.mark.parametrize(
+    ("intent", "understood", "text", "part"),
+    [
+        ("brine", {"roast": {"mass_kg": 6.0}, "brine": {"vessel_l": 5000.0}}, "", "outside what I can answer for"),
+        ("roast_time", {"roast": {"kind": "unicorn"}}, "", "I do not know “unicorn”"),
+        ("convert", {"amount": {"value": 3.0, "unit": "m"}}, "", "I do not know “m”"),
+        (
+            "convert",
+            {"amount": {"value": 2.0, "unit": "cup", "item": "gold dust", "target_unit": "g"}},
+            "",
+            "gold dust",
+        ),
+        ("convert", {"amount": {"value": 350.0}}, "convert 350", "I need an amount and its unit"),
+        ("scale", {}, "scale the recipe", "from how many servings"),
+        ("roast_time", {"roast": {"mass_kg": 0.05}}, "", "less than I can plan one turkey for"),
+        ("roast_time", {"oven": {"temperature_c": 900.0}}, "", "outside what I can answer for"),
+    ],
+)
+def test_what_is_refused_or_missing_is_told_in_words(intent, understood, text, part):
+    assert part in say(asked(intent, understood, text).headline, US)
+
+
+def test_a_stick_is_a_measure_where_the_food_has_sticks():
+    amount = {"value": 1.0, "unit": "stick", "item": "butter", "target_unit": "g"}
+    assert say(asked("convert", {"amount": amount}).headline, US).startswith("1 stick of butter ≈ 11")

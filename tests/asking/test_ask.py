@@ -205,3 +205,29 @@ def test_nothing_a_person_types_raises(text):
     assert reply.headline
     json.dumps(reply.document(), allow_nan=False)
     assert Conversation.from_document(json.loads(json.dumps(conversation.document()))) == conversation
+
+
+def test_fahrenheit_or_celsius_is_asked_back_where_both_could_be():
+    reply, conversation = talk("turkey at 210 how long")
+    assert conversation.pending == "oven.temperature_c"
+    assert reply.question.text == "Is that °F or °C?"
+    again, after = ask(Line(reply.question.choices[0], NOW), conversation, "id")
+    assert again.understood["oven"]["temperature_c"] == pytest.approx(98.9, abs=0.1)
+    assert after.set_by["oven.temperature_c"] == "asked"
+    assert after.pending == ""
+
+
+def test_a_dinner_far_ahead_is_asked_again_nearer_the_day():
+    reply, _ = talk("14 lb turkey, dinner on march 28 at 6pm")
+    assert "more than two months away" in reply.headline
+    assert "plan" not in reply.data
+
+
+def test_nothing_assumed_and_nothing_said_are_told_as_such():
+    reply, _ = talk("2 lb in grams", "what did you assume?")
+    assert reply.headline == "I took nothing for granted: all of it was said."
+
+
+@pytest.mark.parametrize("text", ["resting a 16 lb turkey, how long", "¿cuánto reposa un pavo de 7 kg?"])
+def test_the_rest_tells_how_far_it_still_rises(text):
+    assert "rises about" in words(talk(text)[0]) or "sube todavía" in words(talk(text)[0])

@@ -9,7 +9,7 @@ from turnspit.asking import moves
 from turnspit.asking.answers import Answer, Enquiry, answer_to, gravest_first, together
 from turnspit.asking.contract import Line, Question, Reply, SaidCaution
 from turnspit.asking.conversation import Conversation, SetBy
-from turnspit.asking.reading import Reading, read_line
+from turnspit.asking.reading import Reading, flat, read_line
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
 from turnspit.words import Reader, say
@@ -130,11 +130,13 @@ def _continued(
         return Conversation(conversation_id, reading.language, clock=reading.clock)
     before = conversation or Conversation(conversation_id)
     about_the_answer = reading.move in {"why", "assumptions", "show"}
-    set_by: dict[str, SetBy] = {}
-    for path in _paths(reading.understood):
-        kept = before.set_by.get(path)
-        set_by[path] = kept if kept in {"said", "asked"} else "asked" if path == before.pending else "said"
-    set_by |= dict.fromkeys(answer.assumed, "assumed")
+    set_by: dict[str, SetBy] = dict.fromkeys(answer.assumed, "assumed")
+    held = flat(before.understood)
+    for path, value in flat(reading.understood).items():
+        if path in held and held[path] == value:
+            set_by[path] = before.set_by.get(path, "said")
+        else:
+            set_by[path] = "asked" if path == before.pending else "said"
     return replace(
         before,
         id=conversation_id,
@@ -149,10 +151,3 @@ def _continued(
         answered=_text(line, reading, conversation),
         **reading.kept,
     )
-
-
-def _paths(node: Any, above: str = "") -> list[str]:
-    found = []
-    for name, value in node.items():
-        found += _paths(value, f"{above}{name}.") if isinstance(value, dict) else [f"{above}{name}"]
-    return found
