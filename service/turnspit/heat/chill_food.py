@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import cache
 
@@ -10,6 +11,7 @@ from turnspit.heat.properties import LEAN_MEAT_FREEZING_C, Composition, density,
 from turnspit.message import Message
 from turnspit.reference import Row, table
 
+LIQUID_FREEZING_C = -0.5
 STIRRED_MIXING = 200.0
 """Mixing of what is stirred: its inside has one temperature."""
 
@@ -32,7 +34,7 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
     row = _found(name)
     told: tuple[Message, ...] = ()
     if row is None:
-        row = _by_word()["soup" if liquid else "meat"]
+        row = table("chill_foods").by("food")["soup" if liquid else "beef"]
         told = (Message("heat-chill-like-soup" if liquid else "heat-chill-like-meat"),)
     stuff = Composition(
         row["water"],
@@ -40,7 +42,7 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
         row["fat"],
         row["ash"],
         row.get("carbohydrate", 0.0),
-        freezing_c=-0.5 if row["water"] > 0.8 else LEAN_MEAT_FREEZING_C,
+        freezing_c=LIQUID_FREEZING_C if row["water"] > 0.8 else LEAN_MEAT_FREEZING_C,
     )
     mixing = float(row.get("mixing", 1.0))
     return ChillFood(
@@ -55,12 +57,15 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
 
 
 def _found(name: str) -> Row | None:
-    said = name.casefold().replace("_", " ").split()
+    said = re.findall(r"\w+", name.casefold().replace("_", " "))
     said = [word for part in said for word in (part, part.removesuffix("s"))]
-    found = [word for word in _by_word() if word in said]
-    return _by_word()[max(found, key=said.index)] if found else None
+    for words in (_by_word("words"), _by_word("loose_words")):
+        found = [word for word in words if word in said]
+        if found:
+            return words[max(found, key=said.index)]
+    return None
 
 
 @cache
-def _by_word() -> dict[str, Row]:
-    return {word: row for row in table("chill_foods") for word in row["words"]}
+def _by_word(column: str) -> dict[str, Row]:
+    return {word: row for row in table("chill_foods") for word in row.get(column, ())}
