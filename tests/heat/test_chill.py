@@ -140,7 +140,8 @@ def test_all_that_is_said_has_a_text():
         {**SLAB, "medium": "water", "food": "something"},
         {**POT, "food": "something", "medium": "ice_bath"},
         {**SLAB, "shape": "brick", "dims_mm": (), "mass_kg": 3.0},
+        {**SLAB, "shape": "bird", "dims_mm": (), "mass_kg": 3.0},
     )
     said = {told.key for case in cases for told in forecast_chill(ChillCase(**case, members=4)).assumptions}
-    assert len(said) == 6
+    assert len(said) == 7
     assert said <= keys("en") & keys("es")

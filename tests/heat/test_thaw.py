@@ -98,6 +98,7 @@ def test_heavier_or_colder_takes_longer(mass_kg, kind, method):
         ({"mass_kg": float("nan")}, Impossible, "is not above 0"),
         ({"mass_kg": -1.0}, Impossible, "is not above 0"),
         ({"medium_c": 21.0}, OutOfRange, "not on the counter"),
+        ({"medium_c": 24.0, "method": "cold_water"}, OutOfRange, "cool warm tap water with ice"),
         ({"start_c": 5.0}, OutOfRange, "a freezer is about -18 C"),
         ({"kind": "unicorn"}, Unknown, "turkey"),
         ({"refrigerator_h": -1.0}, Impossible, "is below 0"),

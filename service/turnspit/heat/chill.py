@@ -100,6 +100,8 @@ def _check(case: ChillCase) -> None:
 
 def _assumptions(case: ChillCase) -> tuple[Message, ...]:
     told = [Message("heat-chill-even", from_c=case.from_c)]
+    if case.shape == "bird":
+        told.append(Message("heat-chill-bird"))
     if case.medium == "ice_bath":
         told.append(Message("heat-chill-ice-bath"))
     if case.medium != "air" and case.packaging is None and case.shape != "pot":

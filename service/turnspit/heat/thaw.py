@@ -29,7 +29,8 @@ THAWED_C = -1.0
 WARM_C = 5.0
 """The surface's limit of the Food Code, 3-501.13 (41 F)."""
 MASS_RANGE_KG = (0.2, 20.0)
-MEDIUM_RANGE_C: dict[ThawMethod, tuple[float, float]] = {"refrigerator": (1.0, 10.0), "cold_water": (1.0, 25.0)}
+MEDIUM_RANGE_C: dict[ThawMethod, tuple[float, float]] = {"refrigerator": (1.0, 10.0), "cold_water": (1.0, 21.2)}
+"""The Food Code lets water be 21.1 C (70 F) at most, 3-501.13(B)."""
 USUAL_C: dict[ThawMethod, float] = {"refrigerator": 3.3, "cold_water": 10.0}
 
 FILM: dict[ThawMethod, tuple[float, float]] = {"refrigerator": (6.5, 0.15), "cold_water": (180.0, 0.30)}
@@ -46,7 +47,7 @@ CELLS, _STEPS_TO_EXPECTED = 12, 40
 def forecast_thaw(case: ThawCase) -> ThawForecast:
     """Hours until the core of `case` passes -1 C, beside the federal rule.
 
-    Valid from 0.2 to 20 kg, refrigerators of 1 to 10 C, water of 1 to 25 C, starts of -30 to 0 C. Raises OutOfRange
+    Valid from 0.2 to 20 kg, refrigerators of 1 to 10 C, water of 1 to 21 C, starts of -30 to 0 C. Raises OutOfRange
     beyond, Unknown for a kind that is not in `KINDS`, Impossible for a mass that is not above 0.
     """
     row = roast(case.kind)
@@ -81,9 +82,8 @@ def _check(case: ThawCase) -> None:
         raise Impossible("mass_kg", case.mass_kg, "is not above 0", "give the mass of one piece in kg")
     OutOfRange.check("mass_kg", case.mass_kg, *MASS_RANGE_KG, "give the mass of one piece; is that pounds?")
     OutOfRange.check("start_c", case.start_c, -30.0, 0.0, "a freezer is about -18 C, that is 0 F")
-    OutOfRange.check(
-        "medium_c", _medium_c(case, case.method), *MEDIUM_RANGE_C[case.method], "thaw in the cold, not on the counter"
-    )
+    way_out = "thaw in the cold, not on the counter; cool warm tap water with ice"
+    OutOfRange.check("medium_c", _medium_c(case, case.method), *MEDIUM_RANGE_C[case.method], way_out)
     if not case.refrigerator_h >= 0:
         raise Impossible("refrigerator_h", case.refrigerator_h, "is below 0", "give the hours before the water")
 
