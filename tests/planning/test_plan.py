@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat import forecast_roast
 from turnspit.planning import BrineWish, Dinner, OvenWish, RoastWish, Timetable, plan_dinner
 
 ZONE = ZoneInfo("America/New_York")
@@ -236,3 +237,11 @@ def test_a_wish_against_a_rule_is_refused_with_the_nearest_that_keeps_it(dinner,
     else:
         assert plan.forecast.target_c >= 62.7
         assert plan.forecast.target_c > dinner.roast.target_c
+
+
+@pytest.mark.parametrize("mass_kg", [4.0, 7.3, 10.0])
+def test_what_a_basting_is_said_to_cost_is_what_the_model_makes_of_it(mass_kg):
+    basted = plan_dinner(Dinner(RoastWish("turkey", mass_kg), serve_at=at(23)), NOW).forecast
+    shut = forecast_roast(replace(basted.case, openings_min=()))
+    cost_min = (basted.ready_min.p50 - shut.ready_min.p50) / len(basted.case.openings_min)
+    assert 1.0 <= cost_min <= OPENING_COST_MIN + 0.5

@@ -12,11 +12,9 @@ from turnspit.planning.timetable import Task
 from turnspit.planning.timing import Timing
 
 PREHEAT_MIN = 20.0
-BASTE_FIRST_MIN = 60.0
-BASTE_EVERY_MIN = 45.0
-MOST_BASTES = 3
-OPENING_COST_MIN = (1, 3)
-"""What one opening adds to the roast: the range found in the feasibility runs of the heat model (docs/heat.md)."""
+BASTE_SLACK_MIN = 45.0
+OPENING_COST_MIN = 2.0
+"""What one opening adds to the roast: computed, 1.3 to 2 min for turkeys of 4 to 10 kg (tests/planning)."""
 
 PROBE_PLACES = {True: "planning-probe-bird", False: "planning-probe-meat"}
 
@@ -74,28 +72,24 @@ def _in_details(settled: Settled) -> tuple[Message, ...]:
 
 
 def _bastes(settled: Settled, timing: Timing) -> tuple[Task, ...]:
-    """Brush with butter and drippings until the checks begin; each opening is paid for in minutes."""
-    if not settled.row.poultry or settled.state == "frozen":
-        return ()
-    room_min = (timing.check_from - timing.oven_in).total_seconds() / 60
-    count = min(
-        MOST_BASTES, int((room_min - BASTE_FIRST_MIN) // BASTE_EVERY_MIN) + 1 if room_min > BASTE_FIRST_MIN else 0
-    )
-    tasks = []
-    for number in range(count):
-        at = floor_step(later(timing.oven_in, minutes(BASTE_FIRST_MIN + number * BASTE_EVERY_MIN)))
-        tasks.append(
+    """Brush with butter and drippings until the checks begin; the forecast has paid for each opening."""
+    found = []
+    for number, minute in enumerate(settled.openings_min, 1):
+        at = floor_step(later(timing.oven_in, minutes(minute)))
+        if at >= timing.check_from:
+            break
+        found.append(
             Task(
-                f"baste_{number + 1}",
+                f"baste_{number}",
                 Message("planning-baste"),
-                Message("planning-baste-why", low=OPENING_COST_MIN[0], high=OPENING_COST_MIN[1]),
+                Message("planning-baste-why", cost_min=OPENING_COST_MIN),
                 at,
                 later(at, minutes(5)),
                 "oven",
-                slack_min=BASTE_EVERY_MIN,
+                slack_min=BASTE_SLACK_MIN,
             )
         )
-    return tuple(tasks)
+    return tuple(found)
 
 
 def _frozen_giblets(settled: Settled, timing: Timing) -> tuple[Task, ...]:

@@ -16,6 +16,7 @@ from turnspit.recipes import SizeCase, size_roast
 
 LONGEST_AHEAD_DAYS = 60
 TEMPER_LIMIT_MIN = 60.0
+BASTES_MIN = (60.0, 105.0, 150.0)
 MOST_PIECES = 40
 MOST_OVENS = 20
 
@@ -56,6 +57,11 @@ class Settled:
         return 57.3 if self.licensed else 60.0
 
     @property
+    def openings_min(self) -> tuple[float, ...]:
+        """Minutes after which a bird is basted; a frozen one has nothing to baste yet (common practice, no source)."""
+        return BASTES_MIN if self.row.poultry and self.state != "frozen" else ()
+
+    @property
     def holds_hot(self) -> bool:
         """Whether it can wait hot: a roast served pink in the middle cannot without cooking on."""
         return self.target_c >= self.hot_hold_c
@@ -86,6 +92,8 @@ class Settled:
             target_c=self.target_c,
             pull_c=pull_c,
             rest_min=self.rest_min,
+            rest_place="foil",
+            openings_min=self.openings_min if state != "frozen" else (),
             altitude_m=self.dinner.altitude_m,
             seed=self.dinner.seed,
         )
