@@ -341,6 +341,14 @@ def test_a_danger_is_named_with_its_rule_and_what_to_do(text, intent, understood
     assert answer.data["safety"]["findings"]
 
 
+@pytest.mark.parametrize(
+    ("kitchen", "part"),
+    [("home", "federal consumer guidance"), ("licensed", "FDA Food Code"), (None, "Judged by")],
+)
+def test_the_kitchen_whose_rule_was_applied_is_named(kitchen, part):
+    assert part in told(asked("safety", {"elapsed_h": 3.0}, "left it out 3 hours", kitchen=kitchen))
+
+
 def test_a_roast_of_room_temperature_is_not_what_temperature_means():
     answer = asked("safety", {"roast": {"kind": "turkey"}}, "what temperature should turkey be")
     assert rules(answer) >= {"poultry-165"}

@@ -41,7 +41,7 @@ def answer(enquiry: Enquiry) -> Answer:
         headline = Message(f"asking-safety-{topic}")
     return Answer(
         headline=headline,
-        lines=(*lines, *_more(told, topic)),
+        lines=(*lines, *_more(told, topic), *(found.seen for found in findings if found.rule == "local-codes")),
         reasons=_reasons(findings),
         cautions=_cautions(findings, stuffing),
         next=_next(question),
