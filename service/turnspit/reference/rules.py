@@ -80,21 +80,6 @@ class Rule:
         """Why the rule is there, in a sentence."""
         return Message(f"rule-{self.id}-reason")
 
-    def document_form(self) -> dict[str, object]:
-        """The JSON form, without the texts."""
-        return {
-            "id": self.id,
-            "jurisdiction": self.jurisdiction,
-            "applies_to": list(self.applies_to),
-            "limits": dict(self.limits),
-            "document": self.document,
-            "section": self.section,
-            "year": self.year,
-            "severity": self.severity,
-            "action": self.action,
-            "obtained": self.obtained,
-        }
-
 
 def is_licensed(kitchen: Kitchen) -> bool:
     """Whether a kitchen is run by a food code, of whatever place."""
