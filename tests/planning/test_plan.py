@@ -9,6 +9,7 @@ import pytest
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat import forecast_roast
 from turnspit.planning import BrineWish, Dinner, OvenWish, RoastWish, Timetable, plan_dinner
+from turnspit.planning.roasting import OPENING_COST_MIN
 
 ZONE = ZoneInfo("America/New_York")
 NOW = datetime(2026, 11, 25, 9, tzinfo=ZONE)

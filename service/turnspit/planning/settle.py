@@ -58,7 +58,7 @@ class Settled:
 
     @property
     def openings_min(self) -> tuple[float, ...]:
-        """Minutes after which a bird is basted; a frozen one has nothing to baste yet (common practice, no source)."""
+        """Minutes after which a bird is basted, none from frozen (common practice, no source)."""
         return BASTES_MIN if self.row.poultry and self.state != "frozen" else ()
 
     @property
