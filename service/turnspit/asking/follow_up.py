@@ -153,7 +153,8 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     if not before.intents or before.intents[0] in ("help", "unknown") or not same_group:
         return False
     if not scene.values:
-        return not asked and scene.has("<amend>", "<covers>")
+        goes_on = asked == before.intents and not scene.has(*_ASKS)
+        return goes_on or (not asked and scene.has("<amend>", "<covers>"))
     if not asked or asked == before.intents:
         return True
     if asked[0] in ("convert", "scale"):

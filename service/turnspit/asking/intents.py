@@ -80,7 +80,9 @@ def _size(piece: Piece) -> bool:
         return False
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
-    return piece.has("<can>") and piece.said("covers") and piece.said("roast.mass_kg") and not piece.said("serve_at")
+    if not (piece.has("<can>") and piece.said("covers")) or piece.said("serve_at"):
+        return False
+    return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
 
 
 def _carve(piece: Piece) -> bool:
@@ -91,7 +93,7 @@ def _carve(piece: Piece) -> bool:
 
 def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
-        return True
+        return not piece.has("<thaw>")
     hours = piece.scene.values.get("elapsed_h", 0)
     eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has(
         "<out>", "<raw>", "<thaw>", "<temperature_read>"
@@ -105,7 +107,9 @@ def _leftovers(piece: Piece) -> bool:
     if "leftovers_wanted" in piece.scene.values:
         return False
     return piece.has("<leftovers>") or (
-        piece.has("<keep>") and piece.has("<how_long>") and not piece.has("<brine>", "<thaw>", "<state>")
+        piece.has("<keep>")
+        and piece.has("<how_long>")
+        and not (piece.has("<brine>", "<thaw>") or _tells_state(piece))
     )
 
 
@@ -170,6 +174,8 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
+    if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
+        return True
     if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
         return True
     return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))

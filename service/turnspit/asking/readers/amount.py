@@ -115,7 +115,7 @@ def _target(scene: Scene, source: int | None) -> int | None:
             "<how_big>" in item or (scene.has("'=") and scene.before_is(place, "'?") is not None)
         ):
             return place
-        into = scene.after_is(place, "<in>", "'in", "'per", "'to")
+        into = scene.after_is(place, "<in>", "'in", "'per", "'to", "<for>")
         if into is not None and source is not None and scene.after_is(into, *_MEASURES) == source:
             return place
     return None

@@ -8,7 +8,7 @@ from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
 # A new mass is within this of the one before ("make it 20" after 16 lb); further off an hour is the likelier meaning.
-_NEAR = 0.5
+_NEAR = 0.45
 
 
 def read(scene: Scene) -> None:
@@ -19,7 +19,7 @@ def read(scene: Scene) -> None:
     if len(numbers) != 1:
         return
     place, said = numbers[0]
-    path = scene.hints.get("pending") or _likely(scene, said)
+    path = scene.hints.get("pending") or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, said)
     if path == "covers" and said.value == int(said.value):
         scene.put("covers", int(said.value), "bare number: covers", place)
     elif path == "roast.mass_kg":
@@ -32,6 +32,11 @@ def read(scene: Scene) -> None:
             scene.hints["serve_place"] = place
     elif path == "brine.hours":
         scene.put("brine.hours", said.value, "bare number: hours in the brine", place)
+
+
+def is_spoken_hour(scene: Scene, said: Number) -> bool:
+    """`five thirty`, where dinner has an hour already: a clock time and no oven at 530."""
+    return said.spoken is not None and said.spoken[1] in (0, 15, 30, 45) and "serve_at" in scene.before
 
 
 def _likely(scene: Scene, said: Number) -> str:

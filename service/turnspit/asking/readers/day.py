@@ -148,6 +148,11 @@ def _in_days(wait: Duration) -> Day | None:
     return _offset(round(wait.hours / 24)) if wait.unit in ("day", "week") else None
 
 
+@grammar.rule("<duration> ago", gives="<when_day>", keeps=True)
+def _days_ago(gone: Duration) -> Day | None:
+    return _offset(-round(gone.hours / 24)) if gone.unit in ("day", "week") else None
+
+
 @grammar.rule("<duration> from <day>", "<duration> from now|today", gives="<when_day>")
 def _days_from(wait: Duration, *base: float) -> Day | None:
     if wait.unit not in ("day", "week"):

@@ -16,6 +16,9 @@ def read(scene: Scene) -> None:
             scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
             scene.hints.setdefault("shift_place", place)
             scene.used.add(place)
+        elif "<when_day>" in item and scene.has("<meal>"):
+            # "dinner 3 weeks ago": a day, not how long something stood.
+            continue
         elif _until_dinner(scene, place, duration) or _thaws_overnight(scene, duration):
             continue
         elif _in_brine(scene, place):

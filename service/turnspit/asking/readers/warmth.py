@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.moment import bare_clock
 from turnspit.asking.readers.temperature import Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.scene import Scene
@@ -71,7 +72,7 @@ def _said(scene: Scene) -> list[_Said]:
             value: Temperature = item.tags["<temperature>"]
             found.append(_Said(place, value.value, value.unit, False))
         elif "<number>" in item and 30 <= item.tags["<number>"].value <= 650:
-            if bare_clock(scene, place) is not None:
+            if bare_clock(scene, place) is not None or is_spoken_hour(scene, item.tags["<number>"]):
                 continue
             found.append(_Said(place, item.tags["<number>"].value, "", True))
     return found
