@@ -3,12 +3,15 @@
 from dataclasses import dataclass, replace
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from turnspit.heat.properties import composition, material
 from turnspit.heat.solver import Body, graded_times, march
 from turnspit.heat.surface import Film
+
+pytestmark = pytest.mark.slow
 
 TURKEY = material(composition("turkey"))
 

@@ -17,6 +17,8 @@ from scipy.optimize import brentq
 from turnspit.heat.material import Material
 from turnspit.heat.solver import Body, graded_times, march
 
+pytestmark = pytest.mark.slow
+
 FOLDER = Path(__file__).parent / "referee"
 ROWS = {row["name"]: row for row in tomllib.loads((FOLDER / "birds.toml").read_text())["row"]}
 
@@ -83,7 +85,6 @@ def test_time_within_a_percent_and_carryover_within_a_degree_fahrenheit(name):
     assert lost_fraction == pytest.approx(row["lost_fraction"], rel=0.05)
 
 
-@pytest.mark.slow
 def test_the_stored_results_are_those_of_the_command():
     two = bird()
     result = two.roast(two.BIRD)

@@ -7,7 +7,7 @@ both ends.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -16,7 +16,7 @@ from turnspit.heat.cases import ThawCase, ThawForecast, ThawMethod
 from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats, Material
-from turnspit.heat.properties import Composition, composition, density, material
+from turnspit.heat.properties import LEAN_MEAT_FREEZING_C, Composition, composition, density, material
 from turnspit.heat.roasts import roast
 from turnspit.heat.solver import Body, History, march
 from turnspit.heat.surface import Film
@@ -122,6 +122,8 @@ class _Members:
     def drawn(cls, case: ThawCase) -> _Members:
         normal = stratified_normals(5, case.members, case.seed)
         food = composition(roast(case.kind).composition)
+        # the handbook's -2.8 C for chicken and -2.2 for pork would have them thawed sooner; the later is planned
+        food = replace(food, freezing_c=max(food.freezing_c, LEAN_MEAT_FREEZING_C))
         stuff = material(food)
         coefficient = FILM[case.method][0]
         column = _column(case, food, coefficient)
