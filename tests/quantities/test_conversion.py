@@ -25,6 +25,9 @@ MASSES = ["mg", "g", "kg", "oz", "lb"]
         ((3, "piece", "g", "large eggs"), 150, 135, 165, True),
         ((4, "clove", "g", "garlic"), 12, 10.8, 13.2, True),
         ((1, "bunch", "g", "broccoli"), 608, 547, 669, True),
+        ((2, "bunch", "g", "parsley"), 120, 70, 200, True),
+        ((2, "stick", "g", "celery"), 80, 34, 128, True),
+        ((1, "piece", "g", "lemon juice"), 48, 43.2, 52.8, True),
         ((500, "g", "cup", "flour"), 4, 3.57, 4.55, True),
         ((1, "lb", "cup", "granulated sugar"), 2.268, 2.18, 2.36, False),
     ],
@@ -105,7 +108,7 @@ def test_oven_words_are_ranges():
         ((12, "gas_mark", "degC"), OutOfRange, "gas_mark 12 is above 9"),
         ((900, "degC", "gas_mark"), OutOfRange, "oven_f 1652 is above 500"),
         ((1, "furlong", "m"), Unknown, "unit furlong is not known"),
-        ((2, "bunch", "g", "parsley"), Impossible, "weigh one bunch"),
+        ((2, "bunch", "g", "honey"), Impossible, "weigh one bunch"),
         ((1, "cup", "g", "flour", "Mars"), Unknown, "region Mars"),
     ],
 )

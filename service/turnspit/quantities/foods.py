@@ -104,20 +104,16 @@ def density_or_none(item: str) -> Density | None:
 
 @lru_cache(maxsize=4096)
 def piece_mass(item: str, unit_name: str, size: str = "") -> PieceMass | None:
-    """The mass of one `unit_name` (piece, clove, stick, slice, ...) of a food, or None without a published one.
+    """The mass of one `unit_name` (piece, clove, stick, bunch, ...) of a food, or None where no table has one.
 
     An unsaid size is large for an egg and medium for the rest, with the range over the sizes of the table.
     """
     key = food_named(item)
     if key is None or key in _salts():
         return None
-    rows = [row for row in _masses()[key] if row["unit"] == unit_name]
-    if not rows and unit_name in ("rib", "stick"):  # celery, which the table counts by the stalk
-        rows = [row for row in _masses()[key] if row["unit"] == "stalk"]
-    if not rows and unit_name == "piece":
-        rows = [row for row in _masses()[key] if row["unit"] in WHOLE_FRUITS]
+    rows = _rows_of_pieces(key, unit_name)
     if not rows:
-        return None
+        return _customary_piece(key, unit_name)
     wanted = size or ("large" if key.startswith("egg") else "medium")
     best = next((row for row in rows if row.get("size", "") == wanted), rows[0])
     each = [row["grams"] / row["amount"] / 1000 for row in rows]
@@ -126,9 +122,25 @@ def piece_mass(item: str, unit_name: str, size: str = "") -> PieceMass | None:
     low, high = (usual, usual) if known_size or key.startswith("egg") else (min(each), max(each))
     if low == high:
         low, high = usual * 0.9, usual * 1.1
-    if unit_name in ("stick", "packet", "envelope", "pat", "cake"):
+    if best["unit"] in ("stick", "packet", "envelope", "pat", "cake"):
         low = high = usual  # sold to weight
     return PieceMass(_foods()[key]["names"][0], usual, low, high, f"{best['source']}, NDB {best['ndb']}")
+
+
+def _rows_of_pieces(key: str, unit_name: str) -> list[Row]:
+    """The published measures of a piece; celery is counted by the stalk there, a juice by its fruit."""
+    also = {"rib": ("stalk",), "stick": ("stalk",), "piece": WHOLE_FRUITS}.get(unit_name, ())
+    named = [row for row in _masses()[key] if row["unit"] == unit_name]
+    return named or [row for row in _masses()[key] if row["unit"] in also]
+
+
+def _customary_piece(key: str, unit_name: str) -> PieceMass | None:
+    """What a bunch or a head usually weighs where no published measure gives it."""
+    row = _customary().get((key, unit_name))
+    if row is None:
+        return None
+    usual, low, high = (row[f"grams{end}"] / 1000 for end in ("", "_low", "_high"))
+    return PieceMass(_foods()[key]["names"][0], usual, low, high, row["source"])
 
 
 @lru_cache(maxsize=4096)
@@ -240,6 +252,11 @@ def _masses() -> Mapping[str, tuple[Row, ...]]:
     for row in table("household_masses"):
         found.setdefault(row["key"], []).append(row)
     return MappingProxyType({key: tuple(rows) for key, rows in found.items()})
+
+
+@cache
+def _customary() -> Mapping[tuple[str, str], Row]:
+    return MappingProxyType({(row["key"], row["unit"]): row for row in table("piece_masses")})
 
 
 @cache
