@@ -136,3 +136,75 @@ def test_the_default_is_a_file_in_the_users_data_folder(tmp_path: Path, monkeypa
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
     assert default_url() == f"sqlite:///{tmp_path / 'turnspit' / 'turnspit.db'}"
     assert (tmp_path / "turnspit").is_dir()
+
+
+def test_a_recipe_survives_a_restart_and_is_deleted_for_good(url: str) -> None:
+    first = open_store(url)
+    first.keep_recipe("r1", {"given": "Rôti"}, NOW)
+    first.keep_recipe("r2", {"given": "Gravy"}, NOW + DAY)
+    first.close()
+    again = open_store(url)
+    assert [kept.id for kept in again.recipes(10)] == ["r2", "r1"]
+    assert [kept.id for kept in again.recipes(1)] == ["r2"]
+    kept = again.recipe("r1")
+    assert kept is not None
+    assert (kept.document, kept.kept_at) == ({"given": "Rôti"}, NOW)
+    assert again.delete_recipe("r1")
+    assert not again.delete_recipe("r1")
+    assert again.recipe("r1") is None
+    again.close()
+
+
+def test_a_log_keeps_its_entries_in_order_over_a_restart(url: str) -> None:
+    first = open_store(url)
+    first.open_log("l1", {"item": "stock"}, NOW)
+    for _ in range(3):
+        first.add_to_log("l1", lambda log: {"number": len(log.entries) + 1})
+    first.close()
+    again = open_store(url)
+    log = again.log("l1")
+    assert log is not None
+    assert log.document == {"item": "stock"}
+    assert [entry["number"] for entry in log.entries] == [1, 2, 3]
+    assert [kept.id for kept in again.logs(5)] == ["l1"]
+    assert again.add_to_log("none", lambda _: {}) is None
+    again.close()
+
+
+def test_two_who_add_at_once_both_have_their_entry(url: str) -> None:
+    opened = open_store(url)
+    opened.open_log("l1", {}, NOW)
+
+    def intrude(*_: object) -> None:
+        opened.add_to_log("l1", lambda log: {"by": "another", "number": len(log.entries) + 1})
+
+    event.listen(Session, "before_flush", intrude, once=True)
+    log = opened.add_to_log("l1", lambda log: {"by": "us", "number": len(log.entries) + 1})
+    opened.close()
+    assert log is not None
+    assert log.entries == ({"by": "another", "number": 1}, {"by": "us", "number": 2})
+
+
+def test_an_entry_that_is_refused_leaves_the_log_as_it_was(store: Store) -> None:
+    store.open_log("l1", {}, NOW)
+
+    def refuse(_: object) -> dict[str, str]:
+        raise ValueError("no such reading")
+
+    with pytest.raises(ValueError, match="no such reading"):
+        store.add_to_log("l1", refuse)
+    log = store.log("l1")
+    assert log is not None
+    assert log.entries == ()
+
+
+def test_nothing_takes_an_entry_of_a_log_away(store: Store) -> None:
+    assert {name for name in dir(Store) if "log" in name and not name.startswith("_")} == {
+        "add_to_log",
+        "log",
+        "logs",
+        "open_log",
+    }
+    store.open_log("l1", {}, NOW - 1000 * DAY)
+    store.expire(touched_before=NOW, served_before=NOW)
+    assert store.log("l1") is not None

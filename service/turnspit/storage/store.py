@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable
 from datetime import datetime
 from importlib.resources import as_file, files
 from typing import Any
@@ -16,33 +15,16 @@ from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 from sqlalchemy.pool import StaticPool
 
+from turnspit.storage.kept import Document, KeptConversation, KeptLog, KeptPlan, KeptRecipe
 from turnspit.storage.place import default_url
-from turnspit.storage.tables import Base, ConversationRow, PlanRow
+from turnspit.storage.tables import Base, ConversationRow, LogEntryRow, LogRow, PlanRow, RecipeRow
 
-Document = Mapping[str, Any]
-
-
-@dataclass(frozen=True, slots=True)
-class KeptPlan:
-    """A plan as it was given out, and when."""
-
-    id: str
-    document: Document
-    kept_at: datetime
-    serve_at: datetime
-
-
-@dataclass(frozen=True, slots=True)
-class KeptConversation:
-    """A conversation's document, and when a line was last said in it."""
-
-    id: str
-    document: Document
-    touched_at: datetime
+MOST_TRIES = 8
+"""So many may add to the same log in the same instant."""
 
 
 class Store:
-    """Plans and conversations in one database. Times are aware; `now` is always passed in."""
+    """All that is kept, in one database. Times are aware; `now` is always passed in."""
 
     def __init__(self, engine: Engine) -> None:
         self._engine = engine
@@ -92,6 +74,66 @@ class Store:
         """Delete a conversation. False where there was none."""
         with Session(self._engine) as session, session.begin():
             return _count(session, delete(ConversationRow).where(ConversationRow.id == conversation_id)) > 0
+
+    def keep_recipe(self, recipe_id: str, document: Document, now: datetime) -> None:
+        """Keep a recipe; one of the same id is replaced."""
+        self._keep(RecipeRow(id=recipe_id, document=dict(document), kept_at=now))
+
+    def recipe(self, recipe_id: str) -> KeptRecipe | None:
+        """The recipe of that id, or None."""
+        with Session(self._engine) as session:
+            row = session.get(RecipeRow, recipe_id)
+            return None if row is None else KeptRecipe(row.id, row.document, row.kept_at)
+
+    def recipes(self, most: int) -> tuple[KeptRecipe, ...]:
+        """The recipes last kept, the newest first."""
+        with Session(self._engine) as session:
+            rows = session.scalars(select(RecipeRow).order_by(RecipeRow.kept_at.desc(), RecipeRow.id).limit(most))
+            return tuple(KeptRecipe(row.id, row.document, row.kept_at) for row in rows)
+
+    def delete_recipe(self, recipe_id: str) -> bool:
+        """Delete a recipe. False where there was none."""
+        with Session(self._engine) as session, session.begin():
+            return _count(session, delete(RecipeRow).where(RecipeRow.id == recipe_id)) > 0
+
+    def open_log(self, log_id: str, document: Document, now: datetime) -> None:
+        """Begin a log. There is no way to delete one, nor any of its entries."""
+        with Session(self._engine) as session, session.begin():
+            session.add(LogRow(id=log_id, document=dict(document), opened_at=now))
+
+    def log(self, log_id: str) -> KeptLog | None:
+        """The log of that id with its entries in the order of recording, or None."""
+        with Session(self._engine) as session:
+            row = session.get(LogRow, log_id)
+            return None if row is None else _log(session, row)
+
+    def logs(self, most: int) -> tuple[KeptLog, ...]:
+        """The logs last begun, the newest first."""
+        with Session(self._engine) as session:
+            rows = session.scalars(select(LogRow).order_by(LogRow.opened_at.desc(), LogRow.id).limit(most))
+            return tuple(_log(session, row) for row in rows.all())
+
+    def add_to_log(self, log_id: str, entry: Callable[[KeptLog], Document]) -> KeptLog | None:
+        """Add the entry that `entry` makes of the log as it stands; the log with it, or None without such a log.
+
+        Where somebody else added one in between, the entry is made again. Raises what `entry` raises.
+        """
+        for _ in range(MOST_TRIES - 1):
+            try:
+                return self._add_to_log(log_id, entry)
+            except IntegrityError:
+                continue
+        return self._add_to_log(log_id, entry)
+
+    def _add_to_log(self, log_id: str, entry: Callable[[KeptLog], Document]) -> KeptLog | None:
+        with Session(self._engine) as session, session.begin():
+            row = session.get(LogRow, log_id)
+            if row is None:
+                return None
+            before = _log(session, row)
+            session.add(LogEntryRow(log_id=log_id, number=len(before.entries) + 1, document=dict(entry(before))))
+            session.flush()
+            return _log(session, row)
 
     def expire(self, touched_before: datetime, served_before: datetime) -> int:
         """Delete the conversations last touched, and the plans served, before the given times; how many went."""
@@ -152,6 +194,11 @@ def _settle_sqlite(connection: Any, _record: object) -> None:
 
 def _plan(row: PlanRow | None) -> KeptPlan | None:
     return None if row is None else KeptPlan(row.id, row.document, row.kept_at, row.serve_at)
+
+
+def _log(session: Session, row: LogRow) -> KeptLog:
+    entries = select(LogEntryRow.document).where(LogEntryRow.log_id == row.id).order_by(LogEntryRow.number)
+    return KeptLog(row.id, row.document, row.opened_at, tuple(session.scalars(entries)))
 
 
 def _count(session: Session, statement: Any) -> int:

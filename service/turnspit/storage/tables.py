@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import JSON, DateTime, Dialect, String, TypeDecorator
+from sqlalchemy import JSON, DateTime, Dialect, ForeignKey, String, TypeDecorator
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
 
@@ -50,3 +50,33 @@ class ConversationRow(Base):
     id: Mapped[str] = mapped_column(String(64), primary_key=True)
     document: Mapped[dict[str, Any]] = mapped_column(JSON)
     touched_at: Mapped[datetime] = mapped_column(Moment, index=True)
+
+
+class RecipeRow(Base):
+    """One recipe as it was given to us; it is read anew each time."""
+
+    __tablename__ = "recipes"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    document: Mapped[dict[str, Any]] = mapped_column(JSON)
+    kept_at: Mapped[datetime] = mapped_column(Moment, index=True)
+
+
+class LogRow(Base):
+    """What a log is about; what was measured stands in its entries."""
+
+    __tablename__ = "logs"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    document: Mapped[dict[str, Any]] = mapped_column(JSON)
+    opened_at: Mapped[datetime] = mapped_column(Moment, index=True)
+
+
+class LogEntryRow(Base):
+    """One entry of a log, numbered from 1 in the order of recording. Never changed, never deleted."""
+
+    __tablename__ = "log_entries"
+
+    log_id: Mapped[str] = mapped_column(ForeignKey("logs.id"), primary_key=True)
+    number: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    document: Mapped[dict[str, Any]] = mapped_column(JSON)
