@@ -143,5 +143,5 @@ def test_all_that_is_said_has_a_text():
         {**SLAB, "shape": "bird", "dims_mm": (), "mass_kg": 3.0},
     )
     said = {told.key for case in cases for told in forecast_chill(ChillCase(**case, members=4)).assumptions}
-    assert len(said) == 7
+    assert len(said) == 8
     assert said <= keys("en") & keys("es")

@@ -36,7 +36,7 @@ _MARGIN_K = 0.4
 def forecast_chill(case: ChillCase) -> ChillForecast:
     """Hours from `from_c` to `to_c` at the slowest point, and its curve.
 
-    Valid for 0.02 to 60 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0 to
+    Valid for 0.02 to 100 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0 to
     30 C. Raises OutOfRange beyond, Impossible where `to_c` lies above `from_c` or is not above the medium.
     """
     _check(case)
@@ -102,6 +102,8 @@ def _assumptions(case: ChillCase) -> tuple[Message, ...]:
     told = [Message("heat-chill-even", from_c=case.from_c)]
     if case.shape == "bird":
         told.append(Message("heat-chill-bird"))
+    if case.shape == "pot" and case.packaging is None:
+        told.append(Message("heat-chill-covered"))
     if case.medium == "ice_bath":
         told.append(Message("heat-chill-ice-bath"))
     if case.medium != "air" and case.packaging is None and case.shape != "pot":

@@ -10,7 +10,7 @@ from turnspit.heat.cases import ChillCase, Shape
 from turnspit.heat.column import Column, slab
 from turnspit.message import Message
 
-MASS_RANGE_KG = (0.02, 60.0)
+MASS_RANGE_KG = (0.02, 100.0)
 EXTENT_RANGE_MM = (5.0, 1000.0)
 BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
 """Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""

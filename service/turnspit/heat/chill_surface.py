@@ -25,6 +25,7 @@ WETNESS, WETNESS_SPREAD = 0.20, 0.8
 """Share of a free water surface's evaporation that a cooked surface has: median fitted to the measured air
 chilling of bare beef (Burfoot 1990), see tests/published."""
 POT_WETNESS = 0.02
+"""The same for a covered pot; an open one loses more while it is hot."""
 TUB_MOST_M = 0.15
 """Containers narrower than this are taken to be plastic tubs."""
 CRUST_KG_M2 = 0.8

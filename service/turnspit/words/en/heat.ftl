@@ -21,6 +21,7 @@ heat-chill-even = It starts at { TEMPERATURE($from_c) } all through.
 heat-chill-ice-bath = Ice is kept in the bath until the end.
 heat-chill-bare = It lies in the water without a bag; a leak-proof bag keeps it clean and slows it a little.
 heat-chill-bird = No cooling of a whole bird has been published to check this by; its depth is the one its roasting tells.
+heat-chill-covered = The pot is taken to be covered; open, it cools sooner while it is hot.
 heat-chill-like-meat = Taken to cool as cooked meat does.
 heat-chill-like-soup = Taken to cool as soup does.
 heat-chill-usual-shape = Only the mass was told, so the usual proportions were taken: { LENGTH($mm) } across.

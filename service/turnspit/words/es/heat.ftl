@@ -21,6 +21,7 @@ heat-chill-even = Empieza a { TEMPERATURE($from_c) } en toda la pieza.
 heat-chill-ice-bath = En el baño queda hielo hasta el final.
 heat-chill-bare = Está en el agua sin bolsa; una bolsa hermética lo mantiene limpio y lo enfría un poco más despacio.
 heat-chill-bird = No se ha publicado ningún enfriamiento de un ave entera con que comprobarlo; su grosor es el que indica el asado.
+heat-chill-covered = Se supone la olla tapada; destapada se enfría antes mientras está caliente.
 heat-chill-like-meat = Se toma como carne cocida que se enfría.
 heat-chill-like-soup = Se toma como sopa que se enfría.
 heat-chill-usual-shape = Solo se dio el peso; se tomaron las proporciones usuales: { LENGTH($mm) } de grosor.
