@@ -36,8 +36,8 @@ _MARGIN_K = 0.4
 def forecast_chill(case: ChillCase) -> ChillForecast:
     """Hours from `from_c` to `to_c` at the slowest point, and its curve.
 
-    Valid for 0.02 to 100 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0 to
-    30 C. Raises OutOfRange beyond, Impossible where `to_c` lies above `from_c` or is not above the medium.
+    Valid for 0.02 to 100 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0
+    to 30 C. Raises OutOfRange beyond, Impossible where `to_c` lies above `from_c` or is not above the medium.
     """
     _check(case)
     food = chill_food(case.food, liquid=case.shape == "pot")
