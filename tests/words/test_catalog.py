@@ -17,6 +17,12 @@ def test_a_name_reads_in_each_language():
     assert say(Message("roast-turkey"), Reader(NOW, language="es")) == "pavo"
 
 
+def test_a_text_inside_a_text_brings_its_attributes():
+    plan = Message("planning-tie", roast=Message("roast-lamb_leg"))
+    assert say(plan, Reader(NOW, language="es")) == "Ate y sazone la pierna de cordero"
+    assert say(plan, Reader(NOW)) == "Tie and season the leg of lamb"
+
+
 def test_every_language_has_every_text():
     english = keys("en")
     assert english

@@ -24,9 +24,9 @@ def say(message: Message, reader: Reader) -> str:
     """The text of `message` for `reader`. Raises KeyError without a text, ValueError for a value it lacks."""
     room = message.key.partition("-")[0]
     bundle = _bundle(reader.language, room)
-    values: dict[str, Any] = {
-        name: say(value, reader) if isinstance(value, Message) else value for name, value in message.values.items()
-    }
+    values: dict[str, Any] = {}
+    for name, value in message.values.items():
+        values |= _spoken(name, value, reader) if isinstance(value, Message) else {name: value}
     pattern = bundle.get_message(message.key).value if bundle.has_message(message.key) else None
     if pattern is None:
         raise KeyError(f"{message.key} has no text in words/{reader.language}/{room}.ftl")
@@ -38,6 +38,14 @@ def say(message: Message, reader: Reader) -> str:
     if problems:
         raise ValueError(f"{message.key} ({reader.language}): {problems}")
     return str(text)
+
+
+def _spoken(name: str, value: Message, reader: Reader) -> dict[str, str]:
+    """A value that is a text itself, with its attributes beside it: `roast` "pavo", `roast_the` "el pavo"."""
+    bundle = _bundle(reader.language, value.key.partition("-")[0])
+    attributes = bundle.get_message(value.key).attributes if bundle.has_message(value.key) else {}
+    told = {f"{name}_{each}": str(bundle.format_pattern(pattern)[0]) for each, pattern in attributes.items()}
+    return {name: say(value, reader), **told}
 
 
 def keys(language: Language) -> frozenset[str]:

@@ -25,7 +25,7 @@ asking-yes = sí
 asking-no = no
 
 # Lo que se dio por supuesto.
-asking-taken-kind = Supongo un { $roast }: no se nombró el asado.
+asking-taken-kind = Supongo { $roast_a }: no se nombró el asado.
 asking-taken-mass = Supongo { MASS($kg) }, un peso usual de { $roast }.
 asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensales.
 asking-taken-thawed = Lo supongo descongelado del todo y recién sacado del refrigerador.

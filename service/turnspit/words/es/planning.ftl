@@ -1,12 +1,12 @@
 planning-headline = Meta { $count ->
-    [one] el { $roast } de { MASS($mass_kg) }
+    [one] { $roast_the } de { MASS($mass_kg) }
    *[other] { $count } × { $roast } de { MASS($mass_kg) }
  } al horno { WHEN($oven_in, style: "at") }, empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
 planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. { $why } La primera segura con esta pieza: { $plan }
 planning-headline-refused = { $seen } { $action } Así que el plan más cercano que cumple la regla: { $plan }
 planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 
-planning-assume-kind = El asado es un { $roast }.
+planning-assume-kind = El asado es { $roast_a }.
 planning-assume-thawed = Está descongelado y frío del refrigerador.
 planning-assume-unstuffed = No va relleno; el relleno se hornea aparte.
 planning-assume-oven = El horno está a { TEMPERATURE($oven_c) }, { $fan ->
@@ -26,7 +26,7 @@ planning-outside-hours = El trabajo empieza { WHEN($at, style: "at") }, fuera de
 planning-way-as-wished = como se pidió, { $roast } de { MASS($mass_kg) }
 planning-way-as-wished-why = Al horno { WHEN($at, style: "at") }.
 planning-way-too-late-why = Tendría que estar en el horno { WHEN($at, style: "at") }.
-planning-way-refrigerator = descongelar el { $roast } de { MASS($mass_kg) } en el refrigerador
+planning-way-refrigerator = descongelar { $roast_the } de { MASS($mass_kg) } en el refrigerador
 planning-way-refrigerator-why = En el refrigerador tarda { SPAN($span_min) }, así que empezaría { WHEN($at, style: "at") }.
 planning-way-refrigerator-late-why = En el refrigerador tarda { SPAN($span_min) }: tendría que haber empezado { WHEN($at, style: "at") }.
 planning-way-cold-water = descongelarlo en agua fría, cambiada cada media hora
@@ -38,48 +38,48 @@ planning-way-cold-water-licensed-why = En agua fría su superficie pasaría { $w
  }
 planning-way-frozen = asarlo congelado, sin relleno
 planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
-planning-way-later = el mismo { $roast }, más tarde
+planning-way-later = la misma pieza, más tarde
 planning-way-later-why = Al horno { WHEN($oven_in, style: "at") }, en la mesa { WHEN($at, style: "at") }.
-planning-way-smaller = un { $roast } más pequeño, { MASS($mass_kg) } como mucho
+planning-way-smaller = { $roast_a } de menos peso, { MASS($mass_kg) } como mucho
 planning-way-smaller-why = Hasta { MASS($mass_kg) }, descongelado, aún llega: al horno { WHEN($at, style: "at") }. Dos pequeños dan de comer a tantos como uno grande.
 planning-way-breast = { $roast } de { MASS($mass_kg) }
 planning-way-breast-why = Se asa antes que el ave entera: al horno { WHEN($at, style: "at") }.
 
 planning-shop = Compre { $count ->
-    [one] un { $roast } fresco de { MASS($mass_kg) }
-   *[other] { $count } × { $roast } frescos de { MASS($mass_kg) }
+    [one] { $roast_a } de { MASS($mass_kg) }, sin congelar
+   *[other] { $count } × { $roast } de { MASS($mass_kg) }, sin congelar
  }
 planning-shop-why = Un ave fresca se compra uno o dos días antes y va directa al frío; una congelada necesita días más.
-planning-thaw-refrigerator = Descongele el { $roast } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
+planning-thaw-refrigerator = Descongele { $roast_the } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
 planning-thaw-refrigerator-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado.
-planning-thaw-cold-water = Descongele el { $roast } de { MASS($mass_kg) } en agua fría, en una envoltura sin fugas
+planning-thaw-cold-water = Descongele { $roast_the } de { MASS($mass_kg) } en agua fría, en una envoltura sin fugas
 planning-thaw-cold-water-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado. Se cocina enseguida.
 planning-thaw-water-change = Cambie el agua cada { $every_min } minutos; el ave siempre cubierta.
 planning-thaw-window = Regla: { SPANS($low_min, $high_min) }. Calculado: { SPANS($model_low_min, $model_high_min) }.
 planning-thaw-check = Toque dentro de la cavidad y en la articulación del muslo: si hay hielo, necesita más tiempo, aquí o en el horno.
 planning-brine-make = Prepare la salmuera: { VOLUME($water_l) } de agua, { MASS($salt_kg) } de sal; enfríela con hielo
 planning-brine-make-why = { PERCENT($percent) } en peso; está fría del todo antes de meter el ave.
-planning-brine-in = Meta el { $roast } en la salmuera fría, bien cubierto
+planning-brine-in = Meta { $roast_the } en la salmuera fría, por debajo del líquido
 planning-brine-in-why = { $hours } h con esta fuerza (de { $low } a { $high } h).
 planning-brine-place = El recipiente lleno pesa { MASS($weight_kg) }; estante más bajo, debajo de lo listo para comer.
-planning-brine-out = Saque el { $roast } de la salmuera, tire la salmuera, séquelo
+planning-brine-out = Saque { $roast_the } de la salmuera, tire la salmuera, seque la piel con papel
 planning-brine-out-why = Más tiempo solo lo sala más; la salmuera usada es jugo crudo.
-planning-dry = Seque el { $roast } destapado en el refrigerador
+planning-dry = Seque { $roast_the } sin tapar en el refrigerador
 planning-dry-why = La piel seca se dora en vez de cocerse al vapor.
-planning-giblets = Saque menudos, cuello y plástico del { $roast }; séquelo, no lo lave
+planning-giblets = Saque del ave menudos, cuello y plástico; seque con papel, sin lavar
 planning-giblets-why = El papel y el plástico se queman, y el cuello hace la salsa.
 planning-giblets-frozen = Saque la bolsa de menudos con pinzas cuando se suelte
 planning-giblets-frozen-why = En un ave asada congelada solo se suelta hacia la mitad.
 planning-truss = Ate y sazone: ate las patas, meta las puntas de las alas debajo, unte con mantequilla
 planning-truss-why = Atado se asa parejo; las puntas metidas no se queman.
-planning-tie = Ate y sazone el { $roast }
+planning-tie = Ate y sazone { $roast_the }
 planning-tie-why = Una forma pareja se asa pareja.
 planning-season-frozen = Desenvuélvalo y póngalo en una rejilla sobre una bandeja; sazone cuando la piel se haya descongelado
 planning-season-frozen-why = La sal no se pega al hielo.
 planning-salt = Sálelo por todas partes.
 planning-salt-lightly = Sálelo poco o nada: ya tiene sal.
 planning-stuff = Rellénelo ahora, flojo, con el relleno caliente: no antes.
-planning-temper = Deje el { $roast } en la encimera { SPAN($span_min) }
+planning-temper = Deje { $roast_the } en la encimera { SPAN($span_min) }
 planning-temper-why = Cuenta como tiempo fuera del frío y ahorra solo minutos de horno.
 
 planning-oven-on = Caliente el horno a { TEMPERATURE($oven_c) }{ $fan ->
@@ -107,7 +107,7 @@ planning-hold = Si está listo antes: cúbralo hasta media hora, luego manténga
 planning-hold-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. Por debajo de { TEMPERATURE($hot_c) } corre el reloj de dos horas.
 planning-hold-warm = Si está listo antes: sáquelo y déjelo reposar más tiempo bajo papel de aluminio, en un lugar tibio
 planning-hold-warm-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. A { TEMPERATURE($hot_c) } seguiría cociéndose; fuera del horno corre el reloj de dos horas.
-planning-rest = Saque el { $roast } a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
+planning-rest = Saque { $roast_the } a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
 planning-rest-why = El calor sigue hacia dentro: { $station } sube unos { RISE($rise_k) } más y el jugo se asienta.
 planning-rest-long = Un ave grande reposa de 30 a 45 minutos.
 planning-rest-short = Bastan de 15 a 20 minutos.
