@@ -50,4 +50,5 @@ def clean(text: str) -> str:
         text = "".join(sign if sign.isascii() else "" if unicodedata.combining(sign) else " " for sign in decomposed)
     if "<" in text:
         text = _MARKUP.sub(" ", text)
+    text = text.replace("->", " to ").replace("=>", " to ")
     return "".join(sign if sign.isprintable() else " " for sign in text.lower())

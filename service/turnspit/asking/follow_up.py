@@ -67,6 +67,8 @@ def _about_the_answer(scene: Scene) -> Move | None:
 
 def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Who asks about a brine has not yet said that one is wanted."""
+    if asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told"):
+        scene.put("brine.wanted", True, "brine: wanted for so long")
     wishes = scene.has("<wish>") or scene.values.get("brine.wanted") is False or scene.talk
     if asked and asked[0] == "brine" and not wishes:
         scene.values.pop("brine.wanted", None)
@@ -128,7 +130,7 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
         old, shelved = (shelved, {}) if resumes else ({}, shelved)
     elif now == "apart" and not amends:
         old = {}
-    merged = _merged(old, said, intents)
+    merged = _merged(old, said, intents, scene.has("<changes>"))
     moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
 
@@ -173,8 +175,11 @@ def _tags(scene: Scene) -> set[str]:
     return {tag for item in scene.items for tag in item.tags}
 
 
-def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]) -> dict[str, Any]:
+def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...], changes: bool) -> dict[str, Any]:
     kind, was = said.get("roast.kind"), old.get("roast.kind")
+    if was is None and changes and "roast.mass_kg" not in said:
+        # `how about a goose` after a bird that was taken for a turkey is another roast.
+        was = "turkey"
     if kind is not None and was is not None and kind != was:
         old = {path: value for path, value in old.items() if not path.startswith("roast.")}
     if "reading.temperature_c" in said:

@@ -133,7 +133,10 @@ class Grammar:
             value = rule.action(*values)
             if value is not None:
                 kept = items[at:end] if rule.keeps or end - at == 1 else ()
-                tags = {tag: v for one in kept for tag, v in one.tags.items()} | {rule.gives: value}
+                tags = {tag: v for one in kept for tag, v in one.tags.items()}
+                if end - at > 1:
+                    tags.pop("<number>", None)
+                tags[rule.gives] = value
                 return _joined(items[at:end], tags, rule.name), end
         return None
 

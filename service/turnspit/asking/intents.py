@@ -22,6 +22,8 @@ _QUESTION_WORDS = tuple(_QUESTION_TAGS.split())
 
 # From this age on a question about leftovers is how long they keep, and not how long they stood.
 _DAYS_OLD_H = 20
+# Whoever asks whether an oven as low as this will do asks of safety.
+_LOW_OVEN_C = 136
 # Intents that "how long" may be about when it stands apart from their words.
 _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
@@ -53,6 +55,11 @@ class Piece:
         return False
 
     @property
+    def danger(self) -> str:
+        """The first danger that it speaks of, "" for none."""
+        return next((str(item.tags["<danger>"]) for item in self.items if "<danger>" in item), "")
+
+    @property
     def serves(self) -> bool:
         """Whether it speaks of serving; "ready" alone may be the roast's, at the oven."""
         return any(item.get("<serve>") not in (None, "ready") for item in self.items)
@@ -76,11 +83,11 @@ Test = Callable[[Piece], bool]
 
 
 def _size(piece: Piece) -> bool:
-    if piece.has("<yield>", "<vessel>"):
+    if piece.scene.has("<yield>") or piece.has("<vessel>"):
         return False
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
-    if not (piece.has("<can>") and piece.said("covers")) or piece.said("serve_at"):
+    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or piece.said("serve_at"):
         return False
     return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
 
@@ -102,6 +109,10 @@ def _leftovers(piece: Piece) -> bool:
         return True
     if piece.has("<out>") or (0 < hours < _DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
+    if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
+        return True
+    if piece.scene.hints.get("talk_of") == "leftovers" and piece.has("<freezer>", "<keep>"):
+        return True
     if piece.has("<danger>") and not piece.has("<how_long>"):
         return False
     if "leftovers_wanted" in piece.scene.values:
@@ -120,6 +131,20 @@ def _safety(piece: Piece) -> bool:
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
     if piece.has("<stands>") and piece.has("<how_long>") and piece.has("<subject>") and not piece.has("<rest>"):
         return True
+    if piece.has("<raw>") and piece.has("<how_long>", "<can>") and piece.has("<keep>", "<cold_place>"):
+        return True
+    if piece.has("<brine>") and piece.said("reading.temperature_c"):
+        return True
+    if piece.has("<brine>") and not piece.said("elapsed_h") and piece.danger in ("", "cooling"):
+        return (piece.has("<safe>") or piece.ok_asked) and not piece.said("brine.hours")
+    if piece.danger == "pink" and piece.said("serve_at") and not piece.asks:
+        return False
+    if (
+        piece.has("<can>")
+        and piece.scene.values.get("oven.temperature_c", 999) < _LOW_OVEN_C
+        and not piece.has("<how_long>")
+    ):
+        return True
     if piece.has("<danger>", "<out>"):
         return not (piece.has("<thaw>") and piece.has("<how_long>"))
     if piece.has("<brine>", "<brined>") and piece.said("brine.hours"):
@@ -136,6 +161,8 @@ def _safety(piece: Piece) -> bool:
 
 
 def _thaw(piece: Piece) -> bool:
+    if piece.scene.hints.get("talk_of") == "leftovers" and not piece.has("<thaw>"):
+        return False
     if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
         return True
     if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
@@ -209,6 +236,8 @@ def _tells_old(piece: Piece) -> bool:
 
 
 def _tells_danger(piece: Piece) -> bool:
+    if piece.danger == "pink" and piece.said("serve_at"):
+        return False
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
         return True
     if (
@@ -290,6 +319,8 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     drop: set[str] = set()
     if "safety" in names and "doneness" in names and not whole.has("<done>"):
         drop.add("doneness")
+    if names & {"thaw", "brine"}:
+        drop |= {name for name, piece in found if name == "plan" and not piece.has("<when>", "<start>", "<how_long>")}
     if "leftovers" in names:
         drop |= {name for name, piece in found if name == "safety" and not piece.has("<danger>", "<out>", "<safe>")}
     if names & _HAVE_THEIR_HOURS:

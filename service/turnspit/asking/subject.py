@@ -20,7 +20,8 @@ _WORD = {"turkey_breast": "turkey", "game_hen": "hen", "fresh_ham": "ham"}
 
 def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Put `subject` where the intents have one, from the piece of the line that asks."""
-    if not asked and scene.hints.get("talk_of") in _ASKS_SUBJECT:
+    told = not asked or (asked == ("plan",) and scene.hints.get("told") and "serve_at" not in scene.values)
+    if told and scene.hints.get("talk_of") in _ASKS_SUBJECT:
         # `and gravy?` goes on about the same question.
         asked = (scene.hints["talk_of"],)
     if _ASKS_SUBJECT.isdisjoint(asked):

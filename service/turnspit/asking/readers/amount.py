@@ -104,7 +104,7 @@ def _target(scene: Scene, source: int | None) -> int | None:
             continue
         if (
             scene.before_is(
-                place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "<gas>", "<and_in>"
+                place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "'a", "<gas>", "<and_in>"
             )
             is not None
         ):

@@ -30,8 +30,10 @@ def read(scene: Scene) -> None:
         if clock is not None:
             scene.hints["serve_clock"] = clock
             scene.hints["serve_place"] = place
-    elif path == "brine.hours":
-        scene.put("brine.hours", said.value, "bare number: hours in the brine", place)
+    elif path in ("brine.hours", "elapsed_h"):
+        scene.put(path, said.value, "bare number: hours", place)
+    elif path == "roast.count":
+        scene.put(path, int(said.value), "bare number: how many", place)
 
 
 def is_spoken_hour(scene: Scene, said: Number) -> bool:
@@ -41,6 +43,10 @@ def is_spoken_hour(scene: Scene, said: Number) -> bool:
 
 def _likely(scene: Scene, said: Number) -> str:
     before = scene.before
+    if "elapsed_h" in before and scene.hints.get("talk_of") in ("safety", "leftovers"):
+        return "elapsed_h"
+    if "roast.count" in before and not said.digits and said.value <= 2 * before["roast.count"] + 1:
+        return "roast.count"
     mass = before.get("roast.mass_kg")
     if mass is not None:
         held = mass / KG["lb" if scene.usual != "metric" else "kg"]

@@ -98,6 +98,13 @@ def _menos_diez(hour: Number | float, minutes: Number | float, half: Half | None
     return _before(hour, number(minutes).value, half)
 
 
+@grammar.rule("<number> hrs|hours|hr", gives="<clock>")
+def _military_hours(hour: Number | float) -> Clock | None:
+    said = number(hour)
+    military = len(said.digits) == 4 and said.digits.isdigit() and (said.value >= 1300 or said.digits[0] == "0")
+    return digits_clock(said) if military else None
+
+
 @grammar.rule("<hour_at> <number> horas|h|hs", gives="<clock>")
 def _a_las_15_horas(_: str, hour: Number | float) -> Clock | None:
     return digits_clock(number(hour))

@@ -23,7 +23,7 @@ class Covers:
 
 grammar = Grammar("<covers>")
 for_grammar = Grammar("<covers>")
-_MOST = 100_000
+_MOST = 10_000_000
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -62,6 +62,11 @@ def _range(*values: object) -> Covers | None:
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
 
 
+@grammar.rule("<and_sign> <number> <kids>", gives="<covers>")
+def _and_kids(_: str, value: Number | float, __: str) -> Covers | None:
+    return _add_people("add", value, "kids")
+
+
 @grammar.rule("<add> <number> <people>|<kids>", gives="<covers>")
 def _add_people(_: str, value: Number | float, __: str) -> Covers | None:
     said = number(value).value
@@ -84,7 +89,7 @@ def _for_range(*values: object) -> Covers | None:
     return _range(*values)
 
 
-@for_grammar.rule("<feeds> <number>", gives="<covers>")
+@for_grammar.rule("<feeds> <number>", gives="<covers>", keeps=True)
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
 

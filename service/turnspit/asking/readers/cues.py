@@ -12,7 +12,7 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
     f"left|leave|leaving|forgot|forget|had {_IT} out|outside",
     f"left|leave|leaving|forgot|forget {_IT} on",
     f"deje|deja|dejar|dejamos|olvide {_IT} fuera|afuera",
-    f"{_IT} sat out|on",
+    f"{_IT} sat out|on|in",
     f"{_IT} that sat",
     "sat <duration>",
     "sat for <duration>",
@@ -68,6 +68,11 @@ def _done_early(*_: str | None) -> str:
 @grammar.rule(f"take|pull|move|get|took {_IT} out|from of? <freezer>", gives="<thaw>", keeps=True)
 def _out_of_the_freezer(*_: str) -> str:
     return "thaw"
+
+
+@grammar.rule("<number> <percent> solution|broth|saline", gives="<injected>")
+def _with_solution(_: object, __: str) -> bool:
+    return True
 
 
 @grammar.rule("without|no|not|skip|forget|drop|sin <brine>", gives="<brined>", keeps=True)

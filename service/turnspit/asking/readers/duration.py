@@ -8,7 +8,7 @@ from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
-HOURS = {"s": 1 / 3600, "min": 1 / 60, "h": 1.0, "day": 24.0, "week": 168.0}
+HOURS = {"s": 1 / 3600, "min": 1 / 60, "h": 1.0, "day": 24.0, "week": 168.0, "year": 8766.0}
 grammar = Grammar("<duration>")
 
 

@@ -7,9 +7,16 @@ from datetime import UTC, timedelta
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
 
+_GONE_BY_TAGS = """
+<out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger> <temperature_read>
+<keep> <reheat> <rest> <overnight>
+"""
+_GONE_BY = tuple(_GONE_BY_TAGS.split())
+
 
 def read(scene: Scene) -> None:
     """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
+    _out_from_to(scene)
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
         if _shifts(scene, place):
@@ -23,8 +30,16 @@ def read(scene: Scene) -> None:
             continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
-        elif _gone_by(scene):
+        elif duration.unit != "year" and _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+def _out_from_to(scene: Scene) -> None:
+    """`on the counter from 10 to 2`."""
+    for place, item in scene.find("<from_to>"):
+        hours = (item.tags["<from_to>"].high - item.tags["<from_to>"].low) % 12
+        if scene.has("<out>") and hours:
+            scene.put("elapsed_h", _rounded(hours), "elapsed: from to", place)
 
 
 def _shifts(scene: Scene, place: int) -> bool:
@@ -59,7 +74,8 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
 
 
 def _in_brine(scene: Scene, place: int) -> bool:
-    if scene.talk and scene.hints.get("talk_of") == "brine" and not scene.has("<out>", "<been_in>"):
+    wished = scene.before.get("brine.wanted") is True and scene.before_is(place, "<for>") is not None
+    if (wished or scene.hints.get("talk_of") == "brine") and not scene.has("<out>", "<been_in>"):
         return True
     if "<brine>" in scene.items[place] or "<brined>" in scene.items[place]:
         return True
@@ -73,25 +89,12 @@ def _in_brine(scene: Scene, place: int) -> bool:
 
 
 def _gone_by(scene: Scene) -> bool:
-    if scene.has(
-        "<out>",
-        "<been_in>",
-        "<leftovers>",
-        "<ago>",
-        "<safe>",
-        "<ok>",
-        "<cooked>",
-        "<raw>",
-        "<started>",
-        "<start>",
-        "<cold_place>",
-        "<danger>",
-        "<temperature_read>",
-    ):
+    if scene.has("<thaw>") and not scene.has("<out>", "<been_in>", "<danger>", "<state>"):
+        # "is 2 days enough to thaw it" is yet to come.
+        return False
+    if scene.has(*_GONE_BY):
         return True
-    if scene.hints.get("talk_of") in ("safety", "leftovers"):
-        return True
-    return scene.has("<reheat>", "<thaw>", "<rest>", "<overnight>")
+    return scene.hints.get("talk_of") in ("safety", "leftovers")
 
 
 def _rounded(hours: float) -> float:

@@ -53,7 +53,9 @@ def _unknown_cut(scene: Scene) -> None:
 
 
 def _state(scene: Scene) -> None:
-    for place, item in scene.find("<state>"):
+    # "is it thawed if the cavity is icy": ice that is seen counts.
+    states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
+    for place, item in states:
         scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
     for place, item in scene.find("<fresh>"):
         near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
@@ -79,12 +81,16 @@ def _from_roast(scene: Scene, place: int, item: Item) -> float:
     return near[0] if near else 9.0 + place / 1000 - item.tags["<mass>"].si / 1e9
 
 
+def _each_person(scene: Scene) -> bool:
+    return any(item.words in ("per person", "por persona", "per head") for item in scene.items)
+
+
 def _count(scene: Scene) -> None:
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
         if said.value != int(said.value) or not 0 < said.value <= _MOST_PIECES:
             continue
-        if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>"):
+        if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>") or _each_person(scene):
             continue
         of_them = scene.after_is(place, "<birds>")
         if of_them is not None and scene.after_is(of_them, "<people>", "<kids>") is not None:

@@ -38,16 +38,27 @@ def _about_a_recipe(scene: Scene) -> bool:
     goes_on = any(path.startswith("scale.") for path in scene.before)
     if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
         return True
-    dish = scene.has("<subject>", "<ingredient>", "<brine>") and not scene.has("<mass>", "<meal>")
+    dish = scene.has("<subject>", "<ingredient>", "<brine>") and not scene.has(
+        "<mass>", "<meal>", "<roast>", "<generic>"
+    )
     instead = (
         scene.has("<instead_of>") and scene.has("<covers>") and not scene.has("<roast>", "<generic>", "<how_big>")
     )
-    return instead or (dish and (scene.has("<times>") or len(list(scene.find("<covers>"))) > 1))
+    return instead or (
+        dish
+        and (
+            scene.has("<times>")
+            or (scene.has("<scale_to>") and scene.has("<covers>"))
+            or len(list(scene.find("<covers>"))) > 1
+        )
+    )
 
 
 def _between_covers(scene: Scene) -> bool:
     """`from 6 to 20` scales, `from 160 to 165` does not."""
-    return scene.has("<from_to>") and not scene.has("<place>", "<probe>", "<safe>", "<temperature>", "<rest>")
+    return scene.has("<from_to>") and not scene.has(
+        "<place>", "<probe>", "<safe>", "<temperature>", "<rest>", "<out>", "<danger>", "<roast>"
+    )
 
 
 def _times(scene: Scene) -> None:
@@ -77,8 +88,10 @@ def _plain(value: float) -> int | float:
 
 
 def _is_former(scene: Scene, place: int) -> bool:
-    return scene.before_is(place, "<instead_of>") is not None
+    if scene.items[place].words.startswith(("serves", "feeds", "makes")):
+        return True
+    return scene.before_is(place, "<instead_of>", "<says>") is not None
 
 
 def _is_goal(scene: Scene, place: int) -> bool:
-    return scene.before_is(place, "'to", "<need>", "<scale>") is not None
+    return scene.before_is(place, "'to", "<need>", "<scale>", "<scale_to>") is not None

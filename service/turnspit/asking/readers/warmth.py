@@ -15,6 +15,7 @@ from turnspit.asking.scene import Scene
 
 _OVEN_FROM_C = 100.0
 _READ_AT_MOST = 220
+_WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
 # What a temperature is for that was asked for.
 _PENDING = {"oven.temperature_c": "oven", "reading.temperature_c": "reading", "roast.target_c": "target"}
 # Words that ask about, or fear for, what was read on a probe.
@@ -49,6 +50,11 @@ def read(scene: Scene) -> None:
             scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
 
 
+def _roasts_low(scene: Scene) -> bool:
+    """Whether so low a temperature is an oven's: something is roasted or started at it."""
+    return scene.has("<cook>", "<start>", "<overnight>") and not scene.has("<place>", "<probe>", "<rest>", "<out>")
+
+
 def _other_unit(scene: Scene) -> None:
     """`celsius` alone, when it was asked in which degrees the oven is set."""
     held = scene.before.get("oven.temperature_c")
@@ -71,7 +77,7 @@ def _said(scene: Scene) -> list[_Said]:
         if "<temperature>" in item:
             value: Temperature = item.tags["<temperature>"]
             found.append(_Said(place, value.value, value.unit, False))
-        elif "<number>" in item and 30 <= item.tags["<number>"].value <= 650:
+        elif "<number>" in item and 30 <= item.tags["<number>"].value <= (5000 if scene.has("<place>") else 650):
             if bare_clock(scene, place) is not None or is_spoken_hour(scene, item.tags["<number>"]):
                 continue
             found.append(_Said(place, item.tags["<number>"].value, "", True))
@@ -101,8 +107,12 @@ def _use(scene: Scene, said: _Said) -> str:
     ovens = scene.nearest(said.place, "<oven>", "<convection>", reach=4.5)
     if ovens and (not places or ovens[0] <= places[0]) and _oven_like(said):
         return "oven"
-    if places and said.value <= _READ_AT_MOST:
+    if places and scene.has("<when>") and scene.items[places[1]].words in _WILL_REACH:
+        return "target"
+    if places and (said.value <= _READ_AT_MOST or places[0] <= 2):
         return "reading"
+    if said.unit != "degC" and 170 <= said.value <= 250 and _roasts_low(scene):
+        return "oven"
     if said.bare:
         at = scene.before_is(said.place, "<at>", "<start>")
         if _danger(scene) == "warm_holding" and at is not None and not scene.has("<oven>"):
@@ -120,6 +130,8 @@ def _use(scene: Scene, said: _Said) -> str:
             return "oven" if said.value > _READ_AT_MOST or said.value % 5 == 0 else ""
         if said.value >= 250 and said.value % 5 == 0:
             return "oven"
+        if at is not None and said.value <= _READ_AT_MOST and scene.has(*_ASKED_OF):
+            return "reading"
         return "reading" if _asked_of(scene, said) else ""
     if not said.unit and said.value > _READ_AT_MOST / 2:
         return "reading" if said.value <= _READ_AT_MOST and scene.has("<place>", "<probe>", *_ASKED_OF) else "oven"
@@ -130,7 +142,7 @@ def _asked_of(scene: Scene, said: _Said) -> bool:
     """A bare number that is asked about ("is 160 ok") or follows a reading in the talk ("now 145")."""
     if said.value > _READ_AT_MOST:
         return False
-    return scene.has(*_ASKED_OF) or "reading.temperature_c" in scene.before
+    return scene.nearest(said.place, *_ASKED_OF, reach=3.5) is not None or "reading.temperature_c" in scene.before
 
 
 def _core_like(said: _Said) -> bool:
@@ -146,6 +158,16 @@ def _put_oven(scene: Scene, said: _Said) -> None:
     unit, guessed = (said.unit, False) if said.unit else plausible_oven(said.value, scene.usual)
     scene.put("oven.temperature_c", round(Temperature(said.value, unit).celsius, 2), f"oven: {unit}", said.place)
     if not said.unit and scene.usual != "metric" and said.value <= 200 and _danger(scene) == "warm_holding":
+        unit, guessed = "degF", False
+        scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
+    if (
+        not said.unit
+        and said.value < 200
+        and scene.usual != "metric"
+        and scene.has("<start>", "<overnight>")
+        and scene.has("<safe>")
+    ):
+        # What is feared for at 180 is an oven at 180 F.
         unit, guessed = "degF", False
         scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
     if guessed and scene.has("<overnight>", "<slow>"):

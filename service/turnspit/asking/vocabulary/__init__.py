@@ -26,7 +26,7 @@ _NUMERIC = frozenset(_NUMERIC_TAGS.split())
 # A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
 _INHERITED_TAGS = """
 <roast> <generic> <weekday> <holiday> <overnight> <stuffed> <oven> <brine> <state> <recipe>
-<mass_unit> <cold_place> <subject> <meal>
+<mass_unit> <cold_place> <subject> <meal> <cook>
 """
 _INHERITED = frozenset(_INHERITED_TAGS.split())
 _NAME_TAGS = (
