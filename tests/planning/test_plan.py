@@ -124,6 +124,9 @@ def test_with_a_week_it_thaws_in_the_refrigerator_and_nobody_works_at_night():
     assert plan.as_wished
     (thaw,) = (task for task in plan.tasks if task.id == "thaw")
     assert thaw.place == "refrigerator"
+    found = starts(plan)
+    assert thaw.end <= found["giblets_out"] < found["roast_in"] < found["baste_1"]
+    assert plan.forecast.case.state == "thawed"
     assert thaw.end - thaw.start >= timedelta(hours=plan.thaw.plan_h)
     assert time(6) <= thaw.start.time() <= time(23)
     assert plan.thaw.plan_h >= 20 / 4 * 24 - 0.01

@@ -76,24 +76,20 @@ class Settled:
         """Minutes to carve all pieces (common practice, no source)."""
         return (20.0 if self.large else 15.0) + 10.0 * (self.count - 1)
 
-    def case(
-        self, state: State | None = None, mass_kg: float | None = None, pull_c: float | None = None
-    ) -> RoastCase:
-        """What the heat room is asked, by default for the roast as it is wanted."""
-        state = state or self.state
+    def case(self) -> RoastCase:
+        """What the heat room is asked; the pull is left to it."""
         return RoastCase(
             kind=self.row.kind,
-            mass_kg=mass_kg or self.mass_kg,
+            mass_kg=self.mass_kg,
             count=self.per_oven,
-            state=state,
-            stuffed=self.stuffed and state == "thawed",
+            state=self.state,
+            stuffed=self.stuffed,
             bone_in=self.dinner.roast.bone_in,
             oven=(OvenStep(0.0, self.oven_c, self.convection),),
             target_c=self.target_c,
-            pull_c=pull_c,
             rest_min=self.rest_min,
             rest_place="foil",
-            openings_min=self.openings_min if state != "frozen" else (),
+            openings_min=self.openings_min,
             altitude_m=self.dinner.altitude_m,
             seed=self.dinner.seed,
         )

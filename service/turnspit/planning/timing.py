@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from turnspit.heat import RoastForecast, State, forecast_roast
+from turnspit.heat import RoastForecast, forecast_roast
 from turnspit.planning.hours import ceil_step, earlier, floor_step, later, minutes
 from turnspit.planning.settle import Settled
 from turnspit.planning.timetable import Window
@@ -33,9 +33,9 @@ class Timing:
     serve_at: datetime
 
 
-def forecast_for(settled: Settled, state: State | None = None, mass_kg: float | None = None) -> RoastForecast:
+def forecast_for(settled: Settled) -> RoastForecast:
     """The forecast for a roast pulled where it should be: birds at the target, meat so that its peak is it."""
-    case = settled.case(state, mass_kg)
+    case = settled.case()
     forecast = forecast_roast(case)
     if settled.row.poultry or forecast.advised_pull_c >= forecast.target_c:
         return forecast

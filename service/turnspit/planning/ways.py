@@ -47,9 +47,9 @@ def routes(settled: Settled, now: datetime) -> tuple[Route, ...]:
     """The ways to meet the wish itself, best first: as it is, or thawed in the cold, in water, or from frozen."""
     if settled.state != "frozen":
         return (_as_it_is(settled, now),)
-    frozen = replace(settled, stuffed=False, brined=False)
-    timing = _timing(settled, forecast_for(settled, "thawed"))
-    found = [_by_refrigerator(settled, timing, now), _by_cold_water(settled, timing, now)]
+    frozen, thawed = replace(settled, stuffed=False, brined=False), replace(settled, state="thawed")
+    timing = _timing(thawed, forecast_for(thawed))
+    found = [_by_refrigerator(thawed, timing, now), _by_cold_water(thawed, timing, now)]
     with suppress(TurnspitError):  # where the model does not reach that mass from frozen the way is not offered
         found.append(_from_frozen(frozen, now))
     return tuple(found)
@@ -136,7 +136,7 @@ def _by_cold_water(settled: Settled, timing: Timing, now: datetime) -> Route:
 
 
 def _from_frozen(settled: Settled, now: datetime) -> Route:
-    timing = _timing(settled, forecast_for(settled, "frozen"))
+    timing = _timing(settled, forecast_for(settled))
     first = earlier(timing.oven_in, minutes(SHORT_PREP_MIN))
     possible = first >= now and (settled.dinner.serve_at is None or timing.serve_at <= settled.dinner.serve_at)
     span = timing.forecast.ready_min
