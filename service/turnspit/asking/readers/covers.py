@@ -45,10 +45,8 @@ def _from_to(first: Number | float, _: str | None, last: Number | float, __: str
 
 
 @grammar.rule(
-    "<number> <people> and|<and_sign>|,? <number> <kids>",
-    "<number> <kids> and|<and_sign>|,? <number> <people>",
     "<number> <people> and|<and_sign>|,? <number> <people>",
-    "<number> and|<and_sign> <number> <kids>",
+    "<number> and|<and_sign> <number> <people>",
     gives="<covers>",
 )
 def _adults_and_kids(*values: object) -> Covers | None:
@@ -62,12 +60,12 @@ def _range(*values: object) -> Covers | None:
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
 
 
-@grammar.rule("<and_sign> <number> <kids>", gives="<covers>")
-def _and_kids(_: str, value: Number | float, __: str) -> Covers | None:
-    return _add_people("add", value, "kids")
+@grammar.rule("<and_sign> <number> <people>", gives="<covers>")
+def _and_kids(_: str, value: Number | float, who: str) -> Covers | None:
+    return _add_people("add", value, who) if who == "kids" else None
 
 
-@grammar.rule("<add> <number> <people>|<kids>", gives="<covers>")
+@grammar.rule("<add> <number> <people>", gives="<covers>")
 def _add_people(_: str, value: Number | float, __: str) -> Covers | None:
     said = number(value).value
     return Covers(0, more=int(said)) if said == int(said) and abs(said) < _MOST else None
@@ -79,7 +77,7 @@ def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | 
     return Covers(0, more=int(sign * said)) if said == int(said) and abs(said) < _MOST else None
 
 
-@grammar.rule("<number> <people>|<kids>", gives="<covers>")
+@grammar.rule("<number> <people>", gives="<covers>")
 def _people(value: Number | float, _: str) -> Covers | None:
     return covers(number(value).value)
 

@@ -8,8 +8,8 @@ from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
 
 _GONE_BY_TAGS = """
-<out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger> <temperature_read>
-<keep> <reheat> <rest> <overnight>
+<out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger>
+<temperature_read> <keep> <reheat> <rest> <overnight>
 """
 _GONE_BY = tuple(_GONE_BY_TAGS.split())
 

@@ -93,7 +93,7 @@ def _count(scene: Scene) -> None:
         if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>") or _each_person(scene):
             continue
         of_them = scene.after_is(place, "<birds>")
-        if of_them is not None and scene.after_is(of_them, "<people>", "<kids>") is not None:
+        if of_them is not None and scene.after_is(of_them, "<people>") is not None:
             continue
         if of_them is not None and scene.has("<roast>", "<generic>"):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
