@@ -1,4 +1,4 @@
-"""The numeric rooms without the words: forecast, chill, brine, convert, check, scale."""
+"""The numeric rooms without the words: forecast, chill, brine, convert, check, size."""
 
 from __future__ import annotations
 
@@ -12,7 +12,6 @@ from turnspit.api.schemas.brines import BrineBody, BrineGiven
 from turnspit.api.schemas.chills import ChillBody, ChillGiven
 from turnspit.api.schemas.common import ReaderFields
 from turnspit.api.schemas.conversions import ConvertBody, ConvertGiven
-from turnspit.api.schemas.recipes import ScaleBody, ScaleGiven
 from turnspit.api.schemas.roasts import ForecastBody, ForecastGiven
 from turnspit.api.schemas.safety import CheckBody, CheckGiven, checked
 from turnspit.api.service import Service, service_of
@@ -56,13 +55,6 @@ async def check(body: CheckBody, request: Request, service: Served) -> CheckGive
     """What the published rules say to a question, a plan, a log or a cooling, and what to do now."""
     reader = reader_for(request, service.now(body.now, body.timezone), body.language, body.units, body.clock)
     return await service.work(checked, body, body.kitchen or service.settings.kitchen, reader)
-
-
-@router.post("/v1/recipes/scale", response_model=ScaleGiven)
-async def scale(body: ScaleBody, request: Request, service: Served) -> ScaleGiven:
-    """A recipe for another number, mass, vessel or pan; what does not scale alike is named with its source."""
-    reader = _reader(request, service, body)
-    return await service.work(lambda: ScaleGiven.of(body.scaled(), reader, body))
 
 
 def _reader(request: Request, service: Service, body: ReaderFields) -> Reader:

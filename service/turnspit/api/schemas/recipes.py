@@ -3,22 +3,19 @@
 from __future__ import annotations
 
 import json
-from typing import Annotated, Any, Self
+from typing import Annotated, Any, Literal, Self
 
-from pydantic import ConfigDict, Field
+from pydantic import ConfigDict, Field, model_validator
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, ReaderFields, Whole
-from turnspit.quantities import Region, pan
-from turnspit.recipes import Recipe, ScaledRecipe, read_recipe, scale_recipe, write_json_ld, write_text, write_yield
+from turnspit.api.schemas.kept_recipes import RECIPE_EXAMPLE, AllergenGiven, RecipeText, StepGiven
+from turnspit.quantities import Region, System, pan, write_amount
+from turnspit.recipes import Recipe, ScaledLine, ScaledRecipe, scale_recipe, write_json_ld, write_text, write_yield
 from turnspit.words import Reader, say
+from turnspit.words.reader import Units
 
-SCALE_EXAMPLE: dict[str, Any] = {
-    "recipe": "Pan gravy\nServes 8\n\n4 cups turkey stock\n1/2 cup flour\n1/2 cup drippings\n1 tsp salt\n\n"
-    "Whisk flour into the drippings, cook 3 minutes, add stock, simmer 10 minutes.",
-    "servings": 14,
-}
+SCALE_EXAMPLE: dict[str, Any] = {**RECIPE_EXAMPLE, "servings": 14}
 Name = Annotated[str, Field(max_length=100)]
-RECIPE_LIMIT = 500_000
 
 
 class ShortBody(Body):
@@ -34,8 +31,12 @@ class ScaleBody(ReaderFields):
 
     model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [SCALE_EXAMPLE]})
 
-    recipe: Annotated[str, Field(max_length=RECIPE_LIMIT)] | dict[str, Any] = Field(
-        description="Plain text, a page with JSON-LD in it, or a schema.org Recipe."
+    recipe: RecipeText | dict[str, Any] | None = Field(
+        default=None, description="Plain text, a page with JSON-LD in it, or a schema.org Recipe."
+    )
+    recipe_id: Name | None = Field(default=None, description="In its place: a kept recipe, or the key of a starter.")
+    units: Units | Literal["both"] | None = Field(  # type: ignore[assignment]
+        default=None, description="Measures to write in; by default the recipe's own."
     )
     region: Region | None = Field(default=None, description="Whose cups and spoons; by default as the recipe shows.")
     factor: Number | None = None
@@ -48,11 +49,26 @@ class ScaleBody(ReaderFields):
     short: ShortBody | None = None
     rules_off: list[Name] = Field(default_factory=list, max_length=50, description="Rules that shall not apply.")
 
-    def scaled(self) -> ScaledRecipe:
-        """As the recipes room gives it. Raises what it raises."""
-        text = self.recipe if isinstance(self.recipe, str) else json.dumps(self.recipe)
+    @model_validator(mode="after")
+    def _one_recipe(self) -> Self:
+        if (self.recipe is None) == (self.recipe_id is None):
+            raise ValueError("give either recipe or recipe_id")
+        return self
+
+    @property
+    def text(self) -> str:
+        """The recipe as the recipes room reads it."""
+        return self.recipe if isinstance(self.recipe, str) else json.dumps(self.recipe)
+
+    @property
+    def system(self) -> System | None:
+        """The measures to write in; None for the recipe's own."""
+        return None if self.units == "both" else self.units
+
+    def scaled(self, recipe: Recipe) -> ScaledRecipe:
+        """That recipe, as the recipes room scales it. Raises what it raises."""
         return scale_recipe(
-            read_recipe(text, self.region),
+            recipe,
             factor=self.factor,
             servings=self.servings,
             covers=self.covers,
@@ -70,6 +86,8 @@ class LineGiven(Given):
 
     text: str
     original: str
+    section: str
+    other: str = Field(description="With units both: the amount in the other system, empty where it is the same.")
     linear: str = Field(description="The amount times the factor, before any rule.")
     rule: str = Field(description="The rule that changed it, empty for none.")
     read: bool = Field(description="False for a line that could not be read: it is kept whole, and is not scaled.")
@@ -87,14 +105,6 @@ class RuleGiven(Given):
     obtained: str
 
 
-class AllergenGiven(Given):
-    """One of the nine major allergens as the words show it; the label decides."""
-
-    allergen: str
-    standing: str
-    items: list[str]
-
-
 class ScaleGiven(Given):
     """The recipe scaled, line by line, as clean text and as a schema.org Recipe."""
 
@@ -104,6 +114,7 @@ class ScaleGiven(Given):
     makes: str
     lines: list[LineGiven]
     steps: list[str]
+    method: list[StepGiven]
     rules: list[RuleGiven]
     allergens: list[AllergenGiven]
     notes: list[str]
@@ -120,17 +131,9 @@ class ScaleGiven(Given):
             by=say(scaled.by, reader),
             name=recipe.name,
             makes=write_yield(recipe.makes, reader.language) if recipe.makes else "",
-            lines=[
-                LineGiven(
-                    text=line.text(body.units, reader.language),
-                    original=line.original.text,
-                    linear=line.linear_text(body.units, reader.language),
-                    rule=line.rule,
-                    read=line.ingredient.read,
-                )
-                for line in scaled.lines
-            ],
+            lines=[_line(line, reader, body) for line in scaled.lines],
             steps=[step.text for step in recipe.steps],
+            method=[StepGiven.of(step) for step in recipe.steps],
             rules=[
                 RuleGiven(
                     rule=rule.rule,
@@ -143,12 +146,32 @@ class ScaleGiven(Given):
                 )
                 for rule in scaled.rules
             ],
-            allergens=[
-                AllergenGiven(allergen=flag.allergen, standing=flag.standing, items=list(flag.items))
-                for flag in scaled.allergens
-            ],
+            allergens=AllergenGiven.all_of(recipe),
             notes=[say(note, reader) for note in scaled.notes],
             cautions=[CautionGiven.of(caution, reader) for caution in scaled.cautions],
-            text=write_text(recipe, body.units, reader.language),
+            text=write_text(recipe, body.system, reader.language),
             json_ld=write_json_ld(recipe),
         )
+
+
+def _line(line: ScaledLine, reader: Reader, body: ScaleBody) -> LineGiven:
+    return LineGiven(
+        text=line.text(body.system, reader.language),
+        original=line.original.text,
+        section=line.original.section,
+        other=_other(line, reader) if body.units == "both" else "",
+        linear=line.linear_text(body.system, reader.language),
+        rule=line.rule,
+        read=line.ingredient.read,
+    )
+
+
+def _other(line: ScaledLine, reader: Reader) -> str:
+    """The amount in the system that the line itself is not written in."""
+    amount, item = line.ingredient.amount, line.ingredient.item
+    if amount is None or not line.ingredient.read:
+        return ""
+    own, us, metric = (
+        write_amount(amount, item=item, system=system, language=reader.language) for system in (None, "us", "metric")
+    )
+    return next((text for text in (metric, us) if text != own), "")
