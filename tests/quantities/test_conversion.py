@@ -157,11 +157,33 @@ def test_every_food_has_a_density_with_its_source():
         ("whole peppercorns", "black pepper", "whole"),
         ("boneless butter", "butter", ""),
         ("Sal", "table salt", ""),
+        ("fresh parsley leaves", "parsley", "chopped"),
+        ("harina de trigo", "all-purpose flour", ""),
     ],
 )
 def test_a_food_is_known_in_its_form(text, item, form):
     found = density(text)
     assert (found.item, found.form) == (item, form)
+
+
+@pytest.mark.parametrize(
+    "item",
+    [
+        "peanut butter",
+        "apple juice",
+        "coconut milk",
+        "garlic salt",
+        "cream cheese",
+        "almond flour",
+        "butter beans",
+        "egg noodles",
+        "onion soup mix",
+        "garlic bread",
+    ],
+)
+def test_a_food_that_only_holds_a_known_name_is_not_it(item):
+    with pytest.raises(Unknown, match="is not known"):
+        density(item)
 
 
 def test_a_size_that_is_said_narrows_the_range():

@@ -1,8 +1,10 @@
 import json
+import tomllib
 from contextlib import suppress
 from dataclasses import replace
 from datetime import UTC, datetime
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from hypothesis import example, given
@@ -10,6 +12,7 @@ from hypothesis import strategies as st
 
 from turnspit.errors import Impossible, Unknown
 from turnspit.message import Message
+from turnspit.quantities import unit
 from turnspit.recipes import (
     Yield,
     infer_region,
@@ -266,6 +269,40 @@ def test_a_yield_after_the_method_counts_and_a_time_does_not():
     recipe = read_recipe("Soup\nIngredients\n1 cup water\nMethod\nFor 10 minutes, boil.\nServes 4.")
     assert recipe.makes == Yield(Fraction(4))
     assert [step.text for step in recipe.steps] == ["For 10 minutes, boil."]
+
+
+LINES = [
+    line[0]
+    for lines in tomllib.loads(Path(__file__).with_name("recipe_lines.toml").read_text(encoding="utf-8")).values()
+    for line in lines
+]
+
+
+@pytest.mark.parametrize("line", LINES)
+def test_every_line_of_the_corpus_is_the_same_after_export(line):
+    once = read_ingredient(line)
+    again = read_ingredient(write_ingredient(once))
+    assert bare_line(again) == bare_line(once, near=True)
+
+
+def bare_line(ingredient, near=False):
+    """An ingredient with its amounts in kg or L where they have a size, so that 1500 g is 1.5 kg.
+
+    An equivalent is written as it is measured, within three percent (2.2 lb as 2 1/4 lb).
+    """
+
+    def size(amount, rel=1e-9):
+        if amount is None:
+            return None
+        per = unit(amount.unit).si if amount.unit else 0
+        name = unit(amount.unit).dimension if per else amount.unit
+        ends = [float(end) * (per or 1) for end in (amount.value, amount.high) if end is not None]
+        inner = size(amount.each), size(amount.equals, 0.03)
+        return pytest.approx(ends, rel=rel) if near else ends, name, amount.approximate, amount.size, inner
+
+    fields = ("item", "preparation", "notes", "optional", "to_taste", "purpose", "extra", "read")
+    kept = {field: getattr(ingredient, field) for field in fields}
+    return kept, size(ingredient.amount), [bare_line(one, near) for one in ingredient.alternatives]
 
 
 def test_an_amount_of_each_is_an_ingredient_each():

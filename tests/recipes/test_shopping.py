@@ -38,7 +38,7 @@ def test_the_same_food_is_summed_across_recipes_and_bought_in_packs():
     assert (bought.pack, bought.packs) == ("block", 1)
     assert bought.left_over == pytest.approx(454 - bought.need.amount)
     assert bought.recipes == ("one", "two")
-    assert bought.lines == ("1 cup butter", "1/4 cup + 2 tbsp butter, melted")
+    assert bought.lines == ("1 cup butter", "6 tbsp butter, melted")
 
 
 def test_aisles_stand_in_the_order_of_a_shop():

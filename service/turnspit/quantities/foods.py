@@ -145,21 +145,40 @@ def _customary_piece(key: str, unit_name: str) -> PieceMass | None:
 
 @lru_cache(maxsize=4096)
 def food_named(item: str) -> str | None:
-    """The key of the food that `item` names: the longest known name in it, of equals the last; None without one."""
+    """The key of the food that `item` names ("chopped onion", "parsley leaves"), or None without a known one."""
     head = re.split(r"[,(;]", item, maxsplit=1)[0]
     return _longest_name(_words(head)) or (_longest_name(_words(item)) if head != item else None)
 
 
 def _longest_name(words: tuple[str, ...]) -> str | None:
-    best: tuple[int, int, str] | None = None
-    for start in range(len(words)):
-        for end in range(min(len(words), start + 5), start, -1):
-            key = _by_words().get(words[start:end]) or _by_words().get(
-                (*words[start : end - 1], _singular(words[end - 1]))
-            )
-            if key and (best is None or (end - start, start) >= best[:2]):
-                best = (end - start, start, key)
-    return best[2] if best else None
+    """The longest name that ends the item; what follows a name may only describe it."""
+    best: tuple[int, str] | None = None
+    for end in range(len(words), 0, -1):
+        if end < len(words) and words[end] not in _describing():
+            break
+        found = _name_that_ends(words, end)
+        if found is not None and (best is None or found[0] > best[0]):
+            best = found
+    return best[1] if best else _spanish_name(words)
+
+
+def _name_that_ends(words: tuple[str, ...], end: int) -> tuple[int, str] | None:
+    """The longest name that ends there, with its length; none behind a word that makes it another food."""
+    for start in range(max(0, end - LONGEST_NAME), end):
+        key = _key_of(words[start:end])
+        if key is not None:
+            return None if start and words[start - 1] in _not_after(key) else (end - start, key)
+    return None
+
+
+def _key_of(words: tuple[str, ...]) -> str | None:
+    return _by_words().get(words) or _by_words().get((*words[:-1], _singular(words[-1])))
+
+
+def _spanish_name(words: tuple[str, ...]) -> str | None:
+    """ "harina de trigo": in Spanish the food stands first."""
+    end = next((at for at, word in enumerate(words) if word in ("de", "of", "with", "in", "for", "at", "from")), 0)
+    return _longest_name(words[:end]) if end else None
 
 
 def is_liquid(item: str) -> bool:
@@ -188,6 +207,7 @@ def nearest_foods(item: str, count: int = 3) -> tuple[str, ...]:
 
 WHOLE_FRUITS = ("lemon",)
 """Fruits whose juice the table counts by the fruit."""
+LONGEST_NAME = 4
 _VOLUMES = frozenset(("cup", "tbsp", "tsp", "floz", "quart"))
 
 
@@ -257,6 +277,18 @@ def _masses() -> Mapping[str, tuple[Row, ...]]:
 @cache
 def _customary() -> Mapping[tuple[str, str], Row]:
     return MappingProxyType({(row["key"], row["unit"]): row for row in table("piece_masses")})
+
+
+@cache
+def _describing() -> frozenset[str]:
+    """Words that may follow a food's name without making it another food ("parsley leaves", "carrots peeled")."""
+    kinds = ("preparation", "manner", "piece_of_food", "description")
+    return frozenset(word for row in table("ingredient_words") if row["kind"] in kinds for word in row["words"])
+
+
+@cache
+def _not_after(key: str) -> frozenset[str]:
+    return frozenset(_foods()[key].get("not_after", ())) if key in _foods() else frozenset()
 
 
 @cache

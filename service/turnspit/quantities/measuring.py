@@ -5,14 +5,14 @@ What a kitchen can measure is the table `measuring_sets`; a size may take one un
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
 
 from turnspit.quantities.units import Region, unit
-from turnspit.reference import table
+from turnspit.reference import Row, table
 
 STEPS = (500.0, 250.0, 100.0, 50.0, 25.0, 20.0, 10.0, 5.0, 1.0, 0.5, 0.1, 0.05, 0.01, 0.005, 0.001)
 """Steps in which grams and millilitres are written; the coarsest well within the tolerance is taken."""
@@ -58,6 +58,14 @@ def household(size: float, dimension: str, region: Region | None, tolerance: flo
     if best is None:
         return None
     return tuple((whole + part.exact, name) for whole, part, name in best[2]), best[1]
+
+
+def kept(value: Fraction, unit_name: str) -> bool:
+    """Whether a cook would leave the amount in the unit it stands in (table `kept_measures`; 5, 10, 15 mL)."""
+    if unit_name == "mL":
+        return value % 5 == 0 and value < 1000
+    row = _kept().get(unit_name)
+    return row is not None and value.denominator in row["parts"] and row["least"] <= value <= row["most"]
 
 
 def decimal(thousandths: float, tolerance: float) -> Fraction:
@@ -116,6 +124,11 @@ def _nearest(count: float, parts: tuple[_Part, ...]) -> tuple[int, _Part]:
 def _cost(whole: int, part: _Part) -> float:
     """How much a number asks of the cook: whole least, halves little, thirds and eighths more, many spoons most."""
     return part.cost + max(0, whole - 3) * 0.05
+
+
+@cache
+def _kept() -> Mapping[str, Row]:
+    return table("kept_measures").by("unit")
 
 
 @cache

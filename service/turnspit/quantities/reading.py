@@ -13,7 +13,7 @@ from fractions import Fraction
 from turnspit.errors import Impossible
 from turnspit.quantities.amount import Amount
 from turnspit.quantities.numbers import plain, take_number, take_range
-from turnspit.quantities.units import Region, holds_more, names_a_food, unit, unit_named, unit_ratio
+from turnspit.quantities.units import Region, holds_more, is_package, names_a_food, unit, unit_named, unit_ratio
 
 _ABOUT = re.compile(
     r"(?:(?:about|approximately|around|roughly|circa|some|nearly|almost|just over|just under|at least|up to|unos|"
@@ -185,7 +185,7 @@ def _with_equal(text: str, end: int, amount: Amount) -> tuple[Amount, int]:
         other = _whole_measure(bracket["inside"], amount.region)
         if other is None:
             return amount, end
-        is_each = _EACH.search(bracket["inside"]) or holds_more(amount.unit) or unit(other.unit).dimension == "length"
+        is_each = _EACH.search(bracket["inside"]) or is_package(amount.unit) or unit(other.unit).dimension == "length"
         if is_each and amount.each is None:
             return replace(amount, each=other), bracket.end()
         return replace(amount, equals=other), bracket.end()
@@ -205,7 +205,7 @@ def _whole_measure(text: str, region: Region | None) -> Amount | None:
             continue
         amount, end = _compound(part, found[1], found[0])
         if _BRACKET_END.match(part, end):
-            return amount
+            return replace(amount, approximate=bool(_ABOUT.match(part)))
     return None
 
 

@@ -75,6 +75,11 @@ def holds_more(name: str) -> bool:
     return bool(_spellings_by_unit()[name].get("sized"))
 
 
+def is_package(name: str) -> bool:
+    """Whether a weight behind several of the unit is that of each: of tins and bottles, not of sticks or heads."""
+    return bool(_spellings_by_unit()[name].get("package"))
+
+
 def varies_by_region(name: str) -> bool:
     """Whether the measure differs between kitchens (a cup does, a gram does not)."""
     return name in _regional()

@@ -15,7 +15,7 @@ from typing import Literal
 from turnspit.errors import Impossible
 from turnspit.quantities.amount import Amount
 from turnspit.quantities.foods import density_or_none, is_liquid
-from turnspit.quantities.measuring import Parts, decimal, household, whole_or_part
+from turnspit.quantities.measuring import Parts, decimal, household, kept, whole_or_part
 from turnspit.quantities.units import Region, unit, written_unit
 from turnspit.reference import table
 
@@ -29,7 +29,9 @@ SPOONS_BELOW_L = 0.05
 SPOONS_BELOW_KG = 0.0567
 """Two ounces: less is measured by the spoon where no ounce mark fits (TM 10-412, General Information No. 1)."""
 WEIGHED_ABOVE_L = 1.9
-"""A cook with US cups weighs what is not poured from two quarts on."""
+"""A cook with US cups weighs what is not poured from two quarts on,"""
+WEIGHED_WITHIN = 1.3
+"""if the most that a volume of it weighs is not more than so many times the least."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +116,8 @@ def measured(
     if not found.exact and size < unit("tsp").si:
         return Measured(((whole_or_part(value), unit_name),), float(whole_or_part(value)) * found.si)
     own: System = "metric" if unit_name in METRIC_UNITS else "us"
+    if system in (None, own) and kept(value, unit_name):
+        return Measured(((value, unit_name),), size)
     style = _Style(item, system or own, own, region, tolerance_for(item) if tolerance is None else tolerance)
     return _mass(size, style) if found.dimension == "mass" else _volume(size, style)
 
@@ -135,7 +139,8 @@ def _volume(litres: float, style: _Style) -> Measured:
     dense = density_or_none(style.item) if style.item else None
     if dense is not None and (dense.kinds or is_liquid(style.item)):
         dense = None  # a salt whose kind is not said, or what is poured: it stays a volume
-    if style.system == "us" and dense is not None and litres > WEIGHED_ABOVE_L:
+    certain = dense is not None and dense.high < WEIGHED_WITHIN * dense.low
+    if style.system == "us" and dense is not None and certain and litres > WEIGHED_ABOVE_L:
         return _mass(dense.kg_per_l * litres, style)
     if style.system == "us" or litres < SPOONS_BELOW_L:
         kitchen: Region | None = style.region if style.region or style.system in (style.own, "us") else "UK"

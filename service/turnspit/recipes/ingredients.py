@@ -12,7 +12,7 @@ import re
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
-from turnspit.quantities import Amount, Region, food_named, holds_more, is_food_name, plain, take_amount, unit
+from turnspit.quantities import Amount, Region, food_named, is_food_name, is_package, plain, take_amount, unit
 from turnspit.recipes.recipe import Ingredient
 from turnspit.reference import table
 
@@ -230,7 +230,7 @@ def _brackets(rest: str, amount: Amount | None) -> tuple[str, tuple[str, ...], A
         other = take_amount(_EACH_INSIDE.sub("", inside).strip()) if amount is not None else None
         if amount is None or other is None or other[1].strip(" .") or not _is_measure(other[0], "mass", "volume"):
             notes += [inside] if inside else []
-        elif (each or (amount.unit and holds_more(amount.unit))) and amount.each is None:
+        elif (each or (amount.unit and is_package(amount.unit))) and amount.each is None:
             amount = replace(amount, each=_in_region(other[0], amount))
         elif amount.equals is None:
             amount = replace(amount, equals=_in_region(other[0], amount))

@@ -45,17 +45,24 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
         ingredient.purpose,
         _extra(ingredient.extra, words["plus"]),
     )
-    notes = "".join(f" ({note})" for note in ingredient.notes)
+    weight = ingredient.amount.equals if ingredient.amount and not ingredient.amount.unit else None
+    remarks = (*((_measure(weight, language),) if weight else ()), *ingredient.notes)
+    notes = "".join(f" ({remark})" for remark in remarks)
     return ", ".join(filter(None, (f"{head}{notes}", *tail)))
 
 
 def write_line_amount(amount: Amount, item: str, system: System | None = None, language: str = "en") -> str:
-    """An amount with its size, what each piece holds and its equivalent: "2 (400 g) tins", "2 cups (250 g)"."""
-    number, _, unit = _split_unit(write_amount(amount, item=item, system=system, language=language), amount)
-    each = f"({write_amount(amount.each, language=language)})" if amount.each else ""
-    equals = f"({write_amount(amount.equals, item=item, language=language)})" if amount.equals else ""
+    """An amount with its size and what each piece holds, or its equivalent: "2 (400 g) tins", "2 cups (250 g)"."""
+    number, unit = _split_unit(write_amount(amount, item=item, system=system, language=language), amount)
+    each = f"({_measure(amount.each, language)})" if amount.each else ""
+    equals = f"({_measure(amount.equals, language)})" if amount.equals and amount.unit else ""
     about = _WORDS[language]["about"] if amount.approximate else ""
     return " ".join(filter(None, (about, number, amount.size, each, unit, equals)))
+
+
+def _measure(amount: Amount, language: str) -> str:
+    about = f"{_WORDS[language]['about']} " if amount.approximate else ""
+    return f"{about}{write_amount(amount, language=language)}"
 
 
 def write_yield(makes: Yield, language: str = "en") -> str:
@@ -78,9 +85,10 @@ def _extra(extra: str, plus: str) -> str:
     return plus if extra == "more" else f"{plus} {extra}" if extra else ""
 
 
-def _split_unit(text: str, amount: Amount) -> tuple[str, str, str]:
-    """Number and unit apart where a size or a content stands between them; a compound stays whole."""
-    if not (amount.size or amount.each) or "+" in text or not amount.unit:
-        return (text, "", "")
-    head, _, unit = text.rpartition(" ")
-    return head, " ", unit
+def _split_unit(text: str, amount: Amount) -> tuple[str, str]:
+    """The number, and the unit (of two measures, all that follows) before which a size or a content is put."""
+    if not (amount.size or amount.each) or not amount.unit:
+        return text, ""
+    first, plus, second = text.partition(" + ")
+    number, _, unit = first.rpartition(" ")
+    return number, f"{unit}{plus}{second}"
