@@ -32,7 +32,7 @@ from turnspit.quantities import Amount, measured, read_amount, tolerance_for, un
         (Fraction(0), "g", "", "0 g", "0 g", "0 g"),
     ],
 )
-def test_amounts_are_written_as_a_cook_measures(value, unit_name, item, own, metric, us):  # noqa: PLR0917
+def test_amounts_are_written_as_a_cook_measures(value, unit_name, item, own, metric, us):
     written = [write_amount(value, unit_name, item=item, system=system) for system in (None, "metric", "us")]
     assert written == [own, metric, us]
 

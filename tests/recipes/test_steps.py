@@ -38,5 +38,7 @@ def test_temperatures_are_read(text, temperatures):
 
 
 def test_equipment_is_read_in_its_order_by_our_names():
-    step = read_step("Set a wire rack in a roasting tin; keep a saucepan and a thermometer ready, and the rack again.")
+    step = read_step(
+        "Set a wire rack in a roasting tin; keep a saucepan and a thermometer ready, and the rack again."
+    )
     assert step.equipment == ("roasting rack", "roasting pan", "saucepan", "meat thermometer")
