@@ -40,7 +40,7 @@ SIGNS = [
 
 
 def corpus_lines() -> list[str]:
-    texts = (path.read_text(encoding="utf-8").splitlines() for path in sorted(CORPUS.glob("*.txt")))
+    texts = (path.read_text(encoding="utf-8").splitlines() for path in sorted(CORPUS.rglob("*.txt")))
     return [line.partition("=>")[0].strip() for lines in texts for line in lines if "=>" in line]
 
 

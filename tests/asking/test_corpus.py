@@ -1,4 +1,4 @@
-"""The corpus is the test of reading: lines and talks written by hand, a third of them never looked at while rules were made."""
+"""The corpus is the test of reading: lines and talks written by hand, some of them never looked at while rules were made."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ def test_corpus_is_as_large_as_promised_and_repeats_nothing() -> None:
     assert len(talks) >= 150
     assert len(set(lines)) == len(lines)
     assert len(set(talks)) == len(talks)
-    assert sum(case.held_back for case in cases) >= len(cases) // 4
+    assert sum(case.held_back for case in cases) >= 150
 
 
 def test_lines_the_rules_were_written_with_are_read_right() -> None:

@@ -69,12 +69,12 @@ def test_alternatives_keep_one_place_for_their_value() -> None:
 def test_keeping_rule_leaves_its_parts_their_meaning() -> None:
     grammar = Grammar("<out>")
 
-    @grammar.rule("left <number> out", keeps=True)
+    @grammar.rule("left <unit> out", keeps=True)
     def _out(_: str) -> str:
         return "out"
 
-    (item,) = grammar.reduce(line("left", "6", "out"))
-    assert item.tags["<number>"] == "6"
+    (item,) = grammar.reduce(line("left", "lb", "out"))
+    assert item.tags["<unit>"] == "lb"
     assert item.tags["<out>"] == "out"
 
 

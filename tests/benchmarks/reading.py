@@ -24,7 +24,7 @@ LETTERS = "abcdefghijklmnopqrstuvwxyz      0123456789,.'"
 
 
 def corpus() -> list[str]:
-    texts = (path.read_text(encoding="utf-8").splitlines() for path in sorted(CORPUS.glob("*.txt")))
+    texts = (path.read_text(encoding="utf-8").splitlines() for path in sorted(CORPUS.rglob("*.txt")))
     return [line.partition("=>")[0].strip() for lines in texts for line in lines if "=>" in line]
 
 

@@ -95,7 +95,7 @@ def _size(piece: Piece) -> bool:
 def _carve(piece: Piece) -> bool:
     if piece.has("<yield>"):
         return True
-    return piece.has("<carve>", "<rest>") and not piece.has("<thaw>", "<hold_hot>") and not piece.said("serve_at")
+    return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
 
 
 def _leftovers(piece: Piece) -> bool:

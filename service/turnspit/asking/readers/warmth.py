@@ -170,7 +170,7 @@ def _put_oven(scene: Scene, said: _Said) -> None:
         # What is feared for at 180 is an oven at 180 F.
         unit, guessed = "degF", False
         scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
-    if guessed and scene.has("<overnight>", "<slow>"):
+    if guessed and scene.has("<overnight>"):
         # Nobody roasts all night at 200 C.
         unit, guessed = "degF", False
         scene.values["oven.temperature_c"] = round(Temperature(said.value, unit).celsius, 2)
