@@ -82,7 +82,7 @@ def test_both_systems_and_a_rule_turned_off(api: Any) -> None:
         "4 tbsp",
     ]
     assert [off["lines"][1][key] for key in ("text", "rule")] == ["4 tbsp dried thyme", ""]
-    assert [line["other"] for line in off["lines"]] == ["910 g", "11 g"]
+    assert [line["other"] for line in off["lines"]] == ["900 g", "10.8 g"]
     assert [rule["on"] for rule in off["rules"] if rule["rule"] == "herbs-half-steps"] == [False]
 
 

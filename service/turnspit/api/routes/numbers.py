@@ -14,6 +14,7 @@ from turnspit.api.schemas.common import ReaderFields
 from turnspit.api.schemas.conversions import ConvertBody, ConvertGiven
 from turnspit.api.schemas.roasts import ForecastBody, ForecastGiven
 from turnspit.api.schemas.safety import CheckBody, CheckGiven, checked
+from turnspit.api.schemas.sizes import SizeBody, SizeGiven, sized
 from turnspit.api.service import Service, service_of
 from turnspit.words import Reader
 
@@ -40,6 +41,13 @@ async def make_brine(body: BrineBody, request: Request, service: Served) -> Brin
     """A brine of the right strength that fits the vessel, cold when the bird goes in."""
     reader = _reader(request, service, body)
     return await service.work(lambda: BrineGiven.of(brine.plan_brine(body.case()), reader))
+
+
+@router.post("/v1/sizes", response_model=SizeGiven)
+async def size(body: SizeBody, request: Request, service: Served) -> SizeGiven:
+    """How big a roast, or how many of which size, for the diners; and the sides that go with it."""
+    reader = _reader(request, service, body)
+    return await service.work(sized, body, reader)
 
 
 @router.post("/v1/convert", response_model=ConvertGiven)

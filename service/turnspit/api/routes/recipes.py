@@ -1,4 +1,4 @@
-"""Recipes kept, read back in three forms, scaled."""
+"""Recipes kept, read back in three forms, scaled; and the lists of a dinner made of them."""
 
 from __future__ import annotations
 
@@ -8,9 +8,11 @@ from uuid import uuid4
 
 from fastapi import APIRouter, Depends, Request, Response
 
+from turnspit.api.dinners import lists_of
 from turnspit.api.kept import kept_recipe, recipe_of, recipes_there_are
 from turnspit.api.readers import reader_for
 from turnspit.api.schemas.kept_recipes import RecipeBody, RecipeGiven, RecipesGiven
+from turnspit.api.schemas.lists import ListsBody, ListsGiven
 from turnspit.api.schemas.recipes import ScaleBody, ScaleGiven
 from turnspit.api.service import Service, service_of
 from turnspit.errors import Impossible
@@ -71,6 +73,13 @@ async def scale(body: ScaleBody, request: Request, service: Served) -> ScaleGive
     units = None if body.units == "both" else body.units
     reader = reader_for(request, service.now(), body.language, units, body.clock)
     return await service.work(scaled, service, body, reader)
+
+
+@router.post("/v1/lists", response_model=ListsGiven)
+async def lists(body: ListsBody, request: Request, service: Served) -> ListsGiven:
+    """Shopping by aisle, preparation by day and station, equipment at once, orders and allergens of a dinner."""
+    reader = reader_for(request, service.now(), body.language, body.units, body.clock)
+    return await service.work(lists_of, service, body, reader)
 
 
 def scaled(service: Service, body: ScaleBody, reader: Reader) -> ScaleGiven:

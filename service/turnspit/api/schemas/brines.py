@@ -8,7 +8,8 @@ from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import CautionGiven, Given, Number, Q, ReaderFields, Whole
 from turnspit.brine import BrineCase, BrinePlan
-from turnspit.brine.cases import SaltKind, SoldAs
+from turnspit.brine.cases import Method, SaltKind, SaltProfile, SoldAs
+from turnspit.spread import Spread
 from turnspit.words import Reader, say
 
 BRINE_EXAMPLE: dict[str, Any] = {"kind": "turkey", "mass_kg": 8.165, "vessel_l": 18.93, "salt_kind": "table"}
@@ -29,10 +30,36 @@ class BrineBody(ReaderFields):
     hours: Number | None = None
     salt_kind: SaltKind = "table"
     sugar_percent: Number = 0
+    method: Method = Field(default="wet", description="equilibrium: only the salt that is wanted; dry: no water.")
+    target_percent: Number | None = Field(
+        default=None, description="Salt wanted of meat and water together, or of the raw weight when dry."
+    )
+    brine_c: Number = Field(default=3, description="How cold the brine is kept.")
+    tap_c: Number = Field(default=15, description="The cold tap.")
+    serving_g: Number = 85
 
     def case(self) -> BrineCase:
         """As the brine room takes it."""
         return BrineCase(**self.model_dump(exclude={"language", "units", "clock"}))
+
+
+class ProfileGiven(Given):
+    """Salt in the raw meat of one part after so many hours, by depth below the surface."""
+
+    part: str
+    hours: float
+    depth_mm: list[float]
+    salt_percent: list[float]
+
+    @classmethod
+    def of(cls, profile: SaltProfile) -> Self:
+        """Rounded to a tenth of a millimetre and a hundredth of a percent."""
+        return cls(
+            part=profile.part,
+            hours=profile.hours,
+            depth_mm=[round(float(mm), 1) for mm in profile.depth_mm],
+            salt_percent=[round(float(percent), 2) for percent in profile.salt_percent],
+        )
 
 
 class BrineGiven(Given):
@@ -62,6 +89,24 @@ class BrineGiven(Given):
     assumptions: list[str]
     cautions: list[CautionGiven]
     sources: list[str]
+    headline: str
+    notes: list[str]
+    hours: float = Field(description="Those asked for, or taken between hours_low and hours_high.")
+    of_water_percent: float = Field(description="Salt in percent of the water alone.")
+    sugar_cups: float
+    salt_g_range: tuple[float, float] = Field(description="What the usual number of cups may really weigh.")
+    concentrate_c: float
+    cold_water_l: float
+    short_l: float = Field(description="What the vessel lacks.")
+    would_fit: str | None = Field(description="A vessel that would, by its key in the table brine_vessels.")
+    vessels: int
+    shelf_height_mm: float
+    largest_kg: float | None = Field(description="The largest bird that the vessel takes.")
+    salt_by_part: dict[str, Q]
+    uptake_g: Q | None
+    hours_to_seasoned: Q | None = Field(description="Absent where never.")
+    hours_to_too_salty: Q | None = Field(description="Absent where never.")
+    profiles: list[ProfileGiven]
 
     @classmethod
     def of(cls, plan: BrinePlan, reader: Reader) -> Self:
@@ -73,9 +118,20 @@ class BrineGiven(Given):
             "assumptions": [say(message, reader) for message in plan.assumptions],
             "cautions": [CautionGiven.of(caution, reader) for caution in plan.cautions],
             "sources": list(plan.sources),
+            "headline": say(plan.headline, reader),
+            "notes": [say(message, reader) for message in plan.notes],
+            "salt_by_part": {part: Q.of(salt) for part, salt in plan.salt_by_part.items()},
+            "uptake_g": _spread(plan.uptake_g, 0),
+            "hours_to_seasoned": _spread(plan.hours_to_seasoned),
+            "hours_to_too_salty": _spread(plan.hours_to_too_salty),
+            "profiles": [ProfileGiven.of(profile) for profile in plan.profiles],
         }
         plain: dict[str, Any] = {name: _rounded(getattr(plan, name)) for name in cls.model_fields if name not in said}
         return cls(**plain, **said)
+
+
+def _spread(spread: Spread | None, digits: int = 1) -> Q | None:
+    return None if spread is None else Q.finite(spread, digits)
 
 
 def _rounded(value: object) -> Any:

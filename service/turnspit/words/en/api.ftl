@@ -7,3 +7,7 @@ api-place-counter = counter
 api-place-stove = stove
 api-place-oven = oven
 api-place-table = table
+api-lists-of = Lists of { $count ->
+    [one] one dish
+   *[other] { $count } dishes
+}.

@@ -7,3 +7,7 @@ api-place-counter = encimera
 api-place-stove = fogón
 api-place-oven = horno
 api-place-table = mesa
+api-lists-of = Listas de { $count ->
+    [one] un plato
+   *[other] { $count } platos
+}.
