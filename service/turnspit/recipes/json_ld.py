@@ -10,20 +10,37 @@ import html
 import json
 import re
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from html.parser import HTMLParser
 from typing import Any
 
 from turnspit.errors import Impossible
-from turnspit.quantities import Region
-from turnspit.recipes.headings import read_yield
+from turnspit.quantities import REGIONS, Region
+from turnspit.recipes.headings import read_section, read_yield
 from turnspit.recipes.ingredients import read_ingredients
-from turnspit.recipes.recipe import Recipe, Step, Yield
+from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.steps import read_step
 from turnspit.recipes.text import with_notes
 from turnspit.recipes.writing import write_ingredient, write_yield
 
 LONGEST_PAGE = 5_000_000
+OURS = "turnspit:"
+"""The prefix of the names that schema.org does not have."""
+PASSED_ON = (
+    "author",
+    "image",
+    "url",
+    "datePublished",
+    "publisher",
+    "recipeCuisine",
+    "cookingMethod",
+    "suitableForDiet",
+    "nutrition",
+    "performTime",
+    "video",
+)
+"""What a published recipe says beside, kept as it came."""
 _TAGS = re.compile(r"<[^>]{0,2000}>")
 _DURATION = re.compile(
     r"^P(?:(?P<w>\d+(?:[.,]\d+)?)W)?(?:(?P<d>\d+(?:[.,]\d+)?)D)?"
@@ -51,7 +68,12 @@ def read_json_ld(text: str, region: Region | None = None) -> Recipe:
 
 
 def write_json_ld(recipe: Recipe) -> dict[str, Any]:
-    """The recipe as a schema.org Recipe, without keys that would be empty."""
+    """The recipe as a schema.org Recipe, without keys that would be empty.
+
+    What schema.org has no place for (region of the measures, sections of the list, remarks, station and day of a
+    step) stands under names of our own, `turnspit:...`, so that reading it back loses nothing.
+    """
+    sections = [one.section for one in recipe.ingredients]
     document: dict[str, Any] = {
         "@context": "https://schema.org",
         "@type": "Recipe",
@@ -67,8 +89,15 @@ def write_json_ld(recipe: Recipe) -> dict[str, Any]:
         "keywords": ", ".join(recipe.keywords),
         "tool": list(recipe.equipment),
         "isBasedOn": recipe.source,
+        **{name: json.loads(value) for name, value in recipe.passed_on},
+        f"{OURS}region": recipe.region,
+        f"{OURS}sections": sections if any(sections) else [],
+        f"{OURS}remarks": list(recipe.remarks),
     }
-    return {key: value for key, value in document.items() if value}
+    written = {key: value for key, value in document.items() if value}
+    if OURS in json.dumps(written):
+        written["@context"] = ["https://schema.org", {OURS.rstrip(":"): "urn:turnspit:recipe:"}]
+    return written
 
 
 def read_duration(text: str) -> float | None:
@@ -89,17 +118,16 @@ def write_duration(minutes: float | None) -> str:
 
 
 def _read_node(node: Mapping[str, Any], region: Region | None) -> Recipe:
-    lines = [
-        _clean(line) for line in _texts(node.get("recipeIngredient") or node.get("ingredients") or node.get("supply"))
-    ]
+    texts = _texts(node.get("recipeIngredient") or node.get("ingredients") or node.get("supply"))
+    lines = [_clean(line) for line in texts]
     steps = tuple(_steps(node.get("recipeInstructions") or node.get("step")))
     name = _clean(_first(node.get("name"))) or "Recipe"
-    said = "\n".join((name, *lines, *(step.text for step in steps)))
-    found = RegionFound(region) if region else infer_region(said)
+    stated = region or next((one for one in REGIONS if one == node.get(f"{OURS}region")), None)
+    found = RegionFound(stated) if stated else infer_region("\n".join((name, *lines, *(step.text for step in steps))))
     recipe = Recipe(
         name=name,
         makes=_yield(node.get("recipeYield") or node.get("yield")),
-        ingredients=tuple(one for line in lines if line for one in read_ingredients(line, found.region)),
+        ingredients=tuple(_ingredients(lines, _texts(node.get(f"{OURS}sections")), found.region)),
         steps=steps,
         prep_min=read_duration(_first(node.get("prepTime"))),
         cook_min=read_duration(_first(node.get("cookTime"))),
@@ -109,9 +137,21 @@ def _read_node(node: Mapping[str, Any], region: Region | None) -> Recipe:
         keywords=tuple(
             word.strip() for text in _texts(node.get("keywords")) for word in text.split(",") if word.strip()
         ),
-        source=_first(node.get("isBasedOn") or node.get("url")),
+        remarks=tuple(_texts(node.get(f"{OURS}remarks"))),
+        source=_first(node.get("isBasedOn")),
+        passed_on=tuple((key, json.dumps(node[key], ensure_ascii=False)) for key in PASSED_ON if node.get(key)),
     )
-    return with_notes(recipe, found, stated=region is not None)
+    return with_notes(recipe, found, stated=stated is not None)
+
+
+def _ingredients(lines: list[str], sections: list[str], region: Region | None) -> Iterator[Ingredient]:
+    """The lines read; "For the brine:" among them opens a section, unless sections stand apart."""
+    section = ""
+    for at, line in enumerate(lines):
+        heading = read_section(line) if not sections and line.endswith(":") else None
+        section = sections[at] if at < len(sections) else section if heading is None else heading
+        if line and heading is None:
+            yield from read_ingredients(line, region, section)
 
 
 def _documents(text: str) -> list[Any]:
@@ -190,14 +230,25 @@ def _steps(instructions: Any, section: str = "", depth: int = 0) -> Iterator[Ste
             yield from _steps(inner, _clean(_first(instructions.get("name"))) if named else section, depth + 1)
         else:
             text = _clean(_first(instructions.get("text") or instructions.get("name")))
-            yield from [read_step(text, section)] if text else []
+            yield from [_planned(read_step(text, section), instructions)] if text else []
+
+
+def _planned(step: Step, node: Mapping[str, Any]) -> Step:
+    """The step with its station and day, where they are given."""
+    station, days = node.get(f"{OURS}station"), node.get(f"{OURS}daysBefore")
+    return replace(
+        step,
+        station=station if isinstance(station, str) else "",
+        days_before=days if isinstance(days, int) and 0 <= days <= 30 else 0,
+    )
 
 
 def _instructions(steps: tuple[Step, ...]) -> list[dict[str, Any]]:
     """HowToSteps, gathered in HowToSections where the steps have sections."""
     written: list[dict[str, Any]] = []
     for step in steps:
-        one = {"@type": "HowToStep", "text": step.text}
+        ours = {f"{OURS}station": step.station, f"{OURS}daysBefore": step.days_before}
+        one = {"@type": "HowToStep", "text": step.text, **{key: value for key, value in ours.items() if value}}
         if not step.section:
             written.append(one)
         elif written and written[-1].get("name") == step.section:

@@ -87,7 +87,8 @@ class Step:
 class Recipe:
     """A recipe. Times are minutes; `region` is whose cups and spoons it uses, `region_signs` what showed it.
 
-    `kind` is a course or category, `source` where it was published; both may be empty.
+    `kind` is a course or category, `source` where it was published; both may be empty. `passed_on` is what a
+    published recipe says beside (author, picture, nutrition), each a name and its JSON, kept for the next export.
     """
 
     name: str
@@ -105,6 +106,7 @@ class Recipe:
     remarks: tuple[str, ...] = ()
     source: str = ""
     notes: tuple[Message, ...] = ()
+    passed_on: tuple[tuple[str, str], ...] = ()
 
     @property
     def equipment(self) -> tuple[str, ...]:
