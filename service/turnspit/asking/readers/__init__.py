@@ -10,12 +10,14 @@ precedence here too, and a value that is used is not used again.
 from __future__ import annotations
 
 from turnspit.asking.readers import (
+    altitude,
     bare,
     brine,
     clock,
     covers,
     cues,
     day,
+    degrees,
     diners,
     duration,
     elapsed,
@@ -23,11 +25,10 @@ from turnspit.asking.readers import (
     mass,
     moment,
     numbers,
+    oven,
     roast,
-    setting,
     temperature,
     volume,
-    warmth,
 )
 
 GRAMMARS = (
@@ -43,4 +44,14 @@ GRAMMARS = (
     day.grammar,
     cues.grammar,
 )
-ROLES = (setting.read, warmth.read, brine.read, elapsed.read, moment.read, diners.read, roast.read, bare.read)
+ROLES = (
+    oven.read,
+    altitude.read,
+    degrees.read,
+    brine.read,
+    elapsed.read,
+    moment.read,
+    diners.read,
+    roast.read,
+    bare.read,
+)

@@ -1,15 +1,14 @@
-"""The oven beside its temperature: fan or not, and how many; and the height of the kitchen above the sea."""
+"""The oven beside its temperature: fan or not, and how many."""
 
 from __future__ import annotations
 
-from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 
 _MOST_OVENS = 8
 
 
 def read(scene: Scene) -> None:
-    """Put `oven.convection`, `oven.count` and `altitude_m`."""
+    """Put `oven.convection` and `oven.count`."""
     for place, item in scene.find("<convection>"):
         scene.put("oven.convection", item.tags["<convection>"], "oven: fan", place, keep=True)
     for place, item in scene.find("<double_oven>"):
@@ -18,7 +17,6 @@ def read(scene: Scene) -> None:
         said = item.tags["<number>"].value
         if said == int(said) and 1 <= said <= _MOST_OVENS and _of_ovens(scene, place):
             scene.put("oven.count", int(said), "oven: how many", place)
-    _altitude(scene)
 
 
 def _of_ovens(scene: Scene, place: int) -> bool:
@@ -29,16 +27,3 @@ def _of_ovens(scene: Scene, place: int) -> bool:
 
 
 _NOUNS = ("oven", "ovens", "horno", "hornos", "cooker", "cookers")
-
-
-def _altitude(scene: Scene) -> None:
-    if not scene.has("<altitude>") and not _high_length(scene):
-        return
-    for place, item in scene.find("<length>", unused=True):
-        measure: Measure = item.tags["<length>"]
-        if measure.unit in ("ft", "m", "mile"):
-            scene.put("altitude_m", round(measure.si, 1), "altitude", place)
-
-
-def _high_length(scene: Scene) -> bool:
-    return any(item.tags["<length>"].si >= 300 for _, item in scene.find("<length>"))

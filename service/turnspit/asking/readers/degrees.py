@@ -1,0 +1,107 @@
+"""The oven's setting, the wished end, and the readings: what each temperature is for is told in `temperature_use`."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from turnspit.asking.readers.temperature import Temperature, plausible_cold, plausible_core, plausible_oven
+from turnspit.asking.readers.temperature_use import Said, danger, temperatures, use
+from turnspit.asking.scene import Scene
+
+
+def read(scene: Scene) -> None:
+    """Put `oven.temperature_c`, `roast.target_c`, `reading` and `readings`."""
+    _other_unit(scene)
+    readings: list[Said] = []
+    for said in temperatures(scene):
+        match use(scene, said):
+            case "reading":
+                readings.append(said)
+            case "oven":
+                _put_oven(scene, said)
+            case "target":
+                celsius = round(said.celsius(plausible_core(said.value)), 2)
+                scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
+    _put_readings(scene, readings)
+    for place, item in scene.find("<oven_left>"):
+        if readings:
+            scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
+
+
+def _other_unit(scene: Scene) -> None:
+    """`celsius` alone, when it was asked in which degrees the oven is set."""
+    held = scene.before.get("oven.temperature_c")
+    if scene.hints.get("pending") != "oven.temperature_c" or held is None:
+        return
+    for place, item in enumerate(scene.items):
+        unit = "degC" if "<c>" in item else item.get("<temperature_unit>")
+        if unit is None:
+            continue
+        # A setting is a whole number in the unit in which it was said.
+        value = held if abs(held - round(held)) < 0.01 else round(held * 1.8 + 32)
+        scene.put("oven.temperature_c", round(Temperature(value, unit).celsius, 2), f"oven: {unit}", place)
+
+
+def _put_oven(scene: Scene, said: Said) -> None:
+    unit, guessed = _oven_unit(scene, said)
+    scene.put("oven.temperature_c", round(said.celsius(unit), 2), f"oven: {unit}", said.place)
+    if guessed:
+        scene.ambiguous = scene.ambiguous or "oven.temperature_c"
+        scene.hints["ambiguous_value"] = said.value
+
+
+def _oven_unit(scene: Scene, said: Said) -> tuple[str, bool]:
+    """The unit of an oven's setting, and whether it is a guess that must be asked back."""
+    if said.unit:
+        return said.unit, False
+    if scene.usual != "metric" and _low_on_purpose(scene, said):
+        return "degF", False
+    unit, guessed = plausible_oven(said.value, scene.usual)
+    # Nobody roasts all night at 200 C.
+    return ("degF", False) if guessed and scene.has("<overnight>") else (unit, guessed)
+
+
+def _low_on_purpose(scene: Scene, said: Said) -> bool:
+    """What keeps a roast warm at 170, or is feared for at 180, is an oven in Fahrenheit."""
+    feared = said.value < 200 and scene.has("<start>", "<overnight>") and scene.has("<safe>")
+    return feared or (said.value <= 200 and danger(scene) == "warm_holding")
+
+
+def _put_readings(scene: Scene, readings: list[Said]) -> None:
+    if not readings:
+        return
+    found = []
+    for said, place in zip(readings, _places(scene, readings), strict=True):
+        one: dict[str, Any] = {"temperature_c": round(said.celsius(_reading_unit(scene, said, place)), 2)}
+        if place is not None:
+            item = scene.items[place]
+            one["place"] = item.tags.get("<turkey_place>") or item.tags["<place>"]
+            scene.used.add(place)
+        found.append((one, said.place, place))
+        scene.items[said.place].tags["<temperature_read>"] = True
+        scene.tags.add("<temperature_read>")
+    coldest, at, place = min(found, key=lambda row: float(row[0]["temperature_c"]))
+    for name, value in coldest.items():
+        scene.put(f"reading.{name}", value, "reading: temperature in place", at, at if place is None else place)
+    if len(found) > 1:
+        scene.put("readings", [row[0] for row in found], "reading: several", *(row[1] for row in found))
+
+
+def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
+    cold = (place is None and scene.has("<cold_place>", "<out>")) or danger(scene) == "thermometer"
+    return plausible_cold(said.value) if cold else plausible_core(said.value)
+
+
+def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
+    """The place of each reading: all before ("breast 150, thigh 165") or all behind ("150 in the breast")."""
+    places = [p for p, item in enumerate(scene.items) if "<place>" in item or "<turkey_place>" in item]
+    if not places:
+        return [None] * len(readings)
+    leads = places[0] < readings[0].place
+    found: list[int | None] = []
+    for said in readings:
+        before = [p for p in places if p < said.place and p not in found]
+        behind = [p for p in places if p > said.place and p not in found]
+        choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
+        found.append(choice[0] if choice else None)
+    return found

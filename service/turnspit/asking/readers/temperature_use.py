@@ -1,0 +1,213 @@
+"""What each temperature of the line is for: the oven, a probe reading, or the end that is wished.
+
+`_CLUES` is the precedence: the first clue that speaks decides. What a word beside the number says comes first, then
+what is asked or feared, and the height of the temperature last.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+from turnspit.asking.readers.bare import is_spoken_hour
+from turnspit.asking.readers.moment import bare_clock
+from turnspit.asking.readers.temperature import Temperature, plausible_core
+from turnspit.asking.scene import Scene
+
+Use = Literal["oven", "reading", "target", "nothing"]
+
+OVEN_FROM_C = 100.0
+READ_AT_MOST = 220
+# Words that ask about, or fear for, what was read on a probe.
+ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
+_WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
+_PENDING: dict[str, Use] = {
+    "oven.temperature_c": "oven",
+    "reading.temperature_c": "reading",
+    "roast.target_c": "target",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A temperature, or a bare number that may be one, and where it stands; `unit` is "" where none was said."""
+
+    place: int
+    value: float
+    unit: str
+    bare: bool
+
+    def celsius(self, usual: str) -> float:
+        """In Celsius, by `usual` where no unit was said."""
+        return Temperature(self.value, self.unit or usual).celsius
+
+    @property
+    def core_like(self) -> bool:
+        """Whether meat could be wished to end there."""
+        return 35 <= self.celsius(plausible_core(self.value)) <= 99
+
+    @property
+    def oven_like(self) -> bool:
+        """Whether an oven could be set to it."""
+        return self.value >= 100 or self.unit == "degC"
+
+
+def temperatures(scene: Scene) -> list[Said]:
+    """What could be a temperature, in the order of the line."""
+    found = []
+    highest = 5000 if scene.has("<place>") else 650
+    for place, item in enumerate(scene.items):
+        if place in scene.used:
+            continue
+        if "<temperature>" in item:
+            value: Temperature = item.tags["<temperature>"]
+            found.append(Said(place, value.value, value.unit, False))
+        elif "<number>" in item and 30 <= item.tags["<number>"].value <= highest:
+            number = item.tags["<number>"]
+            if bare_clock(scene, place) is None and not is_spoken_hour(scene, number):
+                found.append(Said(place, number.value, "", True))
+    return found
+
+
+def use(scene: Scene, said: Said) -> Use:
+    """What a temperature is for."""
+    for clue in _CLUES:
+        found = clue(scene, said)
+        if found is not None:
+            return found
+    return "nothing"
+
+
+def danger(scene: Scene) -> str:
+    """The first danger that the line speaks of, "" for none."""
+    return next((str(item.tags["<danger>"]) for _, item in scene.find("<danger>")), "")
+
+
+def _it_was_asked_for(scene: Scene, _: Said) -> Use | None:
+    return _PENDING.get(scene.hints.get("pending", ""))
+
+
+def _a_gas_mark(_: Scene, said: Said) -> Use | None:
+    return "oven" if said.unit == "gas_mark" else None
+
+
+def _behind_an_oven_word(scene: Scene, said: Said) -> Use | None:
+    """`oven at 325`, `oven set to 190`."""
+    before = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")
+    if before is None or not said.oven_like:
+        return None
+    oven = "<oven>" in scene.items[before] or scene.before_is(before, "<oven>") is not None
+    return "oven" if oven else None
+
+
+def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
+    """`rested to 166` is no wish."""
+    to = scene.before_is(said.place, "'to")
+    return "nothing" if to is not None and scene.before_is(to, "<rest>") is not None else None
+
+
+def _cook_to(scene: Scene, said: Said) -> Use | None:
+    """`pull at 160`, `to 57`."""
+    if scene.before_is(said.place, "<target>") is not None:
+        return "target" if said.core_like else "oven"
+    return "target" if said.core_like and scene.before_is(said.place, "'to") is not None else None
+
+
+def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
+    oven = scene.nearest(said.place, "<oven>", "<convection>", reach=4.5)
+    place = _place(scene, said)
+    return "oven" if oven and said.oven_like and (not place or oven[0] <= place[0]) else None
+
+
+def _when_it_reaches(scene: Scene, said: Said) -> Use | None:
+    """`when will it hit 165`."""
+    place = _place(scene, said)
+    return "target" if place and scene.has("<when>") and scene.items[place[1]].words in _WILL_REACH else None
+
+
+def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
+    """`130 in the breast`, `probe says 140`."""
+    place = _place(scene, said)
+    return "reading" if place and (said.value <= READ_AT_MOST or place[0] <= 2) else None
+
+
+def _roasted_low(scene: Scene, said: Said) -> Use | None:
+    """`roast overnight at 200F`: an oven's, for something is roasted or started at it."""
+    low = said.unit != "degC" and 170 <= said.value <= 250
+    roasts = scene.has("<cook>", "<start>", "<overnight>") and not scene.has("<place>", "<probe>", "<rest>", "<out>")
+    return "oven" if low and roasts else None
+
+
+def _held_at(scene: Scene, said: Said) -> Use | None:
+    """`holding a turkey at 140`."""
+    held = said.bare and _at(scene, said) and danger(scene) == "warm_holding" and not scene.has("<oven>")
+    return "reading" if held else None
+
+
+def _all_night_at(scene: Scene, said: Said) -> Use | None:
+    """`turkey at 200 overnight`."""
+    return "oven" if said.bare and scene.has("<overnight>") and 180 <= said.value <= 300 else None
+
+
+def _a_dish_at(scene: Scene, said: Said) -> Use | None:
+    """`gravy at 130`."""
+    dish = scene.has("<subject>") and not scene.has("<roast>", "<place>")
+    return "reading" if said.bare and _at(scene, said) and 90 <= said.value <= READ_AT_MOST and dish else None
+
+
+def _at_an_oven_setting(scene: Scene, said: Said) -> Use | None:
+    """`turkey at 325`, where nothing is asked about 325."""
+    if not (said.bare and _at(scene, said) and said.value >= 140) or scene.has("<place>", "<probe>", *ASKED_OF):
+        return None
+    return "oven" if said.value > READ_AT_MOST or said.value % 5 == 0 else "nothing"
+
+
+def _a_round_high_number(_: Scene, said: Said) -> Use | None:
+    return "oven" if said.bare and said.value >= 250 and said.value % 5 == 0 else None
+
+
+def _feared_for(scene: Scene, said: Said) -> Use | None:
+    """`is 160 ok`, `it was at 145, will we get sick`; and `now 145` in a talk about readings."""
+    if not said.bare:
+        return None
+    if said.value > READ_AT_MOST:
+        return "nothing"
+    near = scene.nearest(said.place, *ASKED_OF, reach=3.5) is not None
+    asked = near or "reading.temperature_c" in scene.before or (_at(scene, said) and scene.has(*ASKED_OF))
+    return "reading" if asked else "nothing"
+
+
+def _degrees_by_their_height(scene: Scene, said: Said) -> Use | None:
+    if not said.unit and said.value > READ_AT_MOST / 2:
+        asked = said.value <= READ_AT_MOST and scene.has("<place>", "<probe>", *ASKED_OF)
+        return "reading" if asked else "oven"
+    return "oven" if said.celsius("degC") >= OVEN_FROM_C else "reading"
+
+
+_CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
+    _it_was_asked_for,
+    _a_gas_mark,
+    _behind_an_oven_word,
+    _risen_in_the_rest,
+    _cook_to,
+    _beside_an_oven_word,
+    _when_it_reaches,
+    _beside_a_place_or_probe,
+    _roasted_low,
+    _held_at,
+    _all_night_at,
+    _a_dish_at,
+    _at_an_oven_setting,
+    _a_round_high_number,
+    _feared_for,
+    _degrees_by_their_height,
+)
+
+
+def _at(scene: Scene, said: Said) -> bool:
+    return scene.before_is(said.place, "<at>", "<start>") is not None
+
+
+def _place(scene: Scene, said: Said) -> tuple[float, int, str] | None:
+    return scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
