@@ -6,6 +6,8 @@ import pytest
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat import ChillCase, forecast_chill
 from turnspit.safety import depth_that_cools, plan_cooling
+from turnspit.safety.cooling import advice, stages_grade
+from turnspit.spread import Spread
 from turnspit.words import Reader, say
 
 SLICES = ChillCase("cooked turkey", "slab", (25,), medium_c=3.0, from_c=70.0)
@@ -47,6 +49,35 @@ def test_the_plan_can_be_said(case):
     for language in ("en", "es"):
         for message in (found.seen, found.action):
             assert say(message, Reader(datetime(2026, 11, 25, 9, tzinfo=UTC), language=language))
+
+
+@pytest.mark.parametrize(
+    ("first_p50", "first_p90", "total_p50", "total_p90", "grade"),
+    [
+        (1.0, 2.0, 4.0, 6.0, "ok"),
+        (1.0, 2.1, 4.0, 6.0, "warn"),
+        (1.0, 2.0, 4.0, 6.1, "warn"),
+        (2.1, 2.2, 4.0, 6.0, "stop"),
+        (1.0, 2.0, 6.1, 6.2, "stop"),
+        (1.0, 2.0, 5.0, float("inf"), "warn"),
+    ],
+)
+def test_both_stages_must_be_made(first_p50, first_p90, total_p50, total_p90, grade):
+    first_h, total_h = Spread(0.5, first_p50, first_p90), Spread(1.0, total_p50, total_p90)
+    assert stages_grade(first_h, total_h) == grade
+
+
+@pytest.mark.parametrize(
+    ("severity", "depth_mm", "iced_mm", "key"),
+    [
+        ("ok", 30.0, 60.0, "measure-stages"),
+        ("stop", 30.0, 60.0, "shallower"),
+        ("stop", None, 60.0, "ice-bath"),
+        ("stop", None, None, "cool-two-stage"),
+    ],
+)
+def test_what_is_advised_is_what_would_do(severity, depth_mm, iced_mm, key):
+    assert advice(severity, depth_mm, iced_mm).key == f"safety-do-{key}"
 
 
 def test_a_place_that_is_not_cold_is_refused():

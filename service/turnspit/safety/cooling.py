@@ -49,7 +49,7 @@ def plan_cooling(case: ChillCase, kitchen: Kitchen = "licensed") -> CoolingPlan:
     start_c = min(case.from_c, hot_c)
     first_h = forecast.hours_between(start_c, middle_c)
     total_h = forecast.hours_between(start_c, cold_c)
-    severity = _grade(first_h, total_h, kitchen)
+    severity = stages_grade(first_h, total_h, kitchen)
     seen = (
         Message("safety-cooling-forecast", first_min=first_h.p50 * 60, total_min=total_h.p50 * 60)
         if math.isfinite(total_h.p50)
@@ -57,7 +57,7 @@ def plan_cooling(case: ChillCase, kitchen: Kitchen = "licensed") -> CoolingPlan:
     )
     depth_mm = depth_that_cools(case, kitchen)
     iced_mm = depth_that_cools(replace(case, medium="ice_bath", medium_c=0.0, air_m_s=0.0), kitchen)
-    action = _advice(severity, depth_mm, iced_mm)
+    action = advice(severity, depth_mm, iced_mm)
     found = finding(kitchen, TWO_STAGE, severity, "measure" if severity == "ok" else "chill", seen, action=action)
     return CoolingPlan(case, forecast, first_h, total_h, found, depth_mm, iced_mm)
 
@@ -77,14 +77,16 @@ def depth_that_cools(case: ChillCase, kitchen: Kitchen = "licensed") -> float | 
         return None
 
 
-def _grade(first_h: Spread, total_h: Spread, kitchen: Kitchen) -> Grade:
+def stages_grade(first_h: Spread, total_h: Spread, kitchen: Kitchen = "licensed") -> Grade:
+    """`ok` where both stages are made nine times in ten, `warn` where half the time, else `stop`."""
     first_max_h, total_max_h = (limit(TWO_STAGE, name, kitchen) for name in ("first_max_h", "total_max_h"))
     if first_h.p90 <= first_max_h and total_h.p90 <= total_max_h:
         return "ok"
     return "warn" if first_h.p50 <= first_max_h and total_h.p50 <= total_max_h else "stop"
 
 
-def _advice(severity: Grade, depth_mm: float | None, iced_mm: float | None) -> Message:
+def advice(severity: Grade, depth_mm: float | None, iced_mm: float | None) -> Message:
+    """What would make it: a shallower layer where it stands, else in an ice bath, else smaller pieces."""
     if severity == "ok":
         return Message("safety-do-measure-stages")
     if depth_mm is not None:

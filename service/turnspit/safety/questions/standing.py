@@ -78,7 +78,7 @@ def _never_left_control(question: SafetyQuestion, kitchen: Kitchen) -> Finding |
     if core_c is None or not _still_as_it_was(question, kitchen):
         return None
     seen = Message("safety-measured", temperature_c=core_c)
-    if question.state == "raw" and within(core_c, limit("cold-hold", "food_max_c", kitchen)):
+    if question.state in ("raw", "cooked") and within(core_c, limit("cold-hold", "food_max_c", kitchen)):
         return finding(kitchen, "cold-hold", "info", "chill", seen)
     if question.state in (None, "cooked") and reaches(core_c, limit("hot-hold", "food_min_c", kitchen)):
         return finding(kitchen, "hot-hold", "info", "go_on", seen, action=Message("safety-do-keep-hot"))
