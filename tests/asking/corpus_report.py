@@ -27,7 +27,7 @@ NOW = datetime(2026, 11, 25, 9, 0, tzinfo=ZoneInfo("America/New_York"))
 KG = {"lb": 0.45359237, "kg": 1.0, "g": 0.001, "oz": 0.028349523125}
 LITRES = {"gal": 3.785411784, "quart": 0.946352946, "L": 1.0, "cup": 0.2365882365, "mL": 0.001}
 METRES = {"ft": 0.3048, "m": 1.0}
-DONENESS = {"rare": 52.0, "medium_rare": 57.0, "medium": 63.0, "medium_well": 66.0, "well_done": 71.0}
+DONENESS = {"rare": 52.0, "medium_rare": 57.0, "medium": 63.0, "medium_well": 68.0, "well_done": 71.0}
 PATHS = {
     "k": "roast.kind", "m": "roast.mass_kg", "n": "roast.count", "st": "roast.state", "stuffed": "roast.stuffed",
     "bone": "roast.bone_in", "inj": "roast.injected", "tgt": "roast.target_c", "cov": "covers",

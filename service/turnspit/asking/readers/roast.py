@@ -6,6 +6,7 @@ from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
+from turnspit.heat import roast
 
 _FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
@@ -16,7 +17,7 @@ _CUTS = {
     "lamb": ("lamb_leg",),
     "veal": ("veal_loin",),
 }
-_DONENESS_C = {"rare": 52.0, "medium_rare": 57.0, "medium": 63.0, "medium_well": 66.0, "well_done": 71.0}
+_USUAL_RED = "beef_rib"
 
 
 def read(scene: Scene) -> None:
@@ -29,8 +30,17 @@ def read(scene: Scene) -> None:
     _state(scene)
     _mass(scene)
     _count(scene)
+    _doneness(scene)
+
+
+def _doneness(scene: Scene) -> None:
+    """`medium rare` is a temperature of the roast's own row, of beef's where that row has none."""
+    kind = scene.values.get("roast.kind") or scene.before.get("roast.kind") or _USUAL_RED
     for place, item in scene.find("<doneness>"):
-        scene.put("roast.target_c", _DONENESS_C[item.tags["<doneness>"]], "roast: doneness", place, keep=True)
+        name = item.tags["<doneness>"]
+        steps = roast(kind).doneness
+        celsius = steps.get(name) or roast(_USUAL_RED).doneness[name]
+        scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)
 
 
 def _kind(scene: Scene) -> None:
