@@ -100,6 +100,21 @@ class Log:
             if entry.corrects is not None
         )
 
+    def before_late_readings(self) -> tuple[tuple[Log, datetime], ...]:
+        """The log as it stood before each reading that was written down late and behind a later one.
+
+        With the time of the last reading it then had: what that showed, a reading from memory does not undo.
+        """
+        return tuple(
+            (replace(self, entries=self.entries[:count]), max(before))
+            for count, entry in enumerate(self.entries)
+            if entry.temperature_c is not None
+            and entry.corrects is None
+            and entry.recorded_at > entry.at
+            and (before := [one.at for one in self.entries[:count] if one.temperature_c is not None])
+            and max(before) > entry.at
+        )
+
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping; what is not there is left out."""
         return {"kind": self.kind, "item": self.item, "entries": [_entry_document(entry) for entry in self.entries]}

@@ -76,8 +76,8 @@ def _in_kitchen(log: Log, now: datetime, kitchen: Kitchen, interval_min: float, 
     actions = log.actions()
     closed = any(entry.action == "discarded" for entry in actions)
     open_stops: tuple[Finding, ...] = ()
-    for state, corrected_at in log.before_corrections():
-        past, _ = _judged(state, corrected_at, kitchen, finished=False)
+    for state, seen_at in (*log.before_corrections(), *log.before_late_readings()):
+        past, _ = _judged(state, seen_at, kitchen, finished=False)
         open_stops = _joined(open_stops, _unanswered(past, set(actions) - set(state.actions())))
     stops, standing = _judged(log, now, kitchen, finished=finished)
     open_stops = () if closed else _joined(open_stops, stops)

@@ -63,7 +63,7 @@ def receiving(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     seen = Message("safety-measured", temperature_c=measured_c)
     if within(measured_c, limit("receiving-41", "food_max_c", kitchen)):
         return finding(kitchen, "receiving-41", "ok", "chill", seen)
-    return finding(kitchen, "receiving-41", "stop", "refuse", seen)
+    return finding(kitchen, "receiving-41", "stop", "refuse", seen, action=Message("safety-do-refuse-delivery"))
 
 
 def power_cut(question: SafetyQuestion, kitchen: Kitchen) -> Finding:

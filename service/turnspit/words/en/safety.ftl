@@ -20,6 +20,7 @@ safety-do-serve_or_discard = Serve it before the time is up; what is left then i
 safety-do-discard = Throw it away. Reheating does not make it safe.
 
 safety-do-discard-unless = Unless you know it was under { $hours } h: throw it away. Reheating does not make it safe.
+safety-do-refuse-delivery = Do not accept it; note the reading and send it back.
 safety-do-unmarked = Without a written procedure and the time marked on it, throw it away; with them, serve it before 4 h are over.
 safety-do-chill-unless-hot-day = Into the cold now. If it stood where it is above { TEMPERATURE(32.22) }, throw it away.
 safety-do-chill-now = Serve it or put it into the refrigerator now, in shallow covered boxes.

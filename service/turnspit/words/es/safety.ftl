@@ -20,6 +20,7 @@ safety-do-serve_or_discard = Sírvalo antes de que acabe el tiempo; lo que quede
 safety-do-discard = Tírelo. Recalentarlo no lo hace seguro.
 
 safety-do-discard-unless = Si no sabe que fueron menos de { $hours } h: tírelo. Recalentarlo no lo hace seguro.
+safety-do-refuse-delivery = No lo acepte; anote la lectura y devuélvalo.
 safety-do-unmarked = Sin procedimiento escrito y hora marcada, tírelo; con ellos, sírvalo antes de 4 h.
 safety-do-chill-unless-hot-day = Al frío ahora. Si estuvo donde hace más de { TEMPERATURE(32.22) }, tírelo.
 safety-do-chill-now = Sírvalo o métalo ahora en el refrigerador, en recipientes bajos y tapados.
