@@ -311,19 +311,29 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     return ("help",) if scene.has("<help>") else ()
 
 
+_FEARS = ("<danger>", "<out>", "<safe>", "<ok>")
+
+
+def _only_names_a_plan(piece: Piece) -> bool:
+    """`thaw schedule`: the plan is one of thawing."""
+    return any(item.words in ("plan", "schedule", "timeline", "timetable", "plan for") for item in piece.items)
+
+
 def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Intent, Piece]]:
     """Two readings of one thing are one: "is 160 ok" is safety, and "thaw 14 lb, how long" asks of nothing but
     thawing.
     """
     names = {name for name, _ in found}
     drop: set[str] = set()
-    if "safety" in names and "doneness" in names and not whole.has("<done>"):
+    if "safety" in names and "doneness" in names and not whole.has("<done>", "<probe_where>"):
         drop.add("doneness")
     if names & {"thaw", "brine"}:
-        drop |= {name for name, piece in found if name == "plan" and not piece.has("<when>", "<start>", "<how_long>")}
+        drop |= {name for name, piece in found if name == "plan" and _only_names_a_plan(piece)}
+    if "roast_time" in names:
+        drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS, "<core_temp>")}
     if "leftovers" in names:
-        drop |= {name for name, piece in found if name == "safety" and not piece.has("<danger>", "<out>", "<safe>")}
-    if names & _HAVE_THEIR_HOURS:
+        drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS)}
+    if (names - drop) & _HAVE_THEIR_HOURS:
         drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<takes>")}
     return [row for row in found if row[0] not in drop] or found
 

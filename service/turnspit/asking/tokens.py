@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import islice
 from typing import Any
 
 from turnspit.asking.grammar import Item
@@ -16,13 +17,14 @@ _TOKEN = re.compile(
     r"|(?P<hm>\d{1,2}:\d{2})(?!\d)"
     r"|(?P<span>\d{1,2}h\d{2})(?!\d)"
     r"|(?P<ordinal>\d{1,2}(?:st|nd|rd|th))\b"
-    r"|(?P<fraction>\d{1,3}/\d{1,4})(?!\d)"
+    r"|(?P<fraction>\d{1,2}/\d{1,4})(?!\d)"
     r"|(?P<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?|\.\d+)"
     r"|(?P<word>[a-z]+(?:'[a-z]+)*)"
     r"|(?P<sign>[^\sa-z0-9'])"
 )
 _AM_PM = re.compile(r"\b([ap])\.\s?m\b\.?")
 _MOST_DIGITS = 15
+_MOST_TOKENS = 200
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +50,10 @@ class Tokens:
 def tokenize(text: str, usual: Language = "en") -> Tokens:
     """The items of a cleaned line; `usual` is the language that is taken where the words do not tell."""
     text = _AM_PM.sub(r" \1m", text)
-    raw = [(match.lastgroup or "", match.group(), match.start(), match.end()) for match in _TOKEN.finditer(text)]
+    raw = [
+        (match.lastgroup or "", match.group(), match.start(), match.end())
+        for match in islice(_TOKEN.finditer(text), _MOST_TOKENS)
+    ]
     language = _language([word for kind, word, _, _ in raw if kind == "word"], usual)
     known = vocabulary(language)
     corrections: list[Correction] = []

@@ -59,7 +59,7 @@ def vocabulary(language: Language) -> Vocabulary:
         if len(phrase) > 1 and not _NAMES.intersection(tags):
             for word in phrase:
                 for tag, value in meanings.get((word,), {}).items():
-                    if tag in _INHERITED:
+                    if tag in _INHERITED and (tag != "<mass_unit>" or "<how_big>" in tags):
                         tags.setdefault(tag, value)
     words = frozenset(word for phrase in meanings for word in phrase)
     plain = frozenset(_read(f"{language}_plain.txt").split())
