@@ -14,7 +14,7 @@ from turnspit.api import problems
 from turnspit.api.limits import BodyLimit
 from turnspit.api.meters import Metering
 from turnspit.api.problems import PROBLEM_RESPONSES, Problem
-from turnspit.api.routes import ask, numbers, plans, recipes, running
+from turnspit.api.routes import ask, logs, numbers, plans, recipes, running
 from turnspit.api.service import VERSION, Service
 from turnspit.api.settings import Settings
 from turnspit.moment import utc_now
@@ -41,7 +41,7 @@ def create_app(settings: Settings | None = None, clock: Callable[[], datetime] =
         responses=PROBLEM_RESPONSES,
     )
     app.state.service = service
-    for routes in (ask, plans, recipes, numbers, running):
+    for routes in (ask, plans, recipes, numbers, logs, running):
         app.include_router(routes.router)
     problems.install(app)
     app.add_middleware(BodyLimit, limit_bytes=chosen.body_limit_bytes)
