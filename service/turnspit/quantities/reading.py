@@ -23,12 +23,13 @@ _ABOUT = re.compile(
 _ABOUT_AFTER = re.compile(r"[\s,]*(?:approx\.?|approximately|or so|aprox\.?)(?=\W|$)", re.IGNORECASE)
 _FEW = re.compile(r"(?:a\s+)?(?:good\s+)?(?:few|several|couple)\b", re.IGNORECASE)
 _SIZE = re.compile(
-    r"\s*([a-z]+(?=[- ]sized)|extra[- ]large|"
+    r"\s*\(?([a-z]+(?=[- ]sized)|extra[- ]large|"
     r"very large|very small|large|medium|small|jumbo|big|sm|lg|med|heaped|heaping|rounded|level|"
     r"scant|generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
-    r"(?:[- ]sized?|\.)?(?=[\s,])",
+    r"(?:[- ]sized?|\.)?\)?(?=[\s,])",
     re.IGNORECASE,
 )
+_PLAIN_SIZES = ("small", "medium", "large", "big", "good", "fair")
 _SIZES_SHORT = {"sm": "small", "lg": "large", "med": "medium"}
 _AND_HALF = re.compile(r"\s+(?:and\s+a|y)\s+(?P<part>half|quarter|media|medio|cuarto)\b", re.IGNORECASE)
 _SPACE = re.compile(r"\s+")
@@ -40,7 +41,7 @@ _UNIT_WORDS = re.compile(r"(?:\s*|-)(?P<first>[^\W\d_]+|#(?!\d)|\")(?:\.?\s+(?P<
 _JOINED = re.compile(r"['-][^\W\d_]")
 _STOP = re.compile(r"\.(?!\d)")
 _DEGREE = re.compile(r"\s*(?:°|º|deg(?:rees?)?\.?)\s*([CF])\b", re.IGNORECASE)
-_PLUS = re.compile(r"\s*(?:,|\+|&|(?:plus|and|y|con)\b)?\s*", re.IGNORECASE)
+_PLUS = re.compile(r"\s*(?:,?\s*(?:plus|and|y|con)\b|,|\+|&)?\s*", re.IGNORECASE)
 _TO = re.compile(r"\s*(?:-|—|to\b|a\b)\s*", re.IGNORECASE)
 _OF = re.compile(r"\s*(?:of|de|d')\s+(?:an?\s+|the\s+|la\s+)?", re.IGNORECASE)
 _BRACKET = re.compile(r"\s*[(\[]\s*(?:=|or\s+)?\s*(?P<inside>[^()\[\]]+)[)\]]", re.IGNORECASE)
@@ -119,7 +120,7 @@ def _packed(text: str, start: int, region: Region | None) -> tuple[Amount, int] 
         container, after = _container(text, _skip_other_measures(text, nested[1], region))
         return Amount(count, container, high, region, each=nested[0]), after
     single = _sized(text, start, region)
-    container, after = _container(text, single[1]) if single else ("", 0)
+    container, after = _container(text, _skip_other_measures(text, single[1], region)) if single else ("", 0)
     return (Amount(Fraction(1), container, None, region, each=single[0]), after) if single and container else None
 
 
@@ -129,14 +130,14 @@ def _skip_other_measures(text: str, end: int, region: Region | None) -> int:
         other = _sized(text, slash.end(), region)
         if other is None:
             break
-        end = other[1]
+        end = _compound(text, other[1], other[0])[1]
     return end
 
 
 def _sized(text: str, start: int, region: Region | None) -> tuple[Amount, int] | None:
-    """A mass, volume or length in digits: "400 g", "14-oz", "12- to 14-pound", "2-inch"."""
-    number = take_range(text, start) if text[start : start + 1].isdigit() else None
-    if number is None:
+    """A mass, volume or length: "400 g", "14-oz", "12- to 14-pound", "2-inch", "six-pound"."""
+    number = take_range(text, start)
+    if number is None or not (text[start : start + 1].isdigit() or text[number[2] : number[2] + 1] == "-"):
         return None
     low, high, end = number
     upper = _HYPHEN_TO.match(text, end) if high is None else None
@@ -221,7 +222,8 @@ def _size(text: str, start: int) -> tuple[str, int]:
     if match is None:
         return "", start
     said = match[1].casefold().replace("-", " ")
-    return _SIZES_SHORT.get(said, said), match.end()
+    likened = "sized" in match[0] and said not in _PLAIN_SIZES  # as a thumb, a walnut
+    return f"{said}-sized" if likened else _SIZES_SHORT.get(said, said), match.end()
 
 
 def _unit(text: str, start: int) -> tuple[str | None, int]:

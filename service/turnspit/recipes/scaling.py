@@ -13,7 +13,7 @@ from turnspit.message import Caution, Message
 from turnspit.quantities import Amount, Pan, System, unit, write_amount
 from turnspit.recipes.allergens import AllergenFlag, allergens
 from turnspit.recipes.inflection import in_number
-from turnspit.recipes.ingredients import ingredient_words
+from turnspit.recipes.items import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Yield
 from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
 from turnspit.recipes.writing import write_ingredient

@@ -1,0 +1,79 @@
+"""What a line says beside amount and item: optional, to taste, what it is for, and more of it."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from turnspit.quantities import take_amount
+
+_LETTER = re.compile(r"[^\W\d_]")
+_ASIDE_WORDS = re.compile(
+    r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|\bmás\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
+    re.IGNORECASE,
+)
+"""Without one of these no aside can stand on the line: a quick look that saves the four searches below."""
+_OPTIONAL = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?:optional(?:ly)?|if (?:desired|using|you like|you have (?:it|them)|available|liked|wished)|"
+    r"opcional(?:es)?)\b\s*[)\]]?\s*:?",
+    re.IGNORECASE,
+)
+_TO_TASTE = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:more\s+(?:or less\s+)?)?(?:(?:just\s+)?to (?:your )?taste|"
+    r"according to taste|al gusto|as (?:needed|required|desired|necessary)|q\.?\s?s\.?(?=\W|$))\s*[)\]]?",
+    re.IGNORECASE,
+)
+_EXTRA = re.compile(
+    r"[\s,;]*[(\[]?\s*(?:\b(?:plus|and|with|y)|\+)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional|más)\b"
+    r"\s*(?P<what>[^)\]]*)[)\]]?|,\s*plus\s+(?P<amount>\d.*)$",
+    re.IGNORECASE,
+)
+_PURPOSE = re.compile(
+    r"[\s,;]*[(\[]?\s*\b(?P<what>(?:for|to|para)\s+(?:the\s+)?(?:[^\W\d_]+-)?(?:[^\W\d_]{2,}ing\b|(?:serve|garnish|"
+    r"decorate|finish|coat|cover|fill|top|grease|dust|brush|glaze|pan|tin|dish|bowl|rack|table|cavity|skin|pot|servir|"
+    r"adornar|decorar|engrasar)\b)[^)\]]*)[)\]]?$",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Asides:
+    """What a line says beside its amount and item."""
+
+    optional: bool
+    to_taste: bool
+    purpose: str
+    extra: str
+
+
+_NOTHING_SAID = Asides(optional=False, to_taste=False, purpose="", extra="")
+
+
+def take_asides(rest: str) -> tuple[str, Asides]:
+    """The line without its asides, and the asides."""
+    if not _ASIDE_WORDS.search(rest):
+        return rest.strip(" ,;"), _NOTHING_SAID
+    rest, optional = _without(_OPTIONAL, rest)
+    extra = _EXTRA.search(rest)
+    shorter = rest[: extra.start()] + rest[extra.end() :] if extra else rest
+    named = take_amount(shorter) if extra else None
+    if named is not None and not named[1]:
+        extra = None  # "1 cup plus more flour": the food stands behind it
+    else:
+        rest = shorter
+    rest, to_taste = _without(_TO_TASTE, rest)
+    purpose = _PURPOSE.search(rest)
+    if purpose and purpose.start():
+        rest = rest[: purpose.start()]
+    said = Asides(
+        optional,
+        to_taste,
+        purpose["what"].strip(" .,") if purpose and purpose.start() else "",
+        (extra["amount"] or extra["what"].strip(" .,") or "more") if extra else "",
+    )
+    return rest.strip(" ,;"), said
+
+
+def _without(pattern: re.Pattern[str], rest: str) -> tuple[str, bool]:
+    shorter = pattern.sub("", rest, count=1)
+    return (shorter.strip(" ,;"), True) if shorter != rest and _LETTER.search(shorter) else (rest, False)

@@ -1,0 +1,131 @@
+"""The food of a line, what is done to it first, and what may stand in its place."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from functools import cache
+
+from turnspit.quantities import Amount, food_named, is_food_name, take_amount
+from turnspit.recipes.recipe import Ingredient
+from turnspit.reference import table
+
+_COMMA = re.compile(
+    r",(?!\d)|;|\s+[-—]+\s+|\s—|—\s|\s+(?=at room temp|(?:mixed|dissolved|blended|beaten|soaked|cut|sliced|chopped|"
+    r"torn|broken|divided|melted|cooked|left)\s+(?:with|in|into|to|for|from|between|over)\b)",
+    re.IGNORECASE,
+)
+_OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W\d_]{3})", re.IGNORECASE)
+_AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
+_OF = re.compile(r"^(?:of|de)\s+(?:the\s+)?", re.IGNORECASE)
+_LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
+_EACH = re.compile(r"^(?:each|ea\.?)\s+(?:of\s+)?", re.IGNORECASE)
+
+
+def read_item(rest: str, amount: Amount | None, text: str, section: str) -> Ingredient:
+    """Item, preparation and alternatives from the words that are left."""
+    rest = _EACH.sub("", _OF.sub("", rest.lstrip(" ,;")))
+    head, preparation = (rest, "") if amount is None and _all_foods(rest) else _split_preparation(rest)
+    said_or = re.match(r"or\s+", preparation, re.IGNORECASE)
+    if said_or:
+        other, _, preparation = preparation[said_or.end() :].partition(",")
+        head, preparation = f"{head} or {other.strip()}", preparation.strip()
+    main, others = _alternatives(head)
+    canned = amount is not None and amount.unit in ("can", "tin", "jar")
+    before, item = ("", main) if canned else _leading_preparation(main)
+    found = Ingredient(
+        text,
+        item.strip(" .,;:"),
+        amount,
+        ", ".join(filter(None, (before, preparation.strip(" .,;:")))),
+        section=section,
+    )
+    alternatives = tuple(_alternative(other, found) for other in others)
+    return replace(found, alternatives=alternatives)
+
+
+def _all_foods(text: str) -> bool:
+    """ "salt, pepper and nutmeg": nothing but foods, none of them a preparation of the first."""
+    foods = _LISTED.split(text)
+    return len(foods) > 1 and "," in text and all(food_named(food) is not None for food in foods)
+
+
+def _split_preparation(rest: str) -> tuple[str, str]:
+    """The food and what stands behind its comma; a comma between descriptions does not part them."""
+    for comma in _COMMA.finditer(rest):
+        head = rest[: comma.start()].strip()
+        described = [word for word in head.casefold().split() if word not in ingredient_words("description")]
+        if head and described and not all(word in _preparing() for word in described):
+            return head, rest[comma.end() :].strip()
+    return _split_behind_food(rest)
+
+
+def _split_behind_food(rest: str) -> tuple[str, str]:
+    """ "3 carrots peeled and diced": preparation behind a known food without a comma."""
+    words = rest.split()
+    for at in range(1, len(words)):
+        if words[at].casefold() in _preparing() and words[at].casefold() != "and":
+            head, tail = " ".join(words[:at]), " ".join(words[at:])
+            if food_named(head) is not None and food_named(tail) is None:
+                return head, tail
+    return rest, ""
+
+
+def _alternatives(head: str) -> tuple[str, tuple[str, ...]]:
+    """ "butter or margarine" apart; "chicken or vegetable stock" shares its last word, where that makes a food."""
+    if _AND_OR.search(head):
+        return head, ()
+    first, *others = _OR.split(head)
+    if not others or not first.strip():
+        return head, ()
+    last = others[-1].split()[-1] if others[-1].split() else ""
+    shared = f"{first} {last}"
+    describes = is_food_name(shared) or first.casefold() in ingredient_words("description")
+    if len(others[-1].split()) > 1 and not is_food_name(first) and describes:
+        return shared, tuple(others)
+    return first.strip(), tuple(others)
+
+
+def _alternative(text: str, main: Ingredient) -> Ingredient:
+    taken = take_amount(text.strip(), main.amount.region if main.amount else None)
+    amount, rest = taken if taken is not None and taken[1] else (main.amount, text.strip())
+    before, item = _leading_preparation(rest)
+    return Ingredient(text.strip(), item.strip(" .,;:"), amount, before, section=main.section)
+
+
+def _leading_preparation(text: str) -> tuple[str, str]:
+    """Parts "finely chopped onion" into preparation and food, unless that would name another food (mashed potato)."""
+    words = text.split()
+    end = done = 0
+    while end < len(words) - 1:
+        word = words[end].casefold().strip(",")
+        after_manner = end > 0 and words[end - 1].casefold() in ingredient_words("manner")
+        if word in ingredient_words("preparation") or (
+            after_manner and word in ingredient_words("prepared_after_manner")
+        ):
+            end += 1
+            done = end
+        elif word in ingredient_words("manner") or (done == end and done and word in ("and", "or", "&", "y", "then")):
+            end += 1
+        else:
+            break
+    before, item = " ".join(words[:done]).strip(","), " ".join(words[done:])
+    if not done or food_named(item) != food_named(text):
+        return "", text
+    if any(text.casefold().startswith(name) for name in ingredient_words("named_with_preparation")):
+        return "", text
+    return before, item
+
+
+def ingredient_words(kind: str) -> frozenset[str]:
+    """The words of one kind of the table `ingredient_words`."""
+    return _by_kind()[kind]
+
+
+def _preparing() -> frozenset[str]:
+    return ingredient_words("preparation") | ingredient_words("manner") | {"and"}
+
+
+@cache
+def _by_kind() -> dict[str, frozenset[str]]:
+    return {row["kind"]: frozenset(row["words"]) for row in table("ingredient_words")}
