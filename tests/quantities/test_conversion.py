@@ -23,6 +23,7 @@ MASSES = ["mg", "g", "kg", "oz", "lb"]
         ((1, "cup", "g", "honey"), 339, 332, 346, False),
         ((2, "stick", "g", "butter"), 226, 226, 226, False),
         ((3, "piece", "g", "large eggs"), 150, 135, 165, True),
+        ((1, "dozen", "g", "eggs"), 600, 540, 660, True),
         ((4, "clove", "g", "garlic"), 12, 10.8, 13.2, True),
         ((1, "bunch", "g", "broccoli"), 608, 547, 669, True),
         ((2, "bunch", "g", "parsley"), 120, 70, 200, True),

@@ -51,6 +51,8 @@ def convert(
     given, target = unit(unit_name, region), unit(target_unit, region)
     if not math.isfinite(value):
         raise Impossible("value", value, "is not a number", "give an amount")
+    if given.name == "dozen":
+        value, given = value * 12, unit("piece")
     if "temperature" in (given.dimension, target.dimension):
         return _oven(value, given, target)
     if value < 0:
