@@ -58,6 +58,8 @@ def test_less_than_nothing_is_refused():
         write_amount(-1, "g")
     with pytest.raises(Impossible, match="negative"):
         measured(Fraction(-1), "g")
+    with pytest.raises(Impossible, match="is not a number"):
+        write_amount(float("nan"), "g")
 
 
 FOODS = [

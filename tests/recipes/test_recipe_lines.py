@@ -78,6 +78,10 @@ def test_there_are_at_least_three_hundred_lines():
     assert len({line[0] for lines in LINES.values() for line in lines}) == sum(len(lines) for lines in LINES.values())
 
 
+def test_an_endless_number_is_not_read():
+    assert not read_ingredient(f"{'9' * 500} cups flour").read
+
+
 def test_the_fields_are_read_right():
     total = sum(fields for _, _, fields, _ in compared())
     missed = [(line, wrong) for _, line, _, wrong in compared() if wrong]

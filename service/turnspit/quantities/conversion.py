@@ -5,13 +5,14 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from turnspit.errors import Impossible, Unknown
+from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.message import Message
 from turnspit.quantities.foods import Density, PieceMass, density, food_named, nearest_foods, piece_mass
 from turnspit.quantities.oven import celsius, fahrenheit, gas_mark, nearest_gas_mark
 from turnspit.quantities.registry import pint_convert
 from turnspit.quantities.units import Region, Unit, unit, varies_by_region
 
+LARGEST = 1e9
 WEIGH_ABOVE = 0.05
 """A range wider than this part of the value either way is answered with "weigh it"."""
 
@@ -57,6 +58,7 @@ def convert(
         return _oven(value, given, target)
     if value < 0:
         raise Impossible("value", value, "is negative", "give an amount of zero or more")
+    OutOfRange.check("value", value, 0, LARGEST, "no kitchen holds so much: check the number")
     result = (
         _same_dimension(value, given, target) if _direct(given, target) else _through_food(value, given, target, item)
     )

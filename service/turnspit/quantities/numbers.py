@@ -44,6 +44,8 @@ _PARTS = {
     "half": (1, 2), "halves": (1, 2), "third": (1, 3), "thirds": (1, 3), "quarter": (1, 4), "quarters": (1, 4),
     "fourth": (1, 4), "fourths": (1, 4), "eighth": (1, 8), "eighths": (1, 8), "media": (1, 2), "medio": (1, 2),
 }  # fmt: skip
+MOST_DIGITS = 12
+"""A longer number is no amount of food, and is not read."""
 _LOOSE = {"couple": 2, "few": 3, "several": 4}
 
 _WORD = "|".join(sorted(WORDS, key=len, reverse=True))
@@ -110,6 +112,8 @@ def _is_range(text: str, joint: re.Match[str], end: int, low: Fraction, high: Fr
 
 def _value(match: re.Match[str]) -> Fraction | None:
     got = match.groupdict()
+    if any(digits is not None and len(digits) > MOST_DIGITS for digits in got.values()):
+        return None
     try:
         in_digits = _in_digits(got)
         return _in_words(got) if in_digits is None else in_digits

@@ -7,6 +7,7 @@ anything else is pinches, and whole things are counted: these two keep no tolera
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, lru_cache
@@ -73,6 +74,8 @@ def write_amount(
     `item` decides the tolerance and lets a volume become a weight; ranges are written "2–3 cups". Raises Impossible
     for a negative amount, Unknown for a unit or region.
     """
+    if isinstance(value, float) and not math.isfinite(value):
+        raise Impossible("amount", value, "is not a number", "give an amount")
     amount = value if isinstance(value, Amount) else Amount(Fraction(value), unit_name, region=region)
     low, high = (
         None if end is None else measured(end, amount.unit, item, system, region=amount.region, tolerance=tolerance)
