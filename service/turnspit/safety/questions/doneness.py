@@ -88,7 +88,8 @@ def pink(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 def _judged(question: SafetyQuestion, kitchen: Kitchen, core_c: float) -> Finding:
     wanted = need(question, kitchen)
-    seen = Message("safety-reads", temperature_c=core_c, needed_c=wanted.core_c)
+    key = "safety-wished" if question.topic in ("target", "at_risk") else "safety-reads"
+    seen = Message(key, temperature_c=core_c, needed_c=wanted.core_c)
     unknown = () if family(question.subject) or question.place else ("subject",)
     if reaches(core_c, wanted.core_c):
         action = Message("safety-do-check-other-places") if wanted.rule == "poultry-165" else None

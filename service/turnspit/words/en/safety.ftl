@@ -90,6 +90,7 @@ safety-stuffed-since = It was stuffed { SPAN($minutes) } ago.
 safety-frozen-and-stuffed = Stuffing in a frozen bird stays lukewarm for hours.
 safety-from-frozen = Roasting it frozen is safe; it takes at least half as long again.
 safety-needs = It must read { TEMPERATURE($temperature_c) } or more.
+safety-wished = The wish is { TEMPERATURE($temperature_c) }; it must reach { TEMPERATURE($needed_c) }.
 safety-reads = It reads { TEMPERATURE($temperature_c) }; it must read { TEMPERATURE($needed_c) }.
 safety-at-risk = Small children, pregnant, elderly and ill guests fall ill from fewer germs.
 safety-colour = Colour of meat, juices or bones proves nothing either way.

@@ -90,6 +90,7 @@ safety-stuffed-since = Se rellenó hace { SPAN($minutes) }.
 safety-frozen-and-stuffed = El relleno en un ave congelada queda tibio durante horas.
 safety-from-frozen = Asarla congelada es seguro; tarda al menos la mitad más.
 safety-needs = Debe marcar { TEMPERATURE($temperature_c) } o más.
+safety-wished = Se pide { TEMPERATURE($temperature_c) }; debe llegar a { TEMPERATURE($needed_c) }.
 safety-reads = Marca { TEMPERATURE($temperature_c) }; debe marcar { TEMPERATURE($needed_c) }.
 safety-at-risk = Niños pequeños, embarazadas, ancianos y enfermos enferman con menos gérmenes.
 safety-colour = El color de carne, jugos o huesos no prueba nada.
