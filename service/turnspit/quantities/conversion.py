@@ -12,7 +12,7 @@ from turnspit.quantities.oven import celsius, fahrenheit, gas_mark, nearest_gas_
 from turnspit.quantities.registry import pint_convert
 from turnspit.quantities.units import Region, Unit, unit, varies_by_region
 
-LARGEST = 1e9
+LARGEST = 1e12
 WEIGH_ABOVE = 0.05
 """A range wider than this part of the value either way is answered with "weigh it"."""
 
