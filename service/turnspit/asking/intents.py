@@ -55,6 +55,13 @@ class Piece:
         return False
 
     @property
+    def only_counts(self) -> bool:
+        """`..., how many?`: nothing but the question."""
+        small = ("<soft>", "<break>", "<and_sign>")
+        rest = [item for item in self.items if not any(tag in item.tags for tag in small)]
+        return len(rest) == 1 and "<how_much>" in rest[0].tags
+
+    @property
     def danger(self) -> str:
         """The first danger that it speaks of, "" for none."""
         return next((str(item.tags["<danger>"]) for item in self.items if "<danger>" in item), "")
@@ -85,6 +92,8 @@ Test = Callable[[Piece], bool]
 def _size(piece: Piece) -> bool:
     if piece.scene.has("<yield>") or piece.has("<vessel>"):
         return False
+    if piece.only_counts and piece.said("covers"):
+        return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
     if not (piece.has("<can>", "<enough>") and piece.said("covers")) or piece.said("serve_at"):
@@ -161,6 +170,12 @@ def _safety(piece: Piece) -> bool:
 
 
 def _thaw(piece: Piece) -> bool:
+    if (
+        piece.has("<can>")
+        and piece.has("<state>")
+        and not (piece.has("<cook>", "<brine>", "<brined>", "<stuffed>") or piece.said("serve_at"))
+    ):
+        return True
     if piece.scene.hints.get("talk_of") == "leftovers" and not piece.has("<thaw>"):
         return False
     if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
@@ -183,7 +198,7 @@ def _doneness(piece: Piece) -> bool:
         return True
     if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>"):
         return False
-    return piece.has("<temperature_read>") or (piece.has("<probe>") and piece.asks)
+    return piece.has("<temperature_read>") or (piece.has("<probe>") and (piece.asks or piece.has("<when>")))
 
 
 def _done_word(piece: Piece) -> bool:
@@ -201,6 +216,8 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
+    if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg"):
+        return True
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
         return True
     if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
@@ -270,12 +287,26 @@ def _tells_oven(piece: Piece) -> bool:
     return piece.said("oven.temperature_c") and piece.said("roast.mass_kg", "roast.kind")
 
 
+_NOT_IN_THE_OVEN = ("<out>", "<raw>", "<keep>", "<cold_place>", "<brine>", "<thaw>")
+
+
+def _tells_under_way(piece: Piece) -> bool:
+    return piece.has("<been_in>", "<started>") and piece.said("elapsed_h") and not piece.has(*_NOT_IN_THE_OVEN)
+
+
 def _tells_roast(piece: Piece) -> bool:
-    return piece.said("roast.mass_kg", "roast.kind") or piece.has("<generic>")
+    if piece.has("<off_topic>"):
+        return False
+    return (
+        any(path.startswith(("roast.", "oven.")) for path in piece.scene.values)
+        or piece.said("roast.mass_kg", "roast.kind")
+        or piece.has("<generic>")
+    )
 
 
 _TOLD: tuple[tuple[Intent, Test], ...] = (
     ("leftovers", _tells_old),
+    ("doneness", _tells_under_way),
     ("safety", _tells_danger),
     ("doneness", _tells_reading),
     ("plan", _tells_plan),
@@ -308,6 +339,8 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     scene.hints["told"] = told is not None
     if told is not None:
         return (told,)
+    if scene.has("<convert>"):
+        return ("convert",)
     return ("help",) if scene.has("<help>") else ()
 
 

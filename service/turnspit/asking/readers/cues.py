@@ -23,6 +23,16 @@ def _left_out(_: str) -> str:
     return "out"
 
 
+@grammar.rule(f"pull|pulling {_IT} at", f"cook|take|bring|get {_IT} to", gives="<target>", keeps=True)
+def _pull_at(_: str) -> str:
+    return "target"
+
+
+@grammar.rule(f"just put|stuck|started <mass>? {_IT} in?", gives="<starts_now>", keeps=True)
+def _just_put_in(*_: object) -> str:
+    return "now"
+
+
 @grammar.rule(f"hot {_IT}", gives="<danger>", keeps=True)
 def _hot(_: str) -> str:
     return "cooling"

@@ -92,6 +92,9 @@ def _gone_by(scene: Scene) -> bool:
     if scene.has("<thaw>") and not scene.has("<out>", "<been_in>", "<danger>", "<state>"):
         # "is 2 days enough to thaw it" is yet to come.
         return False
+    if scene.has("<covers>") and scene.has("<leftovers>") and not scene.has("<out>", "<safe>", "<ok>", "<keep>"):
+        # "with leftovers for 2 days" is a wish.
+        return False
     if scene.has(*_GONE_BY):
         return True
     return scene.hints.get("talk_of") in ("safety", "leftovers")

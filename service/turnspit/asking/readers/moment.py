@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.readers.clock import clock as clock_of
 from turnspit.asking.readers.day import Day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
@@ -36,6 +37,8 @@ class _Time:
 
 def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
+    for place, _ in scene.find("<starts_now>"):
+        scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
     times = [_role(scene, place, clock) for place, clock in _clocks(scene)]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
     ranked = sorted(
@@ -60,6 +63,10 @@ def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
             continue
         if "<clock>" in item:
             found.append((place, item.tags["<clock>"]))
+        elif "<from_to>" in item and scene.before_is(place, "<meal>", "<serve>") is not None:
+            moved = clock_of(item.tags["<from_to>"].high)
+            if moved is not None:
+                found.append((place, moved))
         elif "<duration>" in item and scene.before_is(place, "<meal>", "<serve>", "<at>") is not None:
             clock = _hour_h(item.tags["<duration>"])
             if clock is not None:
@@ -101,6 +108,9 @@ def _role(scene: Scene, place: int, clock: Clock) -> _Time:
     near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS)
     cue = near[1] if near else None
     role = _ROLES[near[2]] if near else _SERVE
+    if role == _START and scene.has("<when>", "<plan>") and scene.before_is(place, "<for>") is not None:
+        # "when does it go in for 7": seven is dinner.
+        role = _SERVE
     meal = ""
     if role == _SERVE:
         close = scene.nearest(place, "<meal>", reach=_ROLE_REACH + 2, after_costs=_AFTER_COSTS)
