@@ -183,6 +183,26 @@ def test_beef_is_pulled_before_its_target():
     assert not any(task.id == "giblets_out" for task in plan.tasks)
 
 
+def test_meat_pulled_below_its_safe_minimum_is_measured_before_it_is_carved():
+    plan = plan_dinner(Dinner(RoastWish(kind="pork_shoulder", mass_kg=2.5, target_c=63.0), serve_at=at(18)), NOW)
+    (rest,) = (task for task in plan.tasks if task.id == "rest")
+    assert plan.pull_c < 62.7
+    assert "planning-measure-before-carving" in {message.key for message in rest.details}
+
+
+def test_a_thaw_without_a_federal_rule_tells_none():
+    serve_at = datetime(2026, 12, 2, 18, tzinfo=ZONE)
+    plan = plan_dinner(Dinner(RoastWish(kind="lamb_leg", mass_kg=3.0, state="frozen"), serve_at=serve_at), NOW)
+    (thaw,) = (task for task in plan.tasks if task.id == "thaw")
+    assert [message.key for message in thaw.details] == ["planning-thaw-computed", "planning-thaw-check"]
+
+
+def test_nobody_is_sent_shopping_at_night():
+    plan = plan_dinner(Dinner(bird(20), serve_at=datetime(2026, 11, 29, 7, tzinfo=ZONE)), NOW)
+    (shop,) = (task for task in plan.tasks if task.id == "shop")
+    assert time(8) <= shop.start.time() <= time(20)
+
+
 def test_a_roast_served_pink_is_not_held_hot():
     plan = plan_dinner(Dinner(RoastWish(kind="beef_rib", mass_kg=3.0, target_c=55.0), serve_at=at(18)), NOW)
     (hold,) = (task for task in plan.tasks if task.id == "hold")

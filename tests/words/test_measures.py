@@ -4,7 +4,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from turnspit.words import Reader
-from turnspit.words.measures import clock, length, mass, percent, rise, span, spans, temperature, volume, when
+from turnspit.words.measures import clock, length, mass, oven, percent, rise, span, spans, temperature, volume, when
 
 NOW = datetime(2026, 11, 25, 9, tzinfo=ZoneInfo("America/New_York"))
 US = Reader(NOW)
@@ -29,6 +29,13 @@ def test_a_mass_leads_with_the_reader_s_unit(kg, us, metric):
 @pytest.mark.parametrize(("c", "us"), [(163, "325 °F (163 °C)"), (73.9, "165 °F (74 °C)"), (-0.2, "32 °F (0 °C)")])
 def test_a_temperature_is_told_to_the_degree(c, us):
     assert temperature(c, US) == us
+
+
+@pytest.mark.parametrize(
+    ("c", "us"), [(218, "425 °F (218 °C)"), (176.67, "350 °F (177 °C)"), (163, "325 °F (163 °C)")]
+)
+def test_an_oven_is_told_as_its_dial_reads(c, us):
+    assert oven(c, US) == us
 
 
 def test_a_difference_is_no_point():

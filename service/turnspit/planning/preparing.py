@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 
+from turnspit.heat import ThawForecast
 from turnspit.message import Caution, Message
 from turnspit.planning.hours import earlier, floor_step, later, minutes, not_after, not_before
 from turnspit.planning.remind import remind
@@ -15,6 +16,8 @@ from turnspit.planning.ways import Route
 BUY_FRESH_BEFORE = timedelta(hours=30)
 """Fresh birds are bought one to two days before they are cooked (USDA FSIS, Let's Talk Turkey)."""
 
+SHOP_HOURS = time(8, 0), time(20, 0)
+
 WATER_CHANGE_MIN = 30
 
 
@@ -22,10 +25,9 @@ def shop_task(settled: Settled, needed_at: datetime, now: datetime) -> tuple[Tas
     """Buy the roast fresh a day or two before, where there is a day and nothing says it is in the house."""
     if settled.dinner.roast.state is not None:
         return ()
-    hours = (settled.dinner.work_from, settled.dinner.work_until)
-    at = not_after(earlier(needed_at, BUY_FRESH_BEFORE), *hours)
+    at = not_after(earlier(needed_at, BUY_FRESH_BEFORE), *SHOP_HOURS)
     if at <= now:
-        at = not_before(later(now, minutes(60)), *hours)
+        at = not_before(later(now, minutes(60)), *SHOP_HOURS)
         if settled.dinner.roast.mass_kg is not None or at > earlier(needed_at, minutes(60)):
             return ()
     task = Task(
@@ -47,15 +49,8 @@ def thaw_tasks(route: Route) -> tuple[Task, ...]:
         return ()
     in_water = route.thaw.case.method == "cold_water"
     key = "cold-water" if in_water else "refrigerator"
-    rule = route.thaw.rule_h or (route.thaw.model_h.p10, route.thaw.model_h.p90)
     details = [
-        Message(
-            "planning-thaw-window",
-            low_min=60 * rule[0],
-            high_min=60 * rule[1],
-            model_low_min=60 * route.thaw.model_h.p10,
-            model_high_min=60 * route.thaw.model_h.p90,
-        ),
+        *_thaw_windows(route.thaw),
         Message("planning-thaw-check"),
     ]
     if in_water:
@@ -74,6 +69,15 @@ def thaw_tasks(route: Route) -> tuple[Task, ...]:
         cautions=(remind("thaw-cold-water" if in_water else "thaw-refrigerator"), *route.thaw.cautions),
     )
     return (task,)
+
+
+def _thaw_windows(thaw: ThawForecast) -> tuple[Message, ...]:
+    """The federal rule where there is one, and what was computed."""
+    model = Message("planning-thaw-computed", low_min=60 * thaw.model_h.p10, high_min=60 * thaw.model_h.p90)
+    if thaw.rule_h is None:
+        return (model,)
+    low_h, high_h = thaw.rule_h
+    return Message("planning-thaw-rule", low_min=60 * low_h, high_min=60 * high_h), model
 
 
 def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple[Task, ...]:

@@ -159,12 +159,20 @@ def _out_and_rest(settled: Settled, timing: Timing, name: Message) -> Task:
     rise_k = max(0.0, peak.p50 - forecast.pull_c)
     return Task(
         "rest",
-        Message("planning-rest", roast=name, pull_c=forecast.pull_c, span_min=settled.rest_min),
+        Message("planning-rest", roast=name, count=settled.count, pull_c=forecast.pull_c, span_min=settled.rest_min),
         Message("planning-rest-why", rise_k=rise_k, station=Message(f"planning-station-{forecast.deciding_station}")),
         timing.out_by,
         timing.carve_at,
         "counter",
         hands=False,
-        details=(Message("planning-rest-long" if settled.large else "planning-rest-short"),),
+        details=_rest_details(settled, forecast.pull_c),
         cautions=(remind("poultry-165"),) if settled.row.poultry else (remind("meat-145"),),
     )
+
+
+def _rest_details(settled: Settled, pull_c: float) -> tuple[Message, ...]:
+    """How long, and, for meat pulled below its safe minimum, the measurement the plan then asks for."""
+    details = [Message("planning-rest-long" if settled.large else "planning-rest-short")]
+    if pull_c < settled.row.safe_c <= settled.target_c:
+        details.append(Message("planning-measure-before-carving", safe_c=settled.row.safe_c))
+    return tuple(details)

@@ -1,7 +1,7 @@
 """Every sentence a reader sees, in one place: Fluent files per language and room, and `say`.
 
 `en/<room>.ftl` and `es/<room>.ftl` hold the texts; the part of a key before its first hyphen names the file. A text
-formats its values with the functions of `measures` (MASS, TEMPERATURE, RISE, CLOCK, WHEN, SPAN, SPANS, VOLUME,
+formats its values with the functions of `measures` (MASS, TEMPERATURE, OVEN, RISE, CLOCK, WHEN, SPAN, SPANS, VOLUME,
 LENGTH, PERCENT, NUMBER), which lead with the reader's own units.
 """
 

@@ -54,6 +54,12 @@ def temperature(c: float, reader: Reader, style: str = "both") -> str:
     return _led(f"{_number(c * 9 / 5 + 32, 0, reader)} °F", f"{_number(c, 0, reader)} °C", reader, style)
 
 
+def oven(c: float, reader: Reader, style: str = "both") -> str:
+    """An oven setting as its dial reads: Fahrenheit to five degrees, so that 218 is "425 °F (218 °C)"."""
+    dial_f = 5 * round((c * 9 / 5 + 32) / 5)
+    return _led(f"{_number(dial_f, 0, reader)} °F", f"{_number(c, 0, reader)} °C", reader, style)
+
+
 def rise(k: float, reader: Reader, style: str = "both") -> str:
     """A temperature difference: 4 -> "7 °F (4 °C)"."""
     return _led(f"{_number(k * 9 / 5, 0, reader)} °F", f"{_number(k, 0, reader)} °C", reader, style)
@@ -143,6 +149,7 @@ def when(at: datetime, reader: Reader, style: str = "both") -> str:
 FUNCTIONS: dict[str, Callable[..., str]] = {
     "MASS": mass,
     "TEMPERATURE": temperature,
+    "OVEN": oven,
     "RISE": rise,
     "VOLUME": volume,
     "LENGTH": length,

@@ -4,8 +4,8 @@ heat-thaw-both = Before the water it has { SPAN($hours_min) } in a refrigerator 
 heat-thaw-no-rule = No federal table gives thawing hours for this cut: these are computed, so feel for ice before you count on them.
 
 # What a forecast of a roast took for granted.
-heat-oven-still = Oven without a fan at { TEMPERATURE($oven_c) }, hot when the roast goes in.
-heat-oven-fan = Fan oven at { TEMPERATURE($oven_c) }, hot when the roast goes in.
+heat-oven-still = Oven without a fan at { OVEN($oven_c) }, hot when the roast goes in.
+heat-oven-fan = Fan oven at { OVEN($oven_c) }, hot when the roast goes in.
 heat-thawed = Fully thawed, { TEMPERATURE($start_c) } at the centre when it goes in.
 heat-frozen = Hard frozen when it goes in.
 heat-part-frozen = Still icy in the middle when it goes in, thawed outside.

@@ -12,7 +12,7 @@ planning-headline-other = { $why } Instead: { $way }. { $plan }
 planning-assume-kind = The roast is a { $roast }.
 planning-assume-thawed = It is thawed and cold from the refrigerator.
 planning-assume-unstuffed = It is not stuffed; the dressing is baked apart.
-planning-assume-oven = The oven is set to { TEMPERATURE($oven_c) }, { $fan ->
+planning-assume-oven = The oven is set to { OVEN($oven_c) }, { $fan ->
     [yes] with the fan
    *[no] without a fan
  }.
@@ -56,11 +56,12 @@ planning-shop = Buy { $count ->
  }
 planning-shop-why = A fresh bird is bought one to two days ahead and goes straight into the cold; a frozen one needs days more.
 planning-thaw-refrigerator = Thaw the { MASS($mass_kg) } { $roast } in the refrigerator, in its wrapping, on a tray on the lowest shelf
-planning-thaw-refrigerator-why = It needs up to { SPAN($span_min) }: the longer of the federal rule and the computed time.
+planning-thaw-refrigerator-why = It needs up to { SPAN($span_min) }: the longer of rule and computed time.
 planning-thaw-cold-water = Thaw the { MASS($mass_kg) } { $roast } in cold water, in a leak-proof wrapping
-planning-thaw-cold-water-why = It needs up to { SPAN($span_min) }: the longer of the federal rule and the computed time. It is cooked at once.
+planning-thaw-cold-water-why = It needs up to { SPAN($span_min) }: the longer of rule and computed time. It is cooked at once.
 planning-thaw-water-change = Change the water every { $every_min } minutes; keep the bird under.
-planning-thaw-window = Rule: { SPANS($low_min, $high_min) }. Computed: { SPANS($model_low_min, $model_high_min) }.
+planning-thaw-rule = Federal rule: { SPANS($low_min, $high_min) }.
+planning-thaw-computed = Computed: { SPANS($low_min, $high_min) }.
 planning-thaw-check = Feel inside the cavity and at the thigh joint: ice there means it needs longer, here or in the oven.
 planning-brine-make = Make the brine: { VOLUME($water_l) } water, { MASS($salt_kg) } salt; chill it with ice
 planning-brine-make-why = { PERCENT($percent) } by weight; it is completely cold before the bird goes in.
@@ -88,14 +89,14 @@ planning-temper = Let the { $roast } stand on the counter for { SPAN($span_min) 
 planning-temper-why = It counts as time out of the cold and saves only minutes in the oven.
 
 # At the oven
-planning-oven-on = Heat the oven to { TEMPERATURE($oven_c) }{ $fan ->
+planning-oven-on = Heat the oven to { OVEN($oven_c) }{ $fan ->
     [yes] , fan on
    *[no] {""}
  }
 planning-oven-on-why = A hot oven from the first minute is what the times are computed for.
 planning-roast-in = { $count ->
-    [one] { MASS($mass_kg) } { $roast } into the oven, { TEMPERATURE($oven_c) }
-   *[other] { $count } × { MASS($mass_kg) } { $roast } into the oven, { TEMPERATURE($oven_c) }
+    [one] { MASS($mass_kg) } { $roast } into the oven, { OVEN($oven_c) }
+   *[other] { $count } × { MASS($mass_kg) } { $roast } into the oven, { OVEN($oven_c) }
  }
 planning-roast-in-why = Computed { SPANS($low_min, $high_min) }; the plan allows for the slower side, since an early bird can be held hot and a late dinner cannot.
 planning-rack-bird = Breast up on a rack, so that the fat drips into the pan and can be used.
@@ -113,8 +114,12 @@ planning-hold = If it is done early: tent it up to half an hour, then hold it at
 planning-hold-why = It may be up to { SPAN($early_min, style: "rough") } early. Below { TEMPERATURE($hot_c) } the two-hour clock runs.
 planning-hold-warm = If it is done early: take it out and let it rest longer under foil, in a warm place
 planning-hold-warm-why = It may be up to { SPAN($early_min, style: "rough") } early. Held at { TEMPERATURE($hot_c) } it would cook on; out of the oven the two-hour clock runs.
-planning-rest = Take the { $roast } out at { TEMPERATURE($pull_c) }; rest it { SPAN($span_min) } under loose foil
+planning-rest = { $count ->
+    [one] Take the { $roast } out
+   *[other] Take them out, each
+ } at { TEMPERATURE($pull_c) }; rest { SPAN($span_min) } under loose foil
 planning-rest-why = Heat goes on inward: the { $station } rises about { RISE($rise_k) } more, and the juice settles.
+planning-measure-before-carving = Before it is carved it must read { TEMPERATURE($safe_c) } in the coldest place; if not, it goes back into the oven.
 planning-rest-long = A large bird rests 30 to 45 minutes.
 planning-rest-short = 15 to 20 minutes are enough.
 planning-station-breast = breast

@@ -4,8 +4,8 @@ heat-thaw-both = Antes del agua pasa { SPAN($hours_min) } en un refrigerador a {
 heat-thaw-no-rule = Ninguna tabla federal da horas de descongelado para este corte: son calculadas; compruebe que no quede hielo antes de contar con ellas.
 
 # Lo que el pronóstico de un asado da por supuesto.
-heat-oven-still = Horno sin ventilador a { TEMPERATURE($oven_c) }, caliente cuando entra el asado.
-heat-oven-fan = Horno con ventilador a { TEMPERATURE($oven_c) }, caliente cuando entra el asado.
+heat-oven-still = Horno sin ventilador a { OVEN($oven_c) }, caliente cuando entra el asado.
+heat-oven-fan = Horno con ventilador a { OVEN($oven_c) }, caliente cuando entra el asado.
 heat-thawed = Del todo descongelado, { TEMPERATURE($start_c) } en el centro al entrar.
 heat-frozen = Congelado duro al entrar.
 heat-part-frozen = Todavía con hielo en el centro al entrar, descongelado por fuera.

@@ -9,7 +9,7 @@ planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 planning-assume-kind = El asado es { $roast_a }.
 planning-assume-thawed = Está descongelado y frío del refrigerador.
 planning-assume-unstuffed = No va relleno; el relleno se hornea aparte.
-planning-assume-oven = El horno está a { TEMPERATURE($oven_c) }, { $fan ->
+planning-assume-oven = El horno está a { OVEN($oven_c) }, { $fan ->
     [yes] con ventilador
    *[no] sin ventilador
  }.
@@ -55,7 +55,8 @@ planning-thaw-refrigerator-why = Necesita hasta { SPAN($span_min) }: el mayor en
 planning-thaw-cold-water = Descongele { $roast_the } de { MASS($mass_kg) } en agua fría, en una envoltura sin fugas
 planning-thaw-cold-water-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado. Se cocina enseguida.
 planning-thaw-water-change = Cambie el agua cada { $every_min } minutos; el ave siempre cubierta.
-planning-thaw-window = Regla: { SPANS($low_min, $high_min) }. Calculado: { SPANS($model_low_min, $model_high_min) }.
+planning-thaw-rule = Regla federal: { SPANS($low_min, $high_min) }.
+planning-thaw-computed = Calculado: { SPANS($low_min, $high_min) }.
 planning-thaw-check = Toque dentro de la cavidad y en la articulación del muslo: si hay hielo, necesita más tiempo, aquí o en el horno.
 planning-brine-make = Prepare la salmuera: { VOLUME($water_l) } de agua, { MASS($salt_kg) } de sal; enfríela con hielo
 planning-brine-make-why = { PERCENT($percent) } en peso; está fría del todo antes de meter el ave.
@@ -82,14 +83,14 @@ planning-stuff = Rellénelo ahora, flojo, con el relleno caliente: no antes.
 planning-temper = Deje { $roast_the } en la encimera { SPAN($span_min) }
 planning-temper-why = Cuenta como tiempo fuera del frío y ahorra solo minutos de horno.
 
-planning-oven-on = Caliente el horno a { TEMPERATURE($oven_c) }{ $fan ->
+planning-oven-on = Caliente el horno a { OVEN($oven_c) }{ $fan ->
     [yes] , con ventilador
    *[no] {""}
  }
 planning-oven-on-why = Los tiempos se calculan con el horno caliente desde el primer minuto.
 planning-roast-in = { $count ->
-    [one] { $roast } de { MASS($mass_kg) } al horno, { TEMPERATURE($oven_c) }
-   *[other] { $count } × { $roast } de { MASS($mass_kg) } al horno, { TEMPERATURE($oven_c) }
+    [one] { $roast } de { MASS($mass_kg) } al horno, { OVEN($oven_c) }
+   *[other] { $count } × { $roast } de { MASS($mass_kg) } al horno, { OVEN($oven_c) }
  }
 planning-roast-in-why = Calculado { SPANS($low_min, $high_min) }; el plan cuenta con el lado lento, porque un ave temprana se mantiene caliente y una comida tarde no tiene arreglo.
 planning-rack-bird = Pechuga arriba sobre una rejilla, para que la grasa gotee en la bandeja y se aproveche.
@@ -107,8 +108,12 @@ planning-hold = Si está listo antes: cúbralo hasta media hora, luego manténga
 planning-hold-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. Por debajo de { TEMPERATURE($hot_c) } corre el reloj de dos horas.
 planning-hold-warm = Si está listo antes: sáquelo y déjelo reposar más tiempo bajo papel de aluminio, en un lugar tibio
 planning-hold-warm-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. A { TEMPERATURE($hot_c) } seguiría cociéndose; fuera del horno corre el reloj de dos horas.
-planning-rest = Saque { $roast_the } a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
+planning-rest = { $count ->
+    [one] Saque { $roast_the }
+   *[other] Saque cada pieza
+ } a { TEMPERATURE($pull_c) }; repose { SPAN($span_min) } bajo papel de aluminio suelto
 planning-rest-why = El calor sigue hacia dentro: { $station } sube unos { RISE($rise_k) } más y el jugo se asienta.
+planning-measure-before-carving = Antes de trinchar debe marcar { TEMPERATURE($safe_c) } en el punto más frío; si no, vuelve al horno.
 planning-rest-long = Un ave grande reposa de 30 a 45 minutos.
 planning-rest-short = Bastan de 15 a 20 minutos.
 planning-station-breast = la pechuga
