@@ -29,7 +29,10 @@ _INHERITED_TAGS = """
 <mass_unit> <cold_place> <subject> <meal> <cook>
 """
 _INHERITED = frozenset(_INHERITED_TAGS.split())
-_NAME_TAGS = "<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw> <volume_unit> <place> <oven_left>"
+_NAME_TAGS = """
+<roast> <generic> <turkey_place> <ingredient> <stock> <subject> <holiday> <state> <thaw>
+<volume_unit> <place> <oven_left>
+"""
 _NAMES = frozenset(_NAME_TAGS.split())
 _TRUTH = {"true": True, "false": False}
 
