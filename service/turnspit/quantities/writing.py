@@ -55,7 +55,7 @@ class _Style:
     item: str
     system: System
     own: System
-    region: Region | None
+    kitchen: Region | None
     tolerance: float
 
 
@@ -119,19 +119,27 @@ def measured(
     if not found.exact and size < unit("tsp").si:
         return Measured(((whole_or_part(value), unit_name),), float(whole_or_part(value)) * found.si)
     own: System = "metric" if unit_name in METRIC_UNITS else "us"
-    if system in (None, own) and kept(value, unit_name):
+    kitchen = _kitchen(system, region)
+    if system in (None, own) and (kitchen == region or found.region is None) and kept(value, unit_name):
         return Measured(((value, unit_name),), size)
-    style = _Style(item, system or own, own, region, tolerance_for(item) if tolerance is None else tolerance)
+    style = _Style(item, system or own, own, kitchen, tolerance_for(item) if tolerance is None else tolerance)
     return _mass(size, style) if found.dimension == "mass" else _volume(size, style)
+
+
+def _kitchen(system: System | None, region: Region | None) -> Region | None:
+    """Whose spoons and cups are written: the recipe's own, or US ones and metric ones for who asks for a system."""
+    if system == "us":
+        return region if region in (None, "US") else "US"
+    return "UK" if system == "metric" and region in (None, "US", "imperial") else region
 
 
 def _mass(kg: float, style: _Style) -> Measured:
     """Pounds and ounces where they come near; below two ounces spoons; else grams and kilograms."""
     if style.system == "us":
-        found = household(kg, "mass", style.region, style.tolerance)
+        found = household(kg, "mass", style.kitchen, style.tolerance)
         dense = density_or_none(style.item) if found is None and style.item and kg < SPOONS_BELOW_KG else None
         if dense is not None and not dense.kinds:
-            found = household(kg / dense.kg_per_l, "volume", style.region, style.tolerance)
+            found = household(kg / dense.kg_per_l, "volume", style.kitchen, style.tolerance)
         if found is not None:
             return Measured(*found)
     return _decimal(kg, "g", "kg", style.tolerance)
@@ -146,11 +154,10 @@ def _volume(litres: float, style: _Style) -> Measured:
     if style.system == "us" and dense is not None and certain and litres > WEIGHED_ABOVE_L:
         return _mass(dense.kg_per_l * litres, style)
     if style.system == "us" or litres < SPOONS_BELOW_L:
-        kitchen: Region | None = style.region if style.region or style.system in (style.own, "us") else "UK"
-        found = household(litres, "volume", kitchen, style.tolerance)
+        found = household(litres, "volume", style.kitchen, style.tolerance)
         if found is not None:
             return Measured(*found)
-        if style.tolerance > EXACT_TOLERANCE and litres < unit("tsp", kitchen).si / 8:
+        if style.tolerance > EXACT_TOLERANCE and litres < unit("tsp", style.kitchen).si / 8:
             pinches = whole_or_part(Fraction(litres / unit("pinch").si))
             return Measured(((pinches, "pinch"),), float(pinches) * unit("pinch").si)
     if dense is not None and style.own == "us":
