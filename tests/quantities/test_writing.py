@@ -116,7 +116,8 @@ def test_rounding_stays_within_the_tolerance(value, unit_name, item, system):
 )
 def test_reading_what_was_written_gives_the_amount_back(value, unit_name, item, system, language):
     written = measured(value, unit_name, item, system)
-    region = "UK" if system == "metric" and unit_name not in ("g", "kg", "mL", "L") else None  # metric spoons
+    metric = system == "metric" or (system is None and unit_name in ("g", "kg", "mL", "L"))
+    region = "UK" if metric else None  # metric spoons
     amount = read_amount(written.text(language), region)
     assert float(amount.value) * unit(amount.unit, region).si == pytest.approx(written.si, rel=1e-9)
 

@@ -119,7 +119,7 @@ def measured(
     if not found.exact and size < unit("tsp").si:
         return Measured(((whole_or_part(value), unit_name),), float(whole_or_part(value)) * found.si)
     own: System = "metric" if unit_name in METRIC_UNITS else "us"
-    kitchen = _kitchen(system, region)
+    kitchen = _kitchen(system or ("metric" if own == "metric" else None), region)
     if system in (None, own) and (kitchen == region or found.region is None) and kept(value, unit_name):
         return Measured(((value, unit_name),), size)
     style = _Style(item, system or own, own, kitchen, tolerance_for(item) if tolerance is None else tolerance)
