@@ -9,6 +9,9 @@ from types import ModuleType
 
 import pytest
 
+from turnspit.asking.contract import Line
+from turnspit.asking.reading import flat, read_line
+
 
 def _command(name: str) -> ModuleType:
     spec = importlib.util.spec_from_file_location(f"asking_{name}", Path(__file__).with_name(f"{name}.py"))
@@ -46,6 +49,14 @@ def test_lines_held_back_are_read_right() -> None:
     assert whole.turns_right / whole.turns >= 0.9
     assert whole.intents_right / whole.turns >= 0.94
     assert corpus_report.f1(whole.slots) >= 0.96
+
+
+def test_every_value_can_be_traced_to_words() -> None:
+    for case in corpus_report.cases():
+        if len(case.turns) == 1:
+            reading = read_line(Line(case.turns[0].text, corpus_report.NOW), None)
+            traced = {trace.path: trace.value for trace in reading.traces}
+            assert traced == flat(reading.understood), case.turns[0].text
 
 
 @pytest.mark.parametrize("seed", [11, 12])

@@ -14,13 +14,25 @@ from turnspit.asking.clean import clean
 from turnspit.asking.readers import GRAMMARS
 from turnspit.asking.vocabulary import kind_words, vocabulary
 
-
 ROOM = Path(turnspit.asking.__file__).parent
 # The kinds of the ask contract; the heat room knows a few more, which no line names by itself.
-KINDS = (
-    "turkey turkey_breast chicken capon duck goose game_hen beef_rib beef_tenderloin beef_round pork_loin pork_shoulder"
-    " fresh_ham lamb_leg veal_loin"
-).split()
+KINDS = [
+    "turkey",
+    "turkey_breast",
+    "chicken",
+    "capon",
+    "duck",
+    "goose",
+    "game_hen",
+    "beef_rib",
+    "beef_tenderloin",
+    "beef_round",
+    "pork_loin",
+    "pork_shoulder",
+    "fresh_ham",
+    "lamb_leg",
+    "veal_loin",
+]
 # Tags that tokens carry by their shape, and those that readers put on an item.
 BY_SHAPE = {"<number>", "<fraction>", "<slashed>", "<ordinal>", "<date>", "<hm>", "<h_m>", "<temperature_read>"}
 

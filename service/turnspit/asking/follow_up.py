@@ -71,8 +71,7 @@ def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
         scene.put("brine.wanted", True, "brine: wanted for so long")
     wishes = scene.has("<wish>") or scene.values.get("brine.wanted") is False or scene.talk
     if asked and asked[0] == "brine" and not wishes:
-        scene.values.pop("brine.wanted", None)
-        scene.traces[:] = [trace for trace in scene.traces if trace.path != "brine.wanted"]
+        scene.drop("brine.wanted")
 
 
 def _system(scene: Scene) -> None:
@@ -98,7 +97,7 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
     if held is None:
         if before.day and clock is not None and not scene.has("<when_day>"):
             at = next_after(scene.now, clock, date.fromisoformat(before.day), "", "dinner")
-            scene.values["serve_at"] = at.isoformat()
+            scene.change("serve_at", at.isoformat())
         return
     served = datetime.fromisoformat(held)
     if "shift_h" in scene.hints and "serve_at" not in scene.values:
@@ -107,7 +106,7 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
     elif "serve_at" in scene.values and clock is not None and not scene.has("<when_day>"):
         at = next_after(scene.now, clock, served.date(), "", "dinner")
         if at > scene.now:
-            scene.values["serve_at"] = at.isoformat()
+            scene.change("serve_at", at.isoformat())
     elif scene.hints.get("day") is not None:
         moved = at_clock(scene.now, scene.hints["day"], served.hour * 60 + served.minute)
         scene.put("serve_at", moved.isoformat(), "moment: another day")

@@ -5,7 +5,7 @@ them.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any, Literal
 
@@ -49,6 +49,16 @@ class Scene:
         self.traces.append(Trace(rule, words, path, value))
         if not keep:
             self.used.update(places)
+
+    def change(self, path: str, value: Any) -> None:
+        """Set a value anew in the light of the talk; the words that gave it stay."""
+        self.values[path] = value
+        self.traces[:] = [replace(trace, value=value) if trace.path == path else trace for trace in self.traces]
+
+    def drop(self, path: str) -> None:
+        """Take a value back, with its trace."""
+        self.values.pop(path, None)
+        self.traces[:] = [trace for trace in self.traces if trace.path != path]
 
     def has(self, *tags: str) -> bool:
         """Whether any item carries one of the tags."""

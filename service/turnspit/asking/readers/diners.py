@@ -23,7 +23,7 @@ def read(scene: Scene) -> None:
     for place, covers in more:
         before = scene.values.get("covers", scene.before.get("covers"))
         if isinstance(before, int):
-            scene.values.pop("covers", None)
+            scene.drop("covers")
             scene.put("covers", before + covers.more, "covers: more or fewer", place)
     _leftovers(scene)
 
