@@ -104,6 +104,8 @@ def _size(piece: Piece) -> bool:
 def _carve(piece: Piece) -> bool:
     if piece.has("<yield>"):
         return True
+    if piece.has("<when>") and piece.has("<carve>"):
+        return True
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
 
 
@@ -134,11 +136,21 @@ def _leftovers(piece: Piece) -> bool:
 
 
 def _safety(piece: Piece) -> bool:
-    if piece.has("<can>") and piece.has("<temperature_read>") and piece.has("<enough>", "<safe>", "<feeds>"):
+    if (
+        piece.has("<can>")
+        and piece.has("<temperature_read>")
+        and piece.has("<enough>", "<safe>", "<feeds>", "<serve>")
+    ):
         return True
     if piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and piece.has("<brine>", "<brined>", "<cook>"):
         return not (piece.has("<brine>", "<brined>") and piece.has("<overnight>"))
-    if piece.has("<stands>") and piece.has("<how_long>") and piece.has("<subject>") and not piece.has("<rest>"):
+    if (
+        piece.has("<stands>")
+        and not piece.has("<brine>")
+        and piece.has("<how_long>")
+        and piece.has("<subject>")
+        and not piece.has("<rest>")
+    ):
         return True
     if piece.has("<raw>") and piece.has("<how_long>", "<can>") and piece.has("<keep>", "<cold_place>"):
         return True
@@ -257,18 +269,12 @@ def _tells_danger(piece: Piece) -> bool:
         return False
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
         return True
-    if (
-        piece.has("<cold_place>", "<keep>")
-        and piece.said("elapsed_h")
-        and piece.has("<subject>")
-        and not _tells_state(piece)
-    ):
-        return True
-    return (
-        piece.has("<subject>")
-        and not piece.has("<roast>", "<place>")
-        and piece.said("elapsed_h", "reading.temperature_c")
-    )
+    if not piece.has("<subject>"):
+        return False
+    if piece.said("elapsed_h") and not piece.said("serve_at", "reading.temperature_c"):
+        # Something stood, or was kept, for so long.
+        return not (_tells_state(piece) or piece.has("<brine>", "<brined>"))
+    return piece.said("elapsed_h", "reading.temperature_c") and not piece.has("<roast>", "<place>")
 
 
 def _tells_brine(piece: Piece) -> bool:

@@ -133,10 +133,22 @@ def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]
             continue
         places.append(place)
     if not places:
-        places = _named_before(scene, target, source)
+        places = _named_before(scene, target, source) or _named_behind(scene, target, source)
     while places and ("<soft>" in scene.items[places[-1]] or "'of" in scene.items[places[-1]]):
         places.pop()
     return " ".join(scene.items[place].words for place in places), places
+
+
+def _named_behind(scene: Scene, target: int | None, source: int) -> list[int]:
+    """`12 oz in cups of flour`: behind the unit asked for."""
+    if target is None or target < source or target + 1 >= len(scene.items) or scene.items[target + 1].words != "of":
+        return []
+    places = []
+    for place in range(target + 2, min(target + 2 + _LONGEST_NAME, len(scene.items))):
+        if _ends_name(scene.items[place]):
+            break
+        places.append(place)
+    return places
 
 
 def _named_before(scene: Scene, target: int | None, source: int) -> list[int]:

@@ -21,7 +21,10 @@ def read(scene: Scene) -> bool:
     counts = _counts(scene)
     if len(counts) >= 2:
         first, last = counts[0], counts[1]
-        if _is_former(scene, last[0]) or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0])):
+        recipe_last = (
+            scene.before_is(last[0], "<recipe>") is not None and scene.before_is(first[0], "<recipe>") is None
+        )
+        if recipe_last or _is_former(scene, last[0]) or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0])):
             first, last = last, first
         scene.put("scale.from", first[1], "scale: from", first[0])
         scene.put("scale.to", last[1], "scale: to", last[0])

@@ -156,6 +156,12 @@ def _a_dish_at(scene: Scene, said: Said) -> Use | None:
     return "reading" if said.bare and _at(scene, said) and 90 <= said.value <= READ_AT_MOST and dish else None
 
 
+def _served_at(scene: Scene, said: Said) -> Use | None:
+    """`can I serve it at 160`."""
+    served = scene.has("<can>") and scene.before_is(said.place, "<at>") is not None and scene.has("<serve>")
+    return "reading" if said.bare and served and 120 <= said.value <= 180 and not scene.has("<cook>") else None
+
+
 def _at_an_oven_setting(scene: Scene, said: Said) -> Use | None:
     """`turkey at 325`, where nothing is asked about 325."""
     if not (said.bare and _at(scene, said) and said.value >= 140) or scene.has("<place>", "<probe>", *ASKED_OF):
@@ -198,6 +204,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _held_at,
     _all_night_at,
     _a_dish_at,
+    _served_at,
     _at_an_oven_setting,
     _a_round_high_number,
     _feared_for,
