@@ -29,8 +29,10 @@ _LONGEST_ASIDE = 6
 # up again.
 _APART = ("amount", "scale")
 # Said of one moment: dropped by the next line, unless that one goes on about the same thing.
-_PASSING = ("elapsed_h", "subject", "reading", "readings", "leftovers_day")
+_STOOD = ("elapsed_h", "subject")
+_PASSING = (*_STOOD, "reading", "readings")
 _PASSING_INTENTS = frozenset(("safety", "doneness", "leftovers", "carve"))
+_ROASTING_INTENTS = frozenset(("plan", "roast_time"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,11 +129,16 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
         shelved, old = {**shelved, **old}, {}
     elif now == "dinner" and held == "apart":
         old, shelved = (shelved, {}) if resumes else ({}, shelved)
-    elif now == "apart" and not amends:
+    elif now == "apart" and (not amends or _is_whole(said)):
         old = {}
     merged = _merged(old, said, intents, scene.has("<changes>"))
     moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
+
+
+def _is_whole(said: Mapping[str, Any]) -> bool:
+    """Whether a conversion or a scaling is said anew, from its amount to its goal."""
+    return {"amount.value", "amount.target_unit"} <= said.keys() or {"scale.from", "scale.to"} <= said.keys()
 
 
 def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
@@ -184,7 +191,8 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
     if "reading.temperature_c" in said:
         old = {p: v for p, v in old.items() if p not in ("readings", "reading.at", "reading.temperature_c")}
     elif not _PASSING_INTENTS.intersection(asked):
-        old = {path: value for path, value in old.items() if path.split(".")[0] not in _PASSING}
+        passed = _PASSING if not _ROASTING_INTENTS.intersection(asked) else _STOOD
+        old = {path: value for path, value in old.items() if path.split(".")[0] not in passed}
     if "roast.mass_kg" in said and "roast.mass_kg_range" not in said:
         old.pop("roast.mass_kg_range", None)
     return {**old, **said}

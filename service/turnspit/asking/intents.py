@@ -178,6 +178,8 @@ def _safety(piece: Piece) -> bool:
         return True
     if piece.has("<core_temp>") and piece.has("<what_temp>"):
         return True
+    if piece.scene.hints.get("talk_of") == "roast_time":
+        return False
     return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
 
 
@@ -233,6 +235,8 @@ def _roast_time(piece: Piece) -> bool:
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
         return True
     if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
+        return True
+    if piece.has("<what_temp>") and piece.scene.hints.get("talk_of") == "roast_time":
         return True
     return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))
 
