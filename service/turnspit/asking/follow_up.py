@@ -32,6 +32,12 @@ _APART = ("amount", "scale")
 _STOOD = ("elapsed_h", "subject")
 _PASSING = (*_STOOD, "reading", "readings")
 _PASSING_INTENTS = frozenset(("safety", "doneness", "leftovers", "carve"))
+# What a new value puts out of force: a plain mass the range before it, a factor the servings.
+_UNDOES = {
+    "roast.mass_kg": ("roast.mass_kg_range",),
+    "scale.factor": ("scale.from", "scale.to"),
+    "scale.to": ("scale.factor",),
+}
 _ROASTING_INTENTS = frozenset(("plan", "roast_time"))
 
 
@@ -193,8 +199,9 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
     elif not _PASSING_INTENTS.intersection(asked):
         passed = _PASSING if not _ROASTING_INTENTS.intersection(asked) else _STOOD
         old = {path: value for path, value in old.items() if path.split(".")[0] not in passed}
-    if "roast.mass_kg" in said and "roast.mass_kg_range" not in said:
-        old.pop("roast.mass_kg_range", None)
+    for path, undone in _UNDOES.items():
+        if path in said:
+            old = {name: value for name, value in old.items() if name not in undone or name in said}
     return {**old, **said}
 
 
