@@ -1,0 +1,83 @@
+"""What a line asks: all its intents in their order.
+
+A line is cut where a question word or a new sentence begins. Each piece is tried against `ASKED`, an ordered list: the
+first test that holds names its intent. Where no piece asks anything, the line tells something, and `TOLD` says what a
+cook wants who tells that.
+"""
+
+from __future__ import annotations
+
+from turnspit.asking.contract import Intent
+from turnspit.asking.intents.asked import ASKED
+from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
+from turnspit.asking.intents.told import TOLD
+from turnspit.asking.scene import Scene
+
+# Intents that "how long" may be about when it stands apart from their words.
+_HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
+
+
+def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
+    """All that the line asks, in the order in which it asks; empty where nothing of it is understood."""
+    if converts:
+        return ("convert",)
+    if scales:
+        return ("scale",)
+    found: list[tuple[Intent, Piece]] = []
+    for start, end in _pieces(scene):
+        piece = Piece(scene, start, end)
+        intent = next((name for name, test in ASKED if test(piece)), None)
+        if intent is not None and intent not in [name for name, _ in found]:
+            found.append((intent, piece))
+    whole = Piece(scene, 0, len(scene.items))
+    if found:
+        settled = _settled(found, whole)
+        scene.hints["pieces"] = [(name, piece.start, piece.end) for name, piece in settled]
+        return tuple(name for name, _ in settled)
+    told = next((name for name, test in TOLD if test(whole)), None)
+    scene.hints["told"] = told is not None
+    if told is not None:
+        return (told,)
+    if scene.has("<convert>"):
+        return ("convert",)
+    return ("help",) if scene.has("<help>") else ()
+
+
+_FEARS = ("<danger>", "<out>", "<safe>", "<ok>")
+
+
+def _only_names_a_plan(piece: Piece) -> bool:
+    """`thaw schedule`: the plan is one of thawing."""
+    return any(item.words in ("plan", "schedule", "timeline", "timetable", "plan for") for item in piece.items)
+
+
+def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Intent, Piece]]:
+    """Two readings of one thing are one: "is 160 ok" is safety, and "thaw 14 lb, how long" asks of nothing but
+    thawing.
+    """
+    names = {name for name, _ in found}
+    drop: set[str] = set()
+    if "safety" in names and "doneness" in names and not whole.has("<done>", "<probe_where>"):
+        drop.add("doneness")
+    if names & {"thaw", "brine"}:
+        drop |= {name for name, piece in found if name == "plan" and _only_names_a_plan(piece)}
+    if "roast_time" in names:
+        drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS, "<core_temp>")}
+    if "leftovers" in names:
+        drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS)}
+    if (names - drop) & _HAVE_THEIR_HOURS:
+        drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<takes>")}
+    return [row for row in found if row[0] not in drop] or found
+
+
+def _pieces(scene: Scene) -> list[tuple[int, int]]:
+    starts = [0]
+    for place, item in enumerate(scene.items):
+        if not place:
+            continue
+        opens = any(tag in item.tags for tag in QUESTION_WORDS)
+        if not opens and ("<can>" in item.tags or item.words in ("how", "what", "which", "should", "como", "que")):
+            opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words in ("and", "y")
+        if opens or item.words in (".", "?", "!", ";"):
+            starts.append(place)
+    return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

@@ -1,0 +1,130 @@
+"""What a piece of a line asks: `ASKED`, in order of precedence."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from turnspit.asking.contract import Intent
+from turnspit.asking.intents.fears import safety
+from turnspit.asking.intents.piece import Piece
+
+# From this age on a question about leftovers is how long they keep, and not how long they stood.
+DAYS_OLD_H = 20
+
+
+def _size(piece: Piece) -> bool:
+    if piece.scene.has("<yield>") or piece.has("<vessel>"):
+        return False
+    if piece.only_counts and piece.said("covers"):
+        return True
+    if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
+        return True
+    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or piece.said("serve_at"):
+        return False
+    return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
+
+
+def _carve(piece: Piece) -> bool:
+    if piece.has("<yield>"):
+        return True
+    if piece.has("<when>") and piece.has("<carve>"):
+        return True
+    return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
+
+
+def _leftovers(piece: Piece) -> bool:
+    if piece.has("<stock>", "<reheat>"):
+        return not piece.has("<thaw>")
+    hours = piece.hours
+    eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has(
+        "<out>", "<raw>", "<thaw>", "<temperature_read>"
+    )
+    if hours >= DAYS_OLD_H and eaten and not piece.said("roast.state"):
+        return True
+    if piece.has("<out>") or (0 < hours < DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
+        return False
+    if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
+        return True
+    if piece.talk_of == "leftovers" and piece.has("<freezer>", "<keep>"):
+        return True
+    if piece.has("<danger>") and not piece.has("<how_long>"):
+        return False
+    if "leftovers_wanted" in piece.scene.values:
+        return False
+    return piece.has("<leftovers>") or (
+        piece.has("<keep>")
+        and piece.has("<how_long>")
+        and not (piece.has("<brine>", "<thaw>") or (piece.of_frozen and not piece.said("covers")))
+    )
+
+
+def _thaw(piece: Piece) -> bool:
+    if (
+        piece.has("<can>")
+        and piece.has("<state>")
+        and not (piece.has("<cook>", "<brine>", "<brined>", "<stuffed>") or piece.said("serve_at"))
+    ):
+        return True
+    if piece.talk_of == "leftovers" and not piece.has("<thaw>"):
+        return False
+    if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
+        return True
+    if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
+        return True
+    return piece.has("<thaw>") and not piece.has("<no_thaw>")
+
+
+def _brine(piece: Piece) -> bool:
+    if not piece.asks and piece.said("serve_at", "start_at"):
+        return False
+    if piece.has("<brine>"):
+        return True
+    return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
+
+
+def _doneness(piece: Piece) -> bool:
+    if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
+        return True
+    if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>"):
+        return False
+    return piece.has("<temperature_read>") or (piece.has("<probe>") and (piece.asks or piece.has("<when>")))
+
+
+def _done_word(piece: Piece) -> bool:
+    if piece.has("<place>") and piece.asks and not piece.has("<subject>"):
+        return True
+    if piece.hours >= DAYS_OLD_H:
+        return False
+    return piece.has("<done_word>") and not piece.said("serve_at")
+
+
+def _plan(piece: Piece) -> bool:
+    if piece.has("<plan>"):
+        return True
+    return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
+
+
+def _roast_time(piece: Piece) -> bool:
+    if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg"):
+        return True
+    if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
+        return True
+    if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
+        return True
+    if piece.has("<what_temp>") and piece.talk_of == "roast_time":
+        return True
+    return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))
+
+
+ASKED: tuple[tuple[Intent, Callable[[Piece], bool]], ...] = (
+    ("size", _size),
+    ("leftovers", _leftovers),
+    ("safety", safety),
+    ("carve", _carve),
+    ("thaw", _thaw),
+    ("brine", _brine),
+    ("plan", _plan),
+    ("doneness", _doneness),
+    ("roast_time", _roast_time),
+    ("doneness", _done_word),
+)

@@ -1,0 +1,111 @@
+"""Whether a piece asks about safety. `_CLUES` is the precedence: the first clue that speaks decides."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from turnspit.asking.intents.piece import Piece
+
+# Whoever asks whether an oven as low as this will do asks of safety.
+_LOW_OVEN_C = 136
+
+
+def safety(piece: Piece) -> bool:
+    """Whether the piece asks if something is safe, how long it may stand, or to what temperature."""
+    return next((found for clue in _CLUES if (found := clue(piece)) is not None), False)
+
+
+def _a_reading_is_judged(piece: Piece) -> bool | None:
+    """`is 160 enough`, `can I serve it at 160`."""
+    judged = piece.has("<can>") and piece.has("<enough>", "<safe>", "<feeds>", "<serve>")
+    return True if judged and piece.has("<temperature_read>") else None
+
+
+def _a_place_or_a_night_is_judged(piece: Piece) -> bool | None:
+    """`can I brine in the garage`, `can I roast it at 225 overnight`; a night in the brine is a brine."""
+    brine = piece.has("<brine>", "<brined>")
+    if not (piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and (brine or piece.has("<cook>"))):
+        return None
+    return not (brine and piece.has("<overnight>"))
+
+
+def _how_long_it_may_stand(piece: Piece) -> bool | None:
+    """`how long may gravy stand`."""
+    stands = piece.has("<stands>") and piece.has("<how_long>") and piece.has("<subject>")
+    return True if stands and not piece.has("<brine>", "<rest>") else None
+
+
+def _how_long_raw_meat_keeps(piece: Piece) -> bool | None:
+    keeps = piece.has("<how_long>", "<can>") and piece.has("<keep>", "<cold_place>")
+    return True if keeps and piece.has("<raw>") else None
+
+
+def _the_brine_itself(piece: Piece) -> bool | None:
+    """`the brine got up to 50 F` is feared for, `how do I chill the brine` is a brine."""
+    if not piece.has("<brine>"):
+        return None
+    if piece.said("reading.temperature_c"):
+        return True
+    if piece.said("elapsed_h") or piece.danger not in ("", "cooling"):
+        return None
+    return (piece.has("<safe>") or piece.ok_asked) and not piece.said("brine.hours")
+
+
+def _a_pink_wish(piece: Piece) -> bool | None:
+    """`leg of lamb for six at seven, pink`."""
+    return False if piece.danger == "pink" and piece.said("serve_at") and not piece.asks else None
+
+
+def _a_low_oven_is_judged(piece: Piece) -> bool | None:
+    """`can I slow roast a turkey at 225`."""
+    low = piece.oven_c is not None and piece.oven_c < _LOW_OVEN_C
+    return True if low and piece.has("<can>") and not piece.has("<how_long>") else None
+
+
+def _a_danger(piece: Piece) -> bool | None:
+    if not piece.has("<danger>", "<out>"):
+        return None
+    return not (piece.has("<thaw>") and piece.has("<how_long>"))
+
+
+def _hours_in_the_brine(piece: Piece) -> bool | None:
+    """`is 36 hours too long to brine`."""
+    return False if piece.has("<brine>", "<brined>") and piece.said("brine.hours") else None
+
+
+def _too_long_a_rest(piece: Piece) -> bool | None:
+    return False if piece.has("<rest>") and not piece.has("<temperature_read>") else None
+
+
+def _safe_or_ok(piece: Piece) -> bool | None:
+    return not piece.has("<done>") if piece.has("<safe>") or piece.ok_asked else None
+
+
+def _something_kept_cold(piece: Piece) -> bool | None:
+    """`turkey in the fridge at 45 F`."""
+    return True if piece.has("<cold_place>") and piece.has("<temperature_read>") else None
+
+
+def _to_what_temperature(piece: Piece) -> bool | None:
+    if piece.has("<core_temp>") and piece.has("<what_temp>"):
+        return True
+    if piece.talk_of == "roast_time":
+        return False
+    return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
+
+
+_CLUES: tuple[Callable[[Piece], bool | None], ...] = (
+    _a_reading_is_judged,
+    _a_place_or_a_night_is_judged,
+    _how_long_it_may_stand,
+    _how_long_raw_meat_keeps,
+    _the_brine_itself,
+    _a_pink_wish,
+    _a_low_oven_is_judged,
+    _a_danger,
+    _hours_in_the_brine,
+    _too_long_a_rest,
+    _safe_or_ok,
+    _something_kept_cold,
+    _to_what_temperature,
+)

@@ -1,0 +1,81 @@
+"""What a cook wants who asks nothing and tells something: `TOLD`, in order of precedence."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from turnspit.asking.contract import Intent
+from turnspit.asking.intents.asked import DAYS_OLD_H
+from turnspit.asking.intents.piece import Piece
+
+_NOT_IN_THE_OVEN = ("<out>", "<raw>", "<keep>", "<cold_place>", "<brine>", "<thaw>")
+
+
+def _plan(piece: Piece) -> bool:
+    return piece.said("serve_at", "start_at")
+
+
+def _reading(piece: Piece) -> bool:
+    return piece.said("reading.temperature_c")
+
+
+def _old(piece: Piece) -> bool:
+    """Cooked food that is days old is kept as leftovers are."""
+    return piece.hours >= DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
+
+
+def _danger(piece: Piece) -> bool:
+    if piece.danger == "pink" and piece.said("serve_at"):
+        return False
+    if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
+        return True
+    if not piece.has("<subject>"):
+        return False
+    if piece.said("elapsed_h") and not piece.said("serve_at", "reading.temperature_c"):
+        # Something stood, or was kept, for so long.
+        return not ((piece.of_frozen and not piece.said("covers")) or piece.has("<brine>", "<brined>"))
+    return piece.said("elapsed_h", "reading.temperature_c") and not piece.has("<roast>", "<place>")
+
+
+def _brine(piece: Piece) -> bool:
+    return any(path.startswith("brine.") for path in piece.scene.values)
+
+
+def _state(piece: Piece) -> bool:
+    return piece.of_frozen and not piece.said("covers")
+
+
+def _covers(piece: Piece) -> bool:
+    return piece.said("covers") and not piece.said("roast.mass_kg")
+
+
+def _oven(piece: Piece) -> bool:
+    return piece.said("oven.temperature_c") and piece.said("roast.mass_kg", "roast.kind")
+
+
+def _under_way(piece: Piece) -> bool:
+    return piece.has("<been_in>", "<started>") and piece.said("elapsed_h") and not piece.has(*_NOT_IN_THE_OVEN)
+
+
+def _roast(piece: Piece) -> bool:
+    if piece.has("<off_topic>"):
+        return False
+    return (
+        any(path.startswith(("roast.", "oven.")) for path in piece.scene.values)
+        or piece.said("roast.mass_kg", "roast.kind")
+        or piece.has("<generic>")
+    )
+
+
+TOLD: tuple[tuple[Intent, Callable[[Piece], bool]], ...] = (
+    ("leftovers", _old),
+    ("doneness", _under_way),
+    ("safety", _danger),
+    ("doneness", _reading),
+    ("plan", _plan),
+    ("brine", _brine),
+    ("thaw", _state),
+    ("size", _covers),
+    ("roast_time", _oven),
+    ("plan", _roast),
+)
