@@ -56,7 +56,10 @@ def test_every_tag_that_code_asks_for_is_given_by_something() -> None:
 
 
 def test_every_table_is_asked_for_somewhere() -> None:
-    code = "".join(path.read_text(encoding="utf-8") for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/*.py"), *ROOM.glob("intents/*.py")])
+    code = "".join(
+        path.read_text(encoding="utf-8")
+        for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/*.py"), *ROOM.glob("intents/*.py")]
+    )
     assert sorted(tag for tag in tables("en") | tables("es") if f"<{tag}>" not in code) == []
 
 

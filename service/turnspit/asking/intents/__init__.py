@@ -1,7 +1,7 @@
 """What a line asks: all its intents in their order.
 
-A line is cut where a question word or a new sentence begins. Each piece is tried against `ASKED`, an ordered list: the
-first test that holds names its intent. Where no piece asks anything, the line tells something, and `TOLD` says what a
+A line is cut where a question word or a new sentence begins. Each piece is tried against `ASKED`, an ordered list:
+the first test that holds names its intent. Where no piece asks anything, the line tells something, and `TOLD` says what a
 cook wants who tells that.
 """
 
