@@ -1,8 +1,8 @@
 """What a line asks: all its intents in their order.
 
-A line is cut where a question word or a new sentence begins. Each piece is tried against `ASKED`, an ordered list:
-the first test that holds names its intent. Where no piece asks anything, the line tells something, and `TOLD` says what a
-cook wants who tells that.
+A line is cut where a question word or a new sentence begins. Each piece is tried against `ASKED`, an ordered
+list: the first test that holds names its intent. Where no piece asks anything, the line tells something, and `TOLD`
+says what a cook wants who tells that.
 """
 
 from __future__ import annotations
@@ -59,6 +59,12 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     drop: set[str] = set()
     if "safety" in names and "doneness" in names and not whole.has("<done>", "<probe_where>"):
         drop.add("doneness")
+    if "plan" in names and whole.said("serve_at"):
+        drop |= {
+            name
+            for name, piece in found
+            if name == "doneness" and not piece.has("<temperature_read>", "<probe_where>")
+        }
     if names & {"thaw", "brine"}:
         drop |= {name for name, piece in found if name == "plan" and _only_names_a_plan(piece)}
     if "roast_time" in names:

@@ -17,6 +17,8 @@ def _size(piece: Piece) -> bool:
         return False
     if piece.only_counts and piece.said("covers"):
         return True
+    if piece.has("<feeds>") and piece.asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):
+        return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
     if not (piece.has("<can>", "<enough>") and piece.said("covers")) or piece.said("serve_at"):
@@ -87,7 +89,9 @@ def _doneness(piece: Piece) -> bool:
         return True
     if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>"):
         return False
-    return piece.has("<temperature_read>") or (piece.has("<probe>") and (piece.asks or piece.has("<when>")))
+    return piece.has("<temperature_read>") or (
+        piece.has("<probe>") and (piece.asks or piece.has("<when>")) and not piece.said("serve_at")
+    )
 
 
 def _done_word(piece: Piece) -> bool:
@@ -105,7 +109,7 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
-    if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg"):
+    if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
         return True

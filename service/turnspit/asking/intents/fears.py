@@ -31,7 +31,7 @@ def _a_place_or_a_night_is_judged(piece: Piece) -> bool | None:
 
 def _how_long_it_may_stand(piece: Piece) -> bool | None:
     """`how long may gravy stand`."""
-    stands = piece.has("<stands>") and piece.has("<how_long>") and piece.has("<subject>")
+    stands = piece.has("<stands>") and piece.has("<how_long>", "<can>") and piece.has("<subject>")
     return True if stands and not piece.has("<brine>", "<rest>") else None
 
 

@@ -92,6 +92,12 @@ def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
 
 
+@for_grammar.rule("serve|serving|sirvo <number>", gives="<covers>", keeps=True)
+def _serve(value: Number | float) -> Covers | None:
+    # "serve 40" is people, "serve 7" an hour.
+    return covers(number(value).value) if number(value).value > 12 else None
+
+
 @for_grammar.rule("<for> <number>", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)

@@ -9,7 +9,7 @@ from turnspit.asking.scene import Scene
 
 _GONE_BY_TAGS = """
 <out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger>
-<temperature_read> <keep> <reheat> <rest> <overnight>
+<temperature_read> <stands> <keep> <reheat> <rest> <overnight>
 """
 _GONE_BY = tuple(_GONE_BY_TAGS.split())
 
@@ -62,7 +62,9 @@ def _sign(scene: Scene, place: int) -> float:
 
 def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
     """`dinner in 5 hours`: so long from now."""
-    if scene.before_is(place, "'in", "<within>") is None or duration.unit not in ("h", "min"):
+    before = scene.before_is(place, "'in", "<within>", "'en") is not None
+    behind = scene.after_is(place, "'till", "'until", "'til", "'from", "'before", "'hasta") is not None
+    if not (before or behind) or duration.unit not in ("h", "min"):
         return False
     near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)
     if near is None or "serve_at" in scene.values:
