@@ -18,6 +18,8 @@ from turnspit.asking.vocabulary import Language, vocabulary
 
 _VOWELS = frozenset("aeiouy")
 _SHORTEST = 4
+# From this length on two slips are allowed.
+_LONG = 6
 _LONGEST = 24
 # A correction that lands on one of these changes what the answer is, so it is told.
 _GRAVE = frozenset(
@@ -72,10 +74,11 @@ def correct(word: str, language: Language) -> Spelled:
         stem = word.removesuffix(ending)
         if stem != word and stem in known.words:
             return Spelled((stem,))
-    parted = _parted(word, known.known)
+    near = _nearest(word, language, 1)
+    parted = _parted(word, known.known) if not near else ()
     if parted:
         return Spelled(parted, Correction(word, " ".join(parted), False))
-    near = _nearest(word, language)
+    near = near or (_nearest(word, language, 2) if len(word) >= _LONG else "")
     if near:
         return Spelled((near,), Correction(word, near, near in _GRAVE))
     return Spelled((word,))
@@ -86,21 +89,32 @@ def _too_short(word: str) -> bool:
     return len(word) < _SHORTEST and (len(word) < 3 or not _VOWELS.isdisjoint(word))
 
 
-def _nearest(word: str, language: Language) -> str:
-    allowed = 1 if len(word) < 6 else 2
+def _nearest(word: str, language: Language, allowed: int) -> str:
+    """The likeliest known word within `allowed` slips, "" for none: letters swapped or left out come before
+    others.
+    """
+    core = vocabulary(language).core
     found = process.extract(
-        word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=4, processor=None
+        word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=8, processor=None
     )
-    best = [
-        (distance, target[0] != word[0], target not in _GRAVE, abs(len(target) - len(word)), target)
+    ranked = [
+        (distance, target[0] != word[0], target not in core, _slip(word, target), target)
         for target, distance, _ in found
     ]
-    if not best:
+    if not ranked:
         return ""
-    distance, other_start, *_, target = min(best)
-    if other_start and (distance > 1 or (len(word) < 6 and target[1:] != word)):
+    distance, other_start, *_, target = min(ranked)
+    if other_start and (distance > 1 or (len(word) < _LONG and target[1:] != word)):
         return ""
     return target
+
+
+def _slip(word: str, target: str) -> int:
+    """0 where only the order slipped, 1 where letters were left out, 2 for any other slip."""
+    if sorted(word) == sorted(target):
+        return 0
+    letters = iter(target)
+    return 1 if all(letter in letters for letter in word) else 2
 
 
 @lru_cache(maxsize=2048)

@@ -78,6 +78,11 @@ def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
     return found
 
 
+def is_plural(noun: str) -> bool:
+    """Whether a noun names several: `3 geese` counts, `at 3 goose` does not."""
+    return noun.endswith(("s", "geese"))
+
+
 def _hour_h(duration: Duration) -> Clock | None:
     """`dinner 20h`: an hour of the day, not twenty hours."""
     return (
@@ -91,7 +96,10 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     cue = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<at>", "'to", "'for", "<when_day>")
     if cue is None:
         return None
-    if scene.after_is(place, "<place>", "<people>", "<mass_unit>", "<roast>", "<oven>", "<percent>") is not None:
+    if scene.after_is(place, "<place>", "<people>", "<mass_unit>", "<oven>", "<percent>") is not None:
+        return None
+    counted = scene.after_is(place, "<roast>")
+    if counted is not None and is_plural(scene.items[counted].words):
         return None
     clock = digits_clock(said)
     if clock is None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
+from turnspit.asking.readers.moment import is_plural
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 from turnspit.heat import roast
@@ -122,6 +123,6 @@ def _count(scene: Scene) -> None:
         if after is None:
             continue
         noun = scene.items[after].words
-        if said.value > 1 and said.digits and not noun.endswith(("s", "geese")) and said.value > 4:
+        if said.value > 1 and said.digits and not is_plural(noun):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)

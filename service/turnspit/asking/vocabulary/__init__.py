@@ -34,6 +34,11 @@ _NAME_TAGS = """
 <volume_unit> <place> <oven_left>
 """
 _NAMES = frozenset(_NAME_TAGS.split())
+_CORE_TAGS = """
+<roast> <state> <stuffed> <mass_unit> <volume_unit> <temperature_unit> <time_unit> <meal> <weekday> <holiday> <number>
+<place> <brine> <thaw> <leftovers> <how_long> <how_big> <oven> <convection> <doneness> <salt>
+"""
+_CORE = frozenset(_CORE_TAGS.split())
 _TRUTH = {"true": True, "false": False}
 
 
@@ -41,12 +46,14 @@ _TRUTH = {"true": True, "false": False}
 class Vocabulary:
     """One language: its phrases by their first and second word ("" for a single one), the longest first, the words
     that occur in one,
-    and all words that are known, ordinary ones too."""
+    all words that are known, ordinary ones too, and those that lines turn on: a slip is taken for one of them
+    first."""
 
     language: Language
     phrases: Mapping[str, Mapping[str, tuple[Phrase, ...]]]
     words: frozenset[str]
     known: frozenset[str]
+    core: frozenset[str]
 
 
 @cache
@@ -78,7 +85,10 @@ def vocabulary(language: Language) -> Vocabulary:
         for first, seconds in by_start.items()
     }
     every = frozenset(word for phrase in meanings for word in phrase)
-    return Vocabulary(language, ordered, every, every | plain)
+    core = frozenset(
+        word for phrase, tags in meanings.items() if _CORE.intersection(tags) and len(phrase) < 3 for word in phrase
+    )
+    return Vocabulary(language, ordered, every, every | plain, core)
 
 
 @cache
