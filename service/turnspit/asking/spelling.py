@@ -74,11 +74,10 @@ def correct(word: str, language: Language) -> Spelled:
         stem = word.removesuffix(ending)
         if stem != word and stem in known.words:
             return Spelled((stem,))
-    near = _nearest(word, language, 1)
-    parted = _parted(word, known.known) if not near else ()
+    slips, near = _nearest(word, language)
+    parted = _parted(word, known.known) if slips != 1 else ()
     if parted:
         return Spelled(parted, Correction(word, " ".join(parted), False))
-    near = near or (_nearest(word, language, 2) if len(word) >= _LONG else "")
     if near:
         return Spelled((near,), Correction(word, near, near in _GRAVE))
     return Spelled((word,))
@@ -89,10 +88,12 @@ def _too_short(word: str) -> bool:
     return len(word) < _SHORTEST and (len(word) < 3 or not _VOWELS.isdisjoint(word))
 
 
-def _nearest(word: str, language: Language, allowed: int) -> str:
-    """The likeliest known word within `allowed` slips, "" for none: letters swapped or left out come before
-    others.
+def _nearest(word: str, language: Language) -> tuple[int, str]:
+    """How many slips off the likeliest known word is, and the word; (0, "") for none.
+
+    Letters swapped come before letters left out, and these before other slips.
     """
+    allowed = 1 if len(word) < _LONG else 2
     core = vocabulary(language).core
     found = process.extract(
         word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=8, processor=None
@@ -102,11 +103,11 @@ def _nearest(word: str, language: Language, allowed: int) -> str:
         for target, distance, _ in found
     ]
     if not ranked:
-        return ""
+        return 0, ""
     distance, other_start, *_, target = min(ranked)
     if other_start and (distance > 1 or (len(word) < _LONG and target[1:] != word)):
-        return ""
-    return target
+        return 0, ""
+    return distance, target
 
 
 def _slip(word: str, target: str) -> int:
