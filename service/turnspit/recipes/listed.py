@@ -34,12 +34,13 @@ def bought_line(bought: Bought) -> Message:
 def order_line(line: OrderLine) -> Message:
     """One line of an order sheet, without its dates."""
     cold = line.receive_at_most_c is not None
+    kind = "recipes-order-loose" if line.loose else "recipes-order"
     return Message(
-        "recipes-order-cold" if cold else "recipes-order",
+        f"{kind}-cold" if cold else kind,
         item=line.item,
         cases=line.cases,
         case_of=Message(f"recipes-case-{line.case_of or 'pack'}", count=line.cases),
-        size=amount(line.case, line.measure, line.item),
+        size=amount(line.cases * line.case if line.loose else line.case, line.measure, line.item),
         receive_c=line.receive_at_most_c or 0.0,
     )
 

@@ -22,7 +22,8 @@ LEAST_OF_A_CASE = 0.5
 class OrderLine:
     """One food to order. `cases` of `case` (in `measure`: g, ml or piece) leave `left_over` beyond the need.
 
-    `case_of` is "" where the food is ordered by the shop's pack. `receive_at_most_c` is None for what is not cold.
+    `case_of` is "" where the food is ordered by the shop's pack, `loose` holds where it is weighed or
+    counted out. `receive_at_most_c` is None for what is not cold.
     """
 
     item: str
@@ -35,6 +36,7 @@ class OrderLine:
     order_by: date
     deliver_on: date
     receive_at_most_c: float | None
+    loose: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +93,7 @@ def _line(bought: Bought, need: Need, serve_on: date, prep_days: int, frozen_roa
         order_by=_working_day(deliver_on - timedelta(days=lead)),
         deliver_on=deliver_on,
         receive_at_most_c=rule("receiving-41").limits["food_max_c"] if cold else None,
+        loose=not case_of and bought.pack in ("loose", "piece"),
     )
 
 

@@ -83,6 +83,8 @@ recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
 recipes-order = { $item }: { NUMBER($cases) } { $case_of } of { $size }
 recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } of { $size }, received at { TEMPERATURE($receive_c) } or below
+recipes-order-loose = { $item }: { $size }
+recipes-order-loose-cold = { $item }: { $size }, received at { TEMPERATURE($receive_c) } or below
 recipes-at-once = { NUMBER($count) } × { $equipment } at once: { $recipes }
 recipes-day = { $days ->
     [0] On the day

@@ -83,6 +83,8 @@ recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
 recipes-order = { $item }: { NUMBER($cases) } { $case_of } de { $size }
 recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } de { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
+recipes-order-loose = { $item }: { $size }
+recipes-order-loose-cold = { $item }: { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
 recipes-at-once = { NUMBER($count) } × { $equipment } a la vez: { $recipes }
 recipes-day = { $days ->
     [0] El mismo día
