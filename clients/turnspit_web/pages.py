@@ -6,30 +6,34 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Depends, FastAPI, Query, Request
-from fastapi.responses import HTMLResponse, RedirectResponse, Response
-from jinja2 import Environment, PackageLoader, StrictUndefined
+from fastapi import APIRouter, FastAPI, Query, Request
+from fastapi.responses import HTMLResponse, Response
 from pydantic import BaseModel, ValidationError
 from starlette.staticfiles import StaticFiles
 
-from turnspit.api import Service, service_of
 from turnspit.api.kept import kept_plan
 from turnspit.api.problems import NotKept
 from turnspit.api.readers import reader_for
 from turnspit.api.routes.ask import answer
 from turnspit.api.schemas.ask import AskBody
 from turnspit.errors import TurnspitError
-from turnspit.words import Reader
+from turnspit_web import log_pages, recipe_pages
 from turnspit_web.plot import plot
-from turnspit_web.view import beside_tasks, days, label, reader_of, sheet_times, sheet_title, spoken_examples, told
+from turnspit_web.rendering import Served, from_elsewhere, missing, page, see_other, templates
+from turnspit_web.view import (
+    allergen_told,
+    beside_tasks,
+    clock_told,
+    day_told,
+    days,
+    reader_of,
+    sheet_times,
+    sheet_title,
+    spoken_examples,
+    told,
+)
 
 FOLDER = Path(str(files("turnspit_web")))
-SAFE_HEADERS = {
-    "content-security-policy": "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
-    "connect-src 'self'; form-action 'self'; base-uri 'none'",
-    "referrer-policy": "same-origin",
-    "x-content-type-options": "nosniff",
-}
 
 
 class Asked(BaseModel):
@@ -54,18 +58,23 @@ class Asked(BaseModel):
 
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
-Served = Annotated[Service, Depends(service_of)]
-templates = Environment(
-    loader=PackageLoader("turnspit_web"), autoescape=True, undefined=StrictUndefined, trim_blocks=True
-)
 templates.globals.update(
-    beside_tasks=beside_tasks, days=days, plot=plot, sheet_times=sheet_times, sheet_title=sheet_title, told=told
+    allergen_told=allergen_told,
+    beside_tasks=beside_tasks,
+    clock_told=clock_told,
+    day_told=day_told,
+    days=days,
+    plot=plot,
+    sheet_times=sheet_times,
+    sheet_title=sheet_title,
+    told=told,
 )
 
 
 def mount(app: FastAPI) -> None:
     """Put the pages on the service's application."""
-    app.include_router(router)
+    for routes in (router, recipe_pages.router, log_pages.router):
+        app.include_router(routes)
     app.mount("/static", StaticFiles(directory=FOLDER / "static"), name="static")
 
 
@@ -77,17 +86,17 @@ async def ask_page(
 ) -> Response:
     """One box to type in and, once something is asked, the answer."""
     reader = reader_for(request, service.now())
-    page: dict[str, Any] = {"reader": reader, "asked": asked, "examples": spoken_examples(reader)}
+    shown: dict[str, Any] = {"reader": reader, "asked": asked, "examples": spoken_examples(reader)}
     if asked.text is None:
-        return _page("ask.html", **page, answer=None, refused=None)
+        return page("ask.html", **shown, answer=None, refused=None)
     try:
         given = await service.work(answer, service, asked.body())
     except ValidationError as error:
-        return _page("ask.html", 422, **page, answer=None, refused=error.errors()[0]["msg"])
+        return page("ask.html", 422, **shown, answer=None, refused=error.errors()[0]["msg"])
     except TurnspitError as error:
-        return _page("ask.html", 422, **page, answer=None, refused=str(error))
-    page["reader"] = reader_of(given["data"], service.now(None, asked.timezone or None))
-    return _page("ask.html", **page, answer=given, refused=None)
+        return page("ask.html", 422, **shown, answer=None, refused=str(error))
+    shown["reader"] = reader_of(given["data"], service.now(None, asked.timezone or None))
+    return page("ask.html", **shown, answer=given, refused=None)
 
 
 @router.get("/plans/{plan_id}")
@@ -96,8 +105,8 @@ async def plan_page(plan_id: str, request: Request, service: Served) -> Response
     try:
         kept = await service.work(kept_plan, service, plan_id)
     except NotKept as error:
-        return _missing(request, service, error)
-    return _page("plan.html", plan=kept.document, reader=reader_of(kept.document, kept.kept_at))
+        return missing(request, service, error)
+    return page("plan.html", plan=kept.document, reader=reader_of(kept.document, kept.kept_at))
 
 
 @router.get("/display")
@@ -105,7 +114,7 @@ async def display_page(request: Request, service: Served) -> Response:
     """The kitchen display: the plan last put on it, else the one last kept."""
     shown = await service.work(service.store.shown_plan)
     reader = reader_of(shown.document, shown.kept_at) if shown else reader_for(request, service.now())
-    return _page("display.html", source="/v1/display", reader=reader)
+    return page("display.html", source="/v1/display", reader=reader)
 
 
 @router.get("/display/{plan_id}")
@@ -114,26 +123,15 @@ async def display_of(plan_id: str, request: Request, service: Served) -> Respons
     try:
         kept = await service.work(kept_plan, service, plan_id)
     except NotKept as error:
-        return _missing(request, service, error)
-    return _page("display.html", source=f"/v1/plans/{kept.id}", reader=reader_of(kept.document, kept.kept_at))
+        return missing(request, service, error)
+    return page("display.html", source=f"/v1/plans/{kept.id}", reader=reader_of(kept.document, kept.kept_at))
 
 
 @router.post("/display/{plan_id}")
 async def put_on_display(plan_id: str, request: Request, service: Served) -> Response:
     """Puts a plan on the kitchen display and goes there; only from our own page."""
-    if request.headers.get("sec-fetch-site", "same-origin") not in ("same-origin", "none"):
+    if from_elsewhere(request):
         return Response(status_code=403)
     await service.work(kept_plan, service, plan_id)
     await service.work(service.store.show_plan, plan_id, service.clock())
-    return RedirectResponse("/display", status_code=303)
-
-
-def _missing(request: Request, service: Service, error: NotKept) -> Response:
-    return _page("missing.html", 404, reader=reader_for(request, service.now()), line=str(error))
-
-
-def _page(template: str, status: int = 200, /, *, reader: Reader, **values: Any) -> Response:
-    html = templates.get_template(template).render(
-        reader=reader, t=lambda key, **v: label(key, reader, **v), **values
-    )
-    return HTMLResponse(html, status_code=status, headers=SAFE_HEADERS)
+    return see_other("/display")

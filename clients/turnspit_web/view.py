@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import datetime
+from datetime import date, datetime, time
 from itertools import groupby
 from typing import Any
 
 from turnspit.message import Message, Value
 from turnspit.words import Reader, say
-from turnspit.words.days import day_heading, day_name
+from turnspit.words.days import day_heading, day_name, short_day
 from turnspit.words.measures import clock, when
 
 EXAMPLES = 4
@@ -70,6 +70,21 @@ def days(tasks: Sequence[Mapping[str, Any]], reader: Reader) -> list[tuple[str, 
         (day_heading(datetime.fromisoformat(day), reader), list(on_it))
         for day, on_it in groupby(tasks, key=lambda task: str(task["start"])[:10])
     ]
+
+
+def clock_told(at: datetime, reader: Reader) -> str:
+    """The clock time of `at` in the reader's zone."""
+    return clock(at, reader)
+
+
+def day_told(day: date, reader: Reader) -> str:
+    """A day by its short name: "Thu, Nov 26"."""
+    return short_day(datetime.combine(day, time(12)), reader)
+
+
+def allergen_told(name: str, reader: Reader) -> str:
+    """One of the nine major allergens in the reader's language."""
+    return say(Message(f"safety-allergen-{name.replace(' ', '-')}"), reader)
 
 
 def _kept(given: Mapping[str, Any], *names: str) -> dict[str, Any]:

@@ -100,6 +100,7 @@ class BoughtGiven(Given):
     optional: bool
     cost: float | None
     recipes: list[str]
+    lines: list[str] = Field(description="The recipe lines summed here.")
 
     @classmethod
     def of(cls, bought: Bought, reader: Reader) -> Self:
@@ -117,6 +118,7 @@ class BoughtGiven(Given):
             optional=bought.optional,
             cost=None if bought.cost is None else round(bought.cost, 2),
             recipes=list(bought.recipes),
+            lines=list(bought.lines),
         )
 
 

@@ -11,10 +11,12 @@ from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Reade
 from turnspit.api.schemas.kept_recipes import RECIPE_EXAMPLE, AllergenGiven, RecipeText, StepGiven
 from turnspit.quantities import Region, System, pan, write_amount
 from turnspit.recipes import Recipe, ScaledLine, ScaledRecipe, scale_recipe, write_json_ld, write_text, write_yield
+from turnspit.recipes.writing import write_line_amount
 from turnspit.words import Reader, say
 from turnspit.words.reader import Units
 
 SCALE_EXAMPLE: dict[str, Any] = {**RECIPE_EXAMPLE, "servings": 14}
+METRIC = ("g", "kg", "mL", "L")
 Name = Annotated[str, Field(max_length=100)]
 
 
@@ -85,6 +87,7 @@ class LineGiven(Given):
     """One line of the list, as a cook would measure it."""
 
     text: str
+    amount: str = Field(description="With what the text begins; empty where no amount is given.")
     original: str
     section: str
     other: str = Field(description="With units both: the amount in the other system, empty where it is the same.")
@@ -155,8 +158,10 @@ class ScaleGiven(Given):
 
 
 def _line(line: ScaledLine, reader: Reader, body: ScaleBody) -> LineGiven:
+    text = line.text(body.system, reader.language)
     return LineGiven(
-        text=line.text(body.system, reader.language),
+        text=text,
+        amount=_amount(line, text, reader, body.system),
         original=line.original.text,
         section=line.original.section,
         other=_other(line, reader) if body.units == "both" else "",
@@ -166,12 +171,22 @@ def _line(line: ScaledLine, reader: Reader, body: ScaleBody) -> LineGiven:
     )
 
 
+def _amount(line: ScaledLine, text: str, reader: Reader, system: System | None) -> str:
+    one = line.ingredient
+    if one.amount is None or not one.read:
+        return ""
+    amount = write_line_amount(one.amount, one.item, system, reader.language)
+    return amount if text.startswith(amount) else ""
+
+
 def _other(line: ScaledLine, reader: Reader) -> str:
     """The amount in the system that the line itself is not written in."""
     amount, item = line.ingredient.amount, line.ingredient.item
     if amount is None or not line.ingredient.read:
         return ""
-    own, us, metric = (
-        write_amount(amount, item=item, system=system, language=reader.language) for system in (None, "us", "metric")
+    metric_first = amount.unit in METRIC
+    own, other = (
+        write_amount(amount, item=item, system=system, language=reader.language)
+        for system in (None, "us" if metric_first else "metric")
     )
-    return next((text for text in (metric, us) if text != own), "")
+    return other if other != own else ""

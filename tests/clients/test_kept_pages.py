@@ -1,0 +1,138 @@
+"""The pages of recipes and logs without a browser: what they refuse, who may send them a form, what they let in."""
+
+import re
+
+import httpx
+import pytest
+from fastapi import FastAPI
+
+import turnspit_web
+
+RECIPE = "Herb butter\nServes 4\n\nIngredients\n1 cup butter\n\nMethod\n1. Mix."
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _pages(app: FastAPI) -> None:
+    if not any(getattr(route, "path", "") == "/recipes" for route in app.routes):
+        turnspit_web.mount(app)
+
+
+@pytest.fixture
+def log_path(server: str) -> str:
+    body = {"kind": "cooling", "item": "<i>stock</i>", "kitchen": "licensed"}
+    return f"/logs/{httpx.post(f'{server}/v1/logs', json=body).json()['id']}"
+
+
+@pytest.mark.parametrize(
+    "path", ["/recipes", "/recipes/gravy", "/lists", "/lists?covers=14", "/logs", "/labels", "/card", "/recipes/none"]
+)
+def test_a_page_may_load_nothing_from_elsewhere(server: str, path: str) -> None:
+    response = httpx.get(server + path)
+    assert "default-src 'none'" in response.headers["content-security-policy"]
+    assert not re.findall(r"""(?:src|href|action)=["'](?:https?:)?//""", response.text)
+    assert not re.findall(r"<script(?! type=\"module\" src=\"/static/)|<style|\sstyle=|\son\w+=", response.text)
+
+
+@pytest.mark.parametrize(
+    ("path", "told"),
+    [
+        ("/recipes/gravy?to=0&by=servings", "is not above zero"),
+        ("/recipes/gravy?to=many&by=servings", "is no number"),
+        ("/recipes/gravy?to=nan&by=factor", "to"),
+        ("/recipes/gravy?to=GN+1/1+65+mm&by=pan", "pan_from"),
+        ("/recipes/gravy?to=cup&by=vessel", "cup"),
+        ("/recipes/gravy?to=5+lb&by=roast", "names no roast"),
+        ("/recipes/gravy?to=5+lb&by=short&item=caviar", "is not in the recipe"),
+        ("/recipes/gravy?to=2&by=factor&rule=none", "is not known"),
+        ("/recipes/gravy?units=cubits", "units"),
+        ("/lists?covers=0", "say how many eat"),
+        ("/lists?covers=some", "is no whole number"),
+        ("/lists?covers=14&kind=mammoth", "is not known"),
+        ("/lists?covers=14&kind=", "give a dinner"),
+        ("/lists?covers=14&dish=none", "is not kept here"),
+        ("/lists?covers=14&serve_on=soon", "serve_on"),
+        ("/labels?items=stock&initials=", "are empty"),
+        ("/labels?items=++&initials=AB", "are empty"),
+        ("/labels?items=stock&initials=AB&timezone=Mars/Olympus", "is no time zone"),
+    ],
+)
+def test_what_cannot_be_met_is_told_on_the_page(server: str, path: str, told: str) -> None:
+    response = httpx.get(server + path)
+    assert response.status_code == 422, response.text[:500]
+    assert 'role="alert"' in response.text
+    assert told in response.text
+
+
+@pytest.mark.parametrize(
+    ("form", "told"),
+    [
+        ({"temperature": "hot", "who": "AB"}, "is no number"),
+        ({"temperature": "1400", "degrees": "F", "who": "AB"}, "is above"),
+        ({"temperature": "nan", "who": "AB"}, "temperature"),
+        ({"temperature": "58", "degrees": "C", "who": ""}, "who"),
+        ({"temperature": "58", "degrees": "C", "who": "AB", "at": "noon"}, "is no time"),
+        ({"temperature": "58", "degrees": "C", "who": "AB", "corrects": "7"}, "is no reading of this log"),
+        ({"temperature": "58", "degrees": "C", "who": "AB", "action": "chilled"}, "an entry is a reading"),
+        ({"action": "forgotten", "who": "AB"}, "action"),
+        ({"who": "AB"}, "an entry is a reading"),
+    ],
+)
+def test_an_entry_that_is_none_is_told_and_not_kept(
+    server: str, log_path: str, form: dict[str, str], told: str
+) -> None:
+    response = httpx.post(server + log_path, data=form)
+    assert response.status_code == 422
+    assert 'role="alert"' in response.text
+    assert told in response.text
+    assert httpx.get(f"{server}/v1{log_path}").json()["entries"] == []
+
+
+def test_another_site_cannot_send_our_forms(server: str, log_path: str) -> None:
+    elsewhere = {"sec-fetch-site": "cross-site"}
+    for path, form in (
+        (log_path, {"temperature": "58", "degrees": "C", "who": "AB"}),
+        ("/logs", {"kind": "cooling", "item": "stock"}),
+        ("/recipes", {"recipe": RECIPE}),
+    ):
+        assert httpx.post(server + path, data=form, headers=elsewhere).status_code == 403
+    assert httpx.get(f"{server}/v1{log_path}").json()["entries"] == []
+
+
+def test_a_form_that_was_sent_is_gone_on_from_with_get(server: str, log_path: str) -> None:
+    sent = httpx.post(server + log_path, data={"temperature": "136.4", "degrees": "F", "who": "AB"})
+    assert (sent.status_code, sent.headers["location"]) == (303, log_path)
+    (entry,) = httpx.get(f"{server}/v1{log_path}").json()["entries"]
+    assert entry["temperature_c"] == pytest.approx(58.0)
+    kept = httpx.post(f"{server}/recipes", data={"recipe": RECIPE})
+    assert kept.status_code == 303
+    assert "Herb butter" in httpx.get(server + kept.headers["location"]).text
+
+
+def test_what_people_write_is_shown_as_text(server: str, log_path: str) -> None:
+    page = httpx.get(server + log_path).text
+    assert "&lt;i&gt;stock" in page
+    assert "<i>" not in page
+    form = {"recipe": "<script>alert(1)</script>\nServes 4\n\nIngredients\n1 cup <b>butter</b>\n\nMethod\n1. Mix."}
+    shown = httpx.post(f"{server}/recipes", data=form, follow_redirects=True).text
+    assert "<script>alert" not in shown
+    assert "<b>butter" not in shown
+
+
+def test_a_paste_without_a_recipe_comes_back_with_its_text(server: str) -> None:
+    response = httpx.post(f"{server}/recipes", data={"recipe": "nothing here"})
+    assert response.status_code == 422
+    assert "nothing here</textarea>" in response.text
+    assert httpx.post(f"{server}/recipes", data={}).status_code == 422
+
+
+@pytest.mark.parametrize("path", ["/recipes/none", "/logs/none"])
+def test_what_is_not_kept_is_a_page_too(server: str, path: str) -> None:
+    assert httpx.get(server + path).status_code == 404
+    assert httpx.post(f"{server}/logs/none", data={"who": "AB", "note": "x"}).status_code == 404
+
+
+def test_spanish_pages(server: str) -> None:
+    for path in ("/recipes", "/recipes/gravy?to=30&by=servings", "/lists?covers=14", "/logs", "/labels", "/card"):
+        page = httpx.get(server + path, headers={"accept-language": "es"}).text
+        assert 'lang="es"' in page
+        assert "Recetas" in page
