@@ -2,6 +2,7 @@ from datetime import UTC, datetime
 
 import pytest
 
+from turnspit.errors import Unknown
 from turnspit.reference import table
 from turnspit.safety import check_allergens
 from turnspit.words import Reader, say
@@ -57,3 +58,18 @@ def test_each_of_the_nine_stops_and_has_its_words(allergen):
 def test_an_allergen_beyond_the_nine_is_held_to_as_well():
     found = check_allergens({"soup": ["celery"]}, ["celery"])[0].finding
     assert (found.severity, say(found.seen, READER)) == ("stop", "It holds celery.")
+
+
+@pytest.mark.parametrize(
+    ("called", "held"),
+    [("dairy", "milk"), ("gluten", "wheat"), ("shellfish", "crustacean shellfish"), ("Nuts", "tree nuts"), ("nuts", "peanuts"),
+     ("eggs", "egg"), ("almonds", "tree nuts"), ("soy", "soybeans"), ("mariscos", "crustacean shellfish")],
+)  # fmt: skip
+def test_what_a_guest_calls_it_stops_the_dish(called, held):
+    assert check_allergens({"dish": [held]}, [called])[0].finding.severity == "stop"
+    assert check_allergens({"dish": [called]}, [held])[0].finding.severity == "stop"
+
+
+def test_a_word_that_no_recipe_can_show_is_refused_and_not_called_free():
+    with pytest.raises(Unknown, match="celery is not known: use one of milk, egg"):
+        check_allergens(DINNER, ["celery"])
