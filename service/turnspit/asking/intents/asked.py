@@ -73,7 +73,9 @@ def _thaw(piece: Piece) -> bool:
         return True
     if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
         return True
-    return piece.has("<thaw>") and not piece.has("<no_thaw>")
+    # "brine it 16 hours in cold water" thaws nothing.
+    in_brine = piece.has("<brined>") and not piece.has("'thaw", "'defrost")
+    return piece.has("<thaw>") and not (piece.has("<no_thaw>") or in_brine)
 
 
 def _brine(piece: Piece) -> bool:

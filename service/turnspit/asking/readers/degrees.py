@@ -63,7 +63,7 @@ def _oven_unit(scene: Scene, said: Said) -> tuple[str, bool]:
 
 def _low_on_purpose(scene: Scene, said: Said) -> bool:
     """What keeps a roast warm at 170, or is feared for at 180, is an oven in Fahrenheit."""
-    feared = said.value < 200 and scene.has("<start>", "<overnight>") and scene.has("<safe>")
+    feared = said.value <= 200 and scene.has("<start>", "<overnight>", "'leave") and scene.has("<safe>")
     return feared or (said.value <= 200 and danger(scene) == "warm_holding")
 
 
