@@ -74,8 +74,9 @@ def _thaw(piece: Piece) -> bool:
     if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
         return True
     # "brine it 16 hours in cold water" thaws nothing.
-    in_brine = piece.has("<brined>") and not piece.has("'thaw", "'defrost")
-    return piece.has("<thaw>") and not (piece.has("<no_thaw>") or in_brine)
+    thaws = [item.words for item in piece.items if "<thaw>" in item]
+    in_brine = piece.has("<brine>", "<brined>") and all(words.startswith("cold water") for words in thaws)
+    return bool(thaws) and not (piece.has("<no_thaw>") or in_brine)
 
 
 def _brine(piece: Piece) -> bool:
