@@ -132,3 +132,9 @@ def test_a_local_code_is_one_more_file_with_the_rows_that_differ():
 def test_an_unknown_kitchen_is_named():
     with pytest.raises(Unknown, match="space station"):
         rule("hot-hold", "space station")
+
+
+def test_what_plants_go_by_is_no_kitchen():
+    with pytest.raises(Unknown, match="use one of home, licensed"):
+        rule("poultry-165", "plants")
+    assert rule("moist-heat").source == "plants"

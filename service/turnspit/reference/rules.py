@@ -100,8 +100,8 @@ def rule(rule_id: str, kitchen: Kitchen | None = None) -> Rule:
     if found is None:
         raise Unknown("rule", rule_id, rule_ids())
     if kitchen is not None:
-        if kitchen not in sources():
-            raise Unknown("kitchen", kitchen, sources())
+        if kitchen not in _kitchens():
+            raise Unknown("kitchen", kitchen, _kitchens())
         return found.get(kitchen) or found.get(base_of(kitchen)) or next(iter(found.values()))
     versions = tuple(version for source, version in found.items() if source == base_of(source))
     return next((v for v in versions if all(_as_strict(v, other) for other in versions)), versions[0])
@@ -123,6 +123,11 @@ def sources() -> tuple[str, ...]:
     """The files of rules there are, by what stands after `rules_`; home and licensed first."""
     found = (name.removeprefix("rules_") for name in names() if name.startswith("rules_"))
     return (*KITCHENS, *(source for source in found if source not in KITCHENS))
+
+
+def _kitchens() -> tuple[Kitchen, ...]:
+    """The files that a kitchen can be run by: home, licensed and the local codes, not what plants go by."""
+    return tuple(source for source in sources() if base_of(source) in KITCHENS)
 
 
 def caution(rule_id: str, severity: Severity | None = None, **values: Value) -> Caution:
