@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from turnspit.errors import Impossible, OutOfRange
+from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.safety import CORRECTIVES, GRADES, Log, check_log
 from turnspit.words import Reader, say
 
@@ -165,3 +165,28 @@ def test_who_and_when_are_needed():
         log.correct(1, 60.0, "AB", at(1))
     with pytest.raises(Impossible, match="discarded"):
         log.act("prayed", at(1), "AB")
+
+
+def test_a_reading_of_the_future_shows_nothing_and_is_not_written_down():
+    ahead = log_of("hot_holding", [(600, 70.0)])
+    assert check_log(ahead, at(0)).findings[0].seen.key == "safety-log-empty"
+    with pytest.raises(Impossible, match="is later than it was written down"):
+        Log("hot_holding", "gravy").reading(at(60), 70.0, "AB", recorded_at=at(0))
+
+
+def test_clocks_may_differ_by_some_minutes():
+    log = Log("hot_holding", "gravy").reading(at(3), 70.0, "AB", recorded_at=at(0))
+    assert check_log(log, at(0)).severity == "ok"
+
+
+@pytest.mark.parametrize("interval_min", [0.0, -5.0, 1e9, float("nan"), float("inf")])
+def test_an_interval_that_would_hide_every_gap_is_refused(interval_min):
+    with pytest.raises(OutOfRange, match="interval_min"):
+        check_log(log_of("cooling", [(0, 60.0)]), at(30), interval_min=interval_min)
+
+
+def test_a_kind_of_log_that_is_not_kept_and_a_now_without_a_zone_are_refused():
+    with pytest.raises(Unknown, match="kind freezing"):
+        Log("freezing", "stock")
+    with pytest.raises(Impossible, match="now"):
+        check_log(log_of("cooling", [(0, 60.0)]), datetime(2026, 11, 26))

@@ -67,8 +67,10 @@ def hold_table(species: Species, fat_percent: float | None = None, log10: float 
 
     A fat content between two columns takes the longer of both times; poultry that is neither chicken nor turkey the
     longer of the two tables. `log10` chooses the column for meat: 6.5 (the default), 7, or 5, which the guideline
-    allows only with further support. Raises OutOfRange, and Unknown for a column that is not printed.
+    allows only with further support. Raises OutOfRange, and Unknown for a species or column that is not printed.
     """
+    if species not in REQUIRED_LOG10:
+        raise Unknown("species", species, tuple(REQUIRED_LOG10))
     if species == "meat":
         column = REQUIRED_LOG10["meat"] if log10 is None else log10
         if column not in MEAT_COLUMNS:

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any, Literal, Self, get_args
 
-from turnspit.errors import Impossible, OutOfRange
+from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.reference import Action
 
 LogKind = Literal["roast", "cooling", "hot_holding", "cold_holding", "thaw"]
 Corrective = Literal["cooked_on", "reheated", "chilled", "discarded"]
 LOG_KINDS: tuple[LogKind, ...] = get_args(LogKind)
 CORRECTIVES: tuple[Corrective, ...] = get_args(Corrective)
+CLOCKS_APART = timedelta(minutes=5)
+"""How far the clock of who measures may be ahead of the clock that records."""
 
 CORRECTS: Mapping[Action, tuple[Corrective, ...]] = {
     "cook_on": ("cooked_on", "discarded"),
@@ -45,11 +47,18 @@ class LogEntry:
 
 @dataclass(frozen=True, slots=True)
 class Log:
-    """The entries about one food, in the order they were recorded. Every method gives a new log; none removes."""
+    """The entries about one food, in the order they were recorded. Every method gives a new log; none removes.
+
+    Raises Unknown for a kind of log that is not kept.
+    """
 
     kind: LogKind
     item: str
     entries: tuple[LogEntry, ...] = ()
+
+    def __post_init__(self) -> None:
+        if self.kind not in LOG_KINDS:
+            raise Unknown("kind", self.kind, LOG_KINDS)
 
     def reading(
         self, at: datetime, temperature_c: float, who: str, recorded_at: datetime | None = None, station: str = ""
@@ -91,6 +100,10 @@ class Log:
     def actions(self) -> tuple[LogEntry, ...]:
         """The corrective actions by time."""
         return tuple(sorted((entry for entry in self.entries if entry.action), key=lambda entry: entry.at))
+
+    def until(self, now: datetime) -> Log:
+        """The log without what is dated after `now`: what is yet to be measured shows nothing."""
+        return replace(self, entries=tuple(entry for entry in self.entries if entry.at <= now + CLOCKS_APART))
 
     def before_corrections(self) -> tuple[tuple[Log, datetime], ...]:
         """The log as it stood just before each correction, with the time of it."""
@@ -138,6 +151,8 @@ class Log:
         for name in ("at", "recorded_at"):
             if getattr(entry, name).utcoffset() is None:
                 raise Impossible(name, getattr(entry, name), "has no time zone", "give the offset")
+        if entry.at > entry.recorded_at + CLOCKS_APART:
+            raise Impossible("at", entry.at, "is later than it was written down", "give the time it was measured")
         return replace(self, entries=(*self.entries, replace(entry, number=len(self.entries) + 1)))
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
+from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Message
 from turnspit.reference import KITCHENS, Kitchen
 from turnspit.safety.courses import COURSES, Course, Point
@@ -21,6 +22,8 @@ INTERVAL_MIN: Mapping[LogKind, float] = {
     "thaw": 720.0,
 }
 """How long between readings, unless the kitchen's own procedure says otherwise (common practice, no source)."""
+
+INTERVAL_MIN_RANGE = (1.0, 1440.0)
 
 RESTARTS: tuple[Corrective, ...] = ("reheated", "cooked_on")
 """Only heat starts the clocks anew: hours spent warm are not undone by cooling."""
@@ -60,12 +63,17 @@ class LogVerdict:
 def check_log(
     log: Log, now: datetime, kitchen: Kitchen | None = None, interval_min: float | None = None, finished: bool = False
 ) -> LogVerdict:
-    """What a log shows as it stands at `now` (aware).
+    """What a log shows as it stands at `now` (aware); what is dated later does not count.
 
-    `interval_min` is the monitoring interval, by default that of the kind of log. `finished` tells that the food has
-    been served or stored, so that no further reading is due. Unstated, the rules of both kitchens are applied and the
-    stricter answer is given.
+    `interval_min` (1 to 1440) is the monitoring interval, by default that of the kind of log. `finished` tells that
+    the food has been served or stored, so that no further reading is due. Unstated, the rules of both kitchens are
+    applied and the stricter answer is given. Raises Impossible for a `now` without a zone, OutOfRange, Unknown.
     """
+    if now.utcoffset() is None:
+        raise Impossible("now", now, "has no time zone", "give the offset")
+    if interval_min is not None:
+        OutOfRange.check("interval_min", interval_min, *INTERVAL_MIN_RANGE, "give minutes, a day at most")
+    log = log.until(now)
     allowed_min = INTERVAL_MIN[log.kind] if interval_min is None else interval_min
     kitchens = KITCHENS if kitchen is None else (kitchen,)
     verdicts = [_in_kitchen(log, now, each, allowed_min, finished) for each in kitchens]

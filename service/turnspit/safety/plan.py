@@ -64,6 +64,8 @@ class PlanFacts:
     finished_another_day: bool = False
 
     def __post_init__(self) -> None:
+        if self.mass_kg is not None:
+            OutOfRange.check("mass_kg", self.mass_kg, 0.0, 200.0, "is that pounds?")
         for name in (each.name for each in fields(self)):
             value = getattr(self, name)
             if value is not None and name.endswith("_h"):
