@@ -84,15 +84,16 @@ class Cook:
         """The rest in the room of `columns` from `start` on: seconds, and core temperatures (times, columns)."""
         resting = self.body.part(columns)
         times_s = _times(resting, REST_STEP, rest_min * 60.0)
-        history = march(resting, start, self.around.columns(columns).room(self.rest_place), times_s)
-        return history.times_s, np.minimum(history.core_c, self.around.boiling_c)
+        room, boils_c = self.around.columns(columns).room(self.rest_place), self.around.boiling_c
+        history = march(resting, start, room, times_s, boils_c=boils_c)
+        return history.times_s, np.minimum(history.core_c, boils_c)
 
 
 def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Cook:
     """Run the oven until every place of every member reads `past_c` and a little more."""
     places = row.places(case.stuffed)
     body, start, around = prepare(case, row, places, members)
-    run = _Run(body, past_c, start)
+    run = _Run(body, past_c, start, around.boiling_c)
     every = stretches(case)
     for stretch, following in zip(every, [*every[1:], None], strict=True):
         run.until(min(following.start_s, LONGEST_S) if following else LONGEST_S, around.oven(stretch))
@@ -112,8 +113,8 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
 class _Run:
     """The marches of one roast, joined: a new one at every change of the oven."""
 
-    def __init__(self, body: Body, past_c: float, start: State) -> None:
-        self.body, self.past_c = body, past_c
+    def __init__(self, body: Body, past_c: float, start: State, boils_c: float) -> None:
+        self.body, self.past_c, self.boils_c = body, past_c, boils_c
         self.past_s: float | None = None
         self.times: list[Floats] = [np.zeros(1)]
         self.cores: list[Floats] = [core_c(body.temperature_c(start))[None]]
@@ -126,7 +127,15 @@ class _Run:
             return
         times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s)
         times_s[-1] = end_s
-        history = march(self.body, self.states[-1], surface, times_s, keep_states=True, stop=self._enough)
+        history = march(
+            self.body,
+            self.states[-1],
+            surface,
+            times_s,
+            boils_c=self.boils_c,
+            keep_states=True,
+            stop=self._enough,
+        )
         self.times.append(history.times_s[1:])
         self.cores.append(history.core_c[1:])
         self.states.extend(history.states[1:])

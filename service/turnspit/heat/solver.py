@@ -5,14 +5,16 @@ x^n: n = 0 a slab, 1 a cylinder, 2 a sphere, any real number between for what li
 
     x^n dH/dt = d/dx ( x^n k(T) dT/dx ),   zero flux at the core,   k dT/dx = q(Ts) at the surface.
 
-Scheme: finite volumes with exact cell volumes; BDF2 (its first step implicit Euler) with conductivity and surface
-temperature extrapolated, the surface flux linearised there and the surface temperature eliminated into the last row;
-one linear solve a step. Ice: one secant capacity a cell, after which the enthalpy is corrected, so energy closes to
-rounding. Order 2 in time and space.
+Scheme: finite volumes with exact cell volumes; BDF2 (its first step implicit Euler) with the cells extrapolated, the
+surface flux linearised where it meets what such an outer cell would take, and the surface temperature eliminated into
+the last row; one linear solve a step. Where the surface would pass the boiling point of its water it is held there and
+the heat it does not pass on boils water away. Ice: one secant capacity a cell, after which the enthalpy is corrected,
+so energy closes to rounding. Order 2 in time and space.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
@@ -21,8 +23,9 @@ from typing import NamedTuple, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from turnspit.errors import Impossible
 from turnspit.heat import tridiagonal
-from turnspit.heat.material import Floats, Material, Number
+from turnspit.heat.material import LATENT_J_KG, Floats, Material, Number
 
 
 class Exchange(NamedTuple):
@@ -140,15 +143,17 @@ def march(
     surface: Surface,
     times_s: Floats,
     *,
+    boils_c: float = math.inf,
     keep_states: bool = False,
     stop: Callable[[float, Floats], bool] | None = None,
 ) -> History:
     """March `body` from `start` through `times_s` (ascending, the first is the time of `start`).
 
-    Where the surroundings jump, end one march and begin the next from its `end`, with a short first step.
+    Where the surroundings jump, end one march and begin the next from its `end`, with a short first step. A wet surface
+    gets no hotter than `boils_c`. Raises Impossible rather than give temperatures that no food has.
     `stop(time_s, core_c)` ends the march early, after a step for which it is true.
     """
-    progress = _Progress(body, start, surface)
+    progress = _Progress(body, start, surface, boils_c)
     cores, states = [core_c(progress.temperature)], [start]
     for earlier, time_s in pairwise(times_s.tolist()):
         progress.advance(time_s - earlier, time_s)
@@ -156,6 +161,9 @@ def march(
         states.append(progress.now if keep_states else progress.now._replace(enthalpy=_NOTHING))
         if stop is not None and stop(time_s, cores[-1]):
             break
+    least_c, most_c = float(progress.now.surface_c.min()), float(progress.now.surface_c.max())
+    if not (ABSURD_C[0] < least_c and most_c < ABSURD_C[1]):
+        raise Impossible("heat", f"{least_c:g} to {most_c:g}", "C is no surface of food", tridiagonal.NO_SOLUTION)
     return History(
         times_s=times_s[: len(cores)],
         core_c=np.array(cores),
@@ -170,6 +178,13 @@ def march(
 ICE_SOLVES_MOST, ICE_TOLERANCE_K = 6, 0.05
 """A step with ice is solved again until H and T agree to this, at most so many times."""
 
+ABSURD_C = -100.0, 400.0
+"""No surface of food lies outside: a march that ends there has gone wrong, and says so."""
+
+SURFACE_SOLVES_MOST, SURFACE_TOLERANCE_K = 6, 2.0
+"""The surface is linearised again until it lies this near to where it was linearised, at most so many times. Its flux
+falls ever faster up to boiling, so Newton's method closes in from above after one step, wherever it begins."""
+
 _NOTHING: Floats = np.empty((0, 0))
 
 
@@ -179,10 +194,10 @@ class _Progress:
     Without ice enthalpy is capacity times temperature and the step works on temperatures alone.
     """
 
-    def __init__(self, body: Body, start: State, surface: Surface) -> None:
+    def __init__(self, body: Body, start: State, surface: Surface, boils_c: float) -> None:
         spacing_m = body.radius_m / body.cells
         self.material = body.material
-        self.surface = surface
+        self.surface, self.boils_c = surface, boils_c
         self.volumes = body.volumes_m()
         self.unfrozen_storage: Floats = self.volumes * self.material.capacity
         self.half_areas_per_m = 0.5 * body.faces()[1:-1, None] ** body.exponent / spacing_m
@@ -198,7 +213,9 @@ class _Progress:
         ratio = step_s / self.last_step_s
         newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
         change_k = temperature - self.temperature_before
-        conductivity = self._conductivity(temperature + ratio * change_k)
+        ahead = temperature + ratio * change_k
+        outer_c = ahead[-1].copy()
+        conductivity = self._conductivity(ahead)
         if self.icy or self.icy_before:
             carried = self.volumes * (now.enthalpy - before.enthalpy)
         else:
@@ -207,14 +224,17 @@ class _Progress:
 
         surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
         water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
-        outside = self.surface.exchange(surface_c, water, time_s)
         skin = conductivity[-1] * self.skin_per_m
+        surface_c, outside, boils = self._meet(surface_c, outer_c, skin, water, time_s)
         share = skin / (skin - outside.heat_slope)
-        carried[-1] += share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
+        outward = -share * outside.heat_slope
+        offered = share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
+        if boils is not None:
+            outward, offered = np.where(boils, skin, outward), np.where(boils, skin * self.boils_c, offered)
+        carried[-1] += offered
 
         coupling = conductivity[1:] + conductivity[:-1]
         coupling *= self.half_areas_per_m
-        outward = -share * outside.heat_slope
         if self.icy:
             solved, enthalpy = self._with_ice(coupling, outward, carried, newest / step_s)
         else:
@@ -223,9 +243,12 @@ class _Progress:
             solved = tridiagonal.solve(_joined(storage, coupling, outward), coupling, carried)
             enthalpy = solved * self.material.capacity
 
-        heat = share * (outside.heat_w_m2 + outside.heat_slope * (solved[-1] - surface_c))
+        heat = offered - outward * solved[-1]
         new_surface_c = solved[-1] + heat / skin
         evaporation = outside.water_kg_m2_s + outside.water_slope * (new_surface_c - surface_c)
+        if boils is not None:
+            taken = outside.heat_w_m2 + outside.heat_slope * (new_surface_c - surface_c)
+            evaporation += boils * (taken - heat) / LATENT_J_KG
 
         def gained(rate: Floats, so_far: Floats, earlier: Floats) -> Floats:
             return so_far + (step_s * rate + oldest * (so_far - earlier)) / newest
@@ -242,6 +265,26 @@ class _Progress:
         if self.icy or (new_surface_c < self.material.freezing_c).any():
             self.icy = self.material.has_ice(enthalpy)
         self.temperature = self.material.temperature_c(enthalpy) if self.icy or self.icy_before else solved
+
+    def _meet(
+        self, guess_c: Floats, outer_c: Floats, skin: Floats, water: Floats, time_s: float
+    ) -> tuple[Floats, Exchange, NDArray[np.bool_] | None]:
+        """Where to linearise the surface, its exchange there, and which columns boil (None: none does).
+
+        An extrapolated surface may lie far on the wrong side of a kink of its law, the cell under it never does: so
+        the surface is solved for against that cell.
+        """
+        for _ in range(SURFACE_SOLVES_MOST):
+            guess_c = np.minimum(guess_c, self.boils_c)
+            outside = self.surface.exchange(guess_c, water, time_s)
+            change_k = outside.heat_w_m2 - skin * (guess_c - outer_c)
+            change_k /= skin - outside.heat_slope
+            found_c = guess_c + change_k
+            over = found_c > self.boils_c
+            if np.abs(np.minimum(found_c, self.boils_c) - guess_c).max() < SURFACE_TOLERANCE_K:
+                break
+            guess_c = found_c
+        return guess_c, outside, over if over.any() else None
 
     def _with_ice(
         self, coupling: Floats, outward: Floats, carried: Floats, newest_per_s: float

@@ -7,12 +7,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from turnspit.heat.material import LATENT_J_KG as LATENT_J_KG
 from turnspit.heat.material import Floats, Number
 from turnspit.heat.solver import Exchange
 
 STEFAN_BOLTZMANN = 5.670374e-8
-LATENT_J_KG = 2.33e6
-"""Heat of evaporation near 70 C, between the 2.36 MJ/kg of 60 C and the 2.26 MJ/kg of 100 C (IAPWS)."""
 LEWIS = 1.11
 """Mass over heat transfer, (Sc/Pr)^(-2/3), for water vapour in air."""
 AIR_CP = 1010.0
@@ -86,7 +85,7 @@ def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple
     inverse = 1.0 / (np.maximum(temperature_c, -40.0) + _MAGNUS_SHIFT)
     pressure: Floats = _MAGNUS_PA * np.exp(_MAGNUS_RATE - (_MAGNUS_RATE * _MAGNUS_SHIFT) * inverse)
     slope: Floats = pressure * ((_MAGNUS_RATE * _MAGNUS_SHIFT) * (inverse * inverse))
-    below = pressure < pressure_pa
+    below = pressure <= pressure_pa * (1.0 + 1e-9)  # at boiling itself the slope is that from below
     return np.minimum(pressure, pressure_pa), slope * below
 
 

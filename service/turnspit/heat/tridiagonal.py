@@ -5,7 +5,11 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from turnspit.errors import Impossible
+
 Floats = NDArray[np.float64]
+
+NO_SOLUTION = "the model cannot compute this; ask with a plainer oven, or a mass and temperatures of a kitchen"
 
 _FEW_COLUMNS = 60
 """Below this many columns one LAPACK call over all of them is the faster way; measured in tests/benchmarks."""
@@ -15,7 +19,8 @@ def solve(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
     """Solve each column's system: diagonal[i] x[i] - coupling[i-1] x[i-1] - coupling[i] x[i+1] = right[i].
 
     `diagonal` and `right` are (cells, columns), `coupling` (cells - 1, columns), all positive definite together.
-    `diagonal` and `right` are overwritten; the solution is (cells, columns).
+    `diagonal` and `right` are overwritten; the solution is (cells, columns). Raises Impossible where there is none
+    (the sweep does not look: see solver.march).
     """
     if diagonal.shape[1] < _FEW_COLUMNS:
         return _as_one_system(diagonal, coupling, right)
@@ -31,7 +36,7 @@ def _as_one_system(diagonal: Floats, coupling: Floats, right: Floats) -> Floats:
     np.negative(coupling.T, out=joined[:, :-1])
     *_, solution, info = dptsv(diagonal.T.ravel(), joined.ravel()[:-1], right.T.ravel(), 1, 1, 1)
     if info != 0:
-        raise FloatingPointError(f"conduction system is not positive definite (row {info})")
+        raise Impossible("heat", f"row {info}", "of the conduction system has no solution", NO_SOLUTION)
     return np.ascontiguousarray(solution.reshape(columns, cells).T)
 
 
