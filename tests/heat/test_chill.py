@@ -30,13 +30,43 @@ def test_faster_air_colder_water_smaller_pieces_cool_sooner():
 def test_what_is_packed_cools_slower():
     bare = median_h(SLAB, air_m_s=1.0)
     bag, mould, wrap = (median_h(SLAB, air_m_s=1.0, packaging=cover) for cover in ("bag", "mould", "wrap"))
-    assert bare < bag < mould < wrap
+    assert bare < mould < bag < wrap
 
 
 def test_a_stirred_pot_in_ice_is_the_quickest():
     air = median_h(POT)
     ice = median_h(POT, medium="ice_bath")
     assert median_h(POT, medium="ice_bath", stirred=True) < ice < air / 3
+
+
+@pytest.mark.parametrize("stirred", [False, True])
+@pytest.mark.parametrize("medium", ["air", "ice_bath"])
+def test_more_in_a_pot_takes_longer_at_every_size(medium, stirred):
+    pot = {"food": "stock", "shape": "pot", "medium": medium, "stirred": stirred, "medium_c": 0.0, "from_c": 95.0}
+    hours = [
+        median_h(pot, mass_kg=kg, to_c=5.0) for kg in (0.3, 0.6, 1.0, 1.4, 2.0, 3.0, 5.0, 10.0, 20.0, 30.0, 60.0)
+    ]
+    assert hours == sorted(hours)
+
+
+def test_a_roll_or_a_boned_joint_told_by_mass_cools_sooner_than_a_block():
+    joint = {"shape": "brick", "mass_kg": 6.4, "medium_c": 0.0, "air_m_s": 1.2, "from_c": 70.0, "to_c": 10.0}
+    assert median_h(joint, food="boned turkey") < median_h(joint, food="turkey roast")
+    assert median_h(joint, food="boned turkey") == pytest.approx(
+        median_h({**joint, "shape": "cylinder"}, food="turkey"), rel=0.05
+    )
+
+
+def test_a_large_load_warms_a_still_refrigerator():
+    pot = {"food": "stew", "shape": "pot", "mass_kg": 50.0, "medium_c": 4.0, "from_c": 57.0, "to_c": 10.0}
+    still = forecast_chill(ChillCase(**pot, members=16))
+    assert "heat-chill-large-load" in {told.key for told in still.assumptions}
+    assert "heat-chill-large-load" not in {
+        told.key for told in forecast_chill(ChillCase(**{**pot, "mass_kg": 1.0}, members=16)).assumptions
+    }
+    assert "heat-chill-large-load" not in {
+        told.key for told in forecast_chill(ChillCase(**pot, air_m_s=1.0, members=16)).assumptions
+    }
 
 
 def test_thick_soup_is_slower_than_stock():
@@ -144,4 +174,8 @@ def test_all_that_is_said_has_a_text():
     )
     said = {told.key for case in cases for told in forecast_chill(ChillCase(**case, members=4)).assumptions}
     assert len(said) == 8
+    said |= {
+        told.key
+        for told in forecast_chill(ChillCase(**{**POT, "mass_kg": 50.0, "dims_mm": ()}, members=4)).assumptions
+    }
     assert said <= keys("en") & keys("es")

@@ -22,7 +22,7 @@ def test_the_median_is_within_20_percent_or_says_why(name):
     row = ROWS[name]
     ratio = forecast(row).hours.p50 / row["hours"]
     if "apart" in row:
-        assert 0.2 < abs(ratio - 1) < 0.35, "no longer apart, or too far"
+        assert 0.2 < abs(ratio - 1) < 0.4, "no longer apart, or too far"
     else:
         assert ratio == pytest.approx(1, abs=0.2)
 
@@ -36,6 +36,20 @@ def test_four_of_five_lie_inside_the_window(fitted):
         assert hours.p90 / hours.p10 < 1.8
         inside += hours.p10 <= row["hours"] <= hours.p90
     assert inside >= 0.8 * len(rows)
+
+
+def test_a_large_pot_of_stew_is_met_where_its_refrigerator_is_at_7_c():
+    # Cooling rates of foods (1973), abstract: 14 gal, 46 to 10 C in 84 h, the refrigerator not given
+    hours = forecast_chill(ChillCase("beef stew", "pot", mass_kg=53.0, medium_c=7.0, from_c=46.1, to_c=10.0)).hours
+    assert hours.p50 <= 84 <= hours.p90
+
+
+def test_an_eight_inch_pot_of_chicken_soup_takes_a_day():
+    # USDA consumer advice, from memory: 24 h to cool to a safe temperature in the refrigerator; thin or thick not said
+    pot = {"shape": "pot", "dims_mm": (203.0, 203.0), "medium_c": 4.0, "from_c": 95.0, "to_c": 5.0}
+    thin, thick = (forecast_chill(ChillCase(food, **pot)).hours for food in ("stock", "chicken soup"))
+    assert thin.p10 <= 24 <= thick.p90
+    assert thick.p50 == pytest.approx(24, rel=0.6)
 
 
 def test_turkey_roasts_of_one_mass_meet_all_three_measured_first_stages():

@@ -15,7 +15,7 @@ from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import ChillCase, ChillForecast
 from turnspit.heat.chill_food import ChillFood, chill_food
 from turnspit.heat.chill_shape import Extent, column, extent
-from turnspit.heat.chill_surface import ChillSurface, chill_surface
+from turnspit.heat.chill_surface import LARGE_LOAD, ChillSurface, chill_surface, warmed_air
 from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
 from turnspit.heat.material import Floats, Material
@@ -24,9 +24,8 @@ from turnspit.message import Caution, Message
 from turnspit.reference import caution, rule
 from turnspit.spread import Spread
 
-SIZE_SPREAD, CONDUCTIVITY_SPREAD = 0.08, 0.08
-"""Log spreads: dimensions told to the centimetre, shapes that are no geometry; meat's fibres and its lost juice."""
-BIRD_SPREAD = 0.12
+CONDUCTIVITY_SPREAD = 0.08
+"""Log spread: meat's fibres and its lost juice."""
 CELLS, _STEPS_TO_EXPECTED = 12, 32
 """Coarse on purpose: within 1 percent of 32 cells and 300 steps."""
 _MARGIN_K = 0.4
@@ -50,7 +49,7 @@ def forecast_chill(case: ChillCase) -> ChillForecast:
         hours=Spread.of(_falling_h(hours, history.core_c, case.to_c)),
         curve_h=hours,
         slowest_c=slowest_c,
-        assumptions=(*food.assumptions, *size.assumptions, *_assumptions(case)),
+        assumptions=(*food.assumptions, *size.assumptions, *_assumptions(case, size)),
         cautions=_cautions(hours, slowest_c, case),
     )
 
@@ -98,7 +97,7 @@ def _check(case: ChillCase) -> None:
         raise Impossible("to_c", case.to_c, limit, "use a colder place or a higher temperature")
 
 
-def _assumptions(case: ChillCase) -> tuple[Message, ...]:
+def _assumptions(case: ChillCase, size: Extent) -> tuple[Message, ...]:
     told = [Message("heat-chill-even", from_c=case.from_c)]
     if case.shape == "bird":
         told.append(Message("heat-chill-bird"))
@@ -108,6 +107,8 @@ def _assumptions(case: ChillCase) -> tuple[Message, ...]:
         told.append(Message("heat-chill-ice-bath"))
     if case.medium != "air" and case.packaging is None and case.shape != "pot":
         told.append(Message("heat-chill-bare"))
+    if warmed_air(case, size) > LARGE_LOAD:
+        told.append(Message("heat-chill-large-load"))
     return tuple(told)
 
 
@@ -128,16 +129,15 @@ def _cautions(hours: Floats, slowest_c: Floats, case: ChillCase) -> tuple[Cautio
 
 
 def _cooled(case: ChillCase, food: ChillFood, size: Extent) -> History:
-    normals = stratified_normals(7, case.members, case.seed)
+    normals = stratified_normals(8, case.members, case.seed)
     mixing = food.stirred if case.stirred else food.mixing
     stuff = food.material
     base_k = float(np.asarray(stuff.conductivity_at(np.array([0.5 * (case.from_c + case.to_c)])))[0])
     nominal = chill_surface(case, size, chill_medium_c(case), normals[:, :1] * 0.0)
     shape = column(case, size, nominal.nominal_film / (base_k * mixing))
     leading = np.exp(CONDUCTIVITY_SPREAD * normals[0]) * mixing * np.exp(food.mixing_spread * normals[1])
-    spread = BIRD_SPREAD if case.shape == "bird" else SIZE_SPREAD
     body = Body(
-        shape.radius_m * np.exp(spread * normals[2]),
+        shape.radius_m * np.exp(size.spread * normals[2]),
         np.full(case.members, shape.exponent),
         _led(stuff, leading),
         CELLS,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass, replace
 
 from turnspit.errors import Impossible, OutOfRange
@@ -14,10 +15,19 @@ MASS_RANGE_KG = (0.02, 100.0)
 EXTENT_RANGE_MM = (5.0, 1000.0)
 BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
 """Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""
-USUAL_BOX = (1.0, 1.3, 2.2)
-USUAL_FULLNESS = 0.7
-USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 2.4, "pot": 0.7}
-"""Height over diameter where only the mass is told."""
+TOLD_SPREAD, USUAL_SPREAD, BIRD_SPREAD = 0.08, 0.11, 0.12
+"""Log spreads of the effective length: dimensions told to the centimetre of shapes that are no geometry; proportions
+taken as usual; birds."""
+USUAL_BOX = (1.0, 1.2, 2.8)
+USUAL_FULLNESS = 0.65
+"""Of a joint told by its mass alone: longer than a block and rounded, as loins and rolled joints are."""
+ROLL_WORDS = frozenset({"rolled", "boned", "boneless", "tied", "roll", "log"})
+"""What is called one of these and told by its mass alone is a roll, whatever else it is called."""
+USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 3.0, "pot": 1.0}
+"""Height over diameter where only the mass is told; a pot as deep as wide is the slowest."""
+POT_ENDS = 0.5
+"""Heat that leaves the top and the bottom of a pot, over that of its side: air under the lid, a shelf below; in a
+bath the bottom counts and the lid does not."""
 LONG = 10.0
 """Height over diameter of a cylinder whose height is not told: a roll so long that its ends do not count."""
 EMPTIEST, FULLEST = 0.3, 1.3
@@ -28,12 +38,17 @@ USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot
 
 @dataclass(frozen=True, slots=True)
 class Extent:
-    """Full extents in m, shortest first for bricks, diameter and height for what is round; `fullness` of the box."""
+    """Full extents in m, shortest first for bricks, diameter and height for what is round; `fullness` of the box.
+
+    `area_m2` is roughly its surface, 0 for a layer that goes on for ever.
+    """
 
     edges_m: tuple[float, ...]
     fullness: float
     width_m: float
     assumptions: tuple[Message, ...] = ()
+    spread: float = TOLD_SPREAD
+    area_m2: float = 0.0
 
 
 def extent(case: ChillCase, density_kg_m3: float) -> Extent:
@@ -42,7 +57,7 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
     volume_m3 = None if case.mass_kg is None else case.mass_kg / density_kg_m3
     edges_m = tuple(mm / 1000 for mm in case.dims_mm)
     if volume_m3 is not None and not edges_m:
-        told = _told_by_mass(case.shape, volume_m3, case.mass_kg or 0.0)
+        told = _told_by_mass(case, volume_m3)
     elif case.shape in ("cylinder", "pot"):
         told = _round(case.shape, edges_m, volume_m3)
     elif case.shape == "slab" and len(edges_m) == 1:
@@ -63,7 +78,7 @@ def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
 
     if case.shape in ("cylinder", "pot"):
         diameter_m, height_m = size.edges_m
-        return cylinder(diameter_m, height_m, film_per_m)
+        return cylinder(diameter_m, height_m, film_per_m, POT_ENDS if case.shape == "pot" else 1.0)
     if len(size.edges_m) == 1:
         return slab(size.edges_m[0])
     short, middle, long = size.edges_m
@@ -91,17 +106,29 @@ def _check(case: ChillCase) -> None:
         raise Impossible("mass_kg", None, "is missing", "a bird is sized by its mass")
 
 
-def _told_by_mass(shape: Shape, volume_m3: float, mass_kg: float) -> Extent:
+def _told_by_mass(case: ChillCase, volume_m3: float) -> Extent:
     """The usual proportions at this mass."""
+    shape, mass_kg = case.shape, case.mass_kg or 0.0
     if shape == "bird":
-        return Extent((BIRD_RADIUS_M * mass_kg ** (1 / 3),), 1.0, 1.25 * volume_m3 ** (1 / 3))
+        return Extent(
+            (BIRD_RADIUS_M * mass_kg ** (1 / 3),),
+            1.0,
+            1.25 * volume_m3 ** (1 / 3),
+            (),
+            BIRD_SPREAD,
+            5.5 * volume_m3 ** (2 / 3),
+        )
     if shape in ("cylinder", "pot"):
         diameter_m = (4 * volume_m3 / (math.pi * USUAL_HEIGHT[shape])) ** (1 / 3)
         size = _round(shape, (diameter_m,), volume_m3)
+    elif ROLL_WORDS & set(re.findall(r"\w+", case.food.casefold())):
+        across_m = (4 * volume_m3 / (math.pi * USUAL_HEIGHT["cylinder"])) ** (1 / 3)
+        size = _block((across_m, across_m, USUAL_HEIGHT["cylinder"] * across_m), volume_m3)
     else:
         unit_m = (volume_m3 / (math.prod(USUAL_BOX) * USUAL_FULLNESS)) ** (1 / 3)
         size = _block(tuple(share * unit_m for share in USUAL_BOX), volume_m3)
-    return replace(size, assumptions=(Message("heat-chill-usual-shape", mm=min(size.edges_m) * 1000),))
+    told = Message("heat-chill-usual-shape", mm=min(size.edges_m) * 1000)
+    return replace(size, assumptions=(told,), spread=USUAL_SPREAD)
 
 
 def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
@@ -110,12 +137,17 @@ def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) ->
     base_m2 = math.pi / 4 * diameter_m**2
     told_m = heights_m[0] if heights_m else None
     if volume_m3 is None:
-        return Extent((diameter_m, told_m or LONG * diameter_m), 1.0, diameter_m)
+        return _roll(diameter_m, told_m or LONG * diameter_m)
     filled_m = volume_m3 / base_m2
     if told_m is not None and filled_m > FULLEST * told_m:
         raise _contradicting(volume_m3, base_m2 * told_m)
     height_m = filled_m if told_m is None else min(filled_m, told_m) if shape == "pot" else told_m
-    return Extent((diameter_m, height_m), 1.0, diameter_m)
+    return _roll(diameter_m, height_m)
+
+
+def _roll(diameter_m: float, height_m: float) -> Extent:
+    area_m2 = math.pi * diameter_m * (diameter_m / 2 + height_m)
+    return Extent((diameter_m, height_m), 1.0, diameter_m, area_m2=area_m2)
 
 
 def _layer(depth_m: float, volume_m3: float | None) -> Extent:
@@ -123,7 +155,7 @@ def _layer(depth_m: float, volume_m3: float | None) -> Extent:
     if volume_m3 is None:
         return Extent((depth_m,), 1.0, max(depth_m, 0.25))
     side_m = math.sqrt(volume_m3 / depth_m)
-    return Extent(tuple(sorted((depth_m, side_m, side_m))), 1.0, math.sqrt(depth_m * side_m))
+    return _box(tuple(sorted((depth_m, side_m, side_m))), 1.0)
 
 
 def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
@@ -134,7 +166,13 @@ def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
     if volume_m3 is not None and not EMPTIEST < fullness < FULLEST:
         raise _contradicting(volume_m3, box_m3)
     fullness = min(fullness, 1.0)
-    return Extent(edges_m, fullness, math.sqrt(edges_m[0] * edges_m[1]) * fullness**0.5)
+    return _box(edges_m, fullness)
+
+
+def _box(edges_m: tuple[float, ...], fullness: float) -> Extent:
+    short, middle, long = edges_m
+    area_m2 = 2 * (short * middle + short * long + middle * long) * fullness ** (2 / 3)
+    return Extent(edges_m, fullness, math.sqrt(short * middle * fullness), area_m2=area_m2)
 
 
 def _contradicting(volume_m3: float, room_m3: float) -> Impossible:

@@ -26,8 +26,15 @@ WETNESS, WETNESS_SPREAD = 0.20, 0.8
 chilling of bare beef (Burfoot 1990), see tests/published."""
 POT_WETNESS = 0.02
 """The same for a covered pot; an open one loses more while it is hot."""
-TUB_MOST_M = 0.15
-"""Containers narrower than this are taken to be plastic tubs."""
+TUB_MOST_M = 0.12
+"""Pots no wider than this are taken to be plastic tubs; wider ones are more and more of metal."""
+REFRIGERATOR_W_K, REFRIGERATOR_SPREAD = 20.0, 0.6
+"""What a refrigerator carries off for each K that hot food warms its air, and the log spread (common practice: some
+160 W at 8 K). Loads warm them most in still air: white sauce, J. Milk Food Technol. 23(5) 142 (1960), abstract."""
+FAN_M_S = 0.2
+"""Rooms whose fans move the air this fast are taken to keep their temperature."""
+LARGE_LOAD = 0.02
+"""Where the refrigerator's share passes this, in m2K/W (a fifth of a still film's), it is said."""
 CRUST_KG_M2 = 0.8
 HUMIDITY = 0.8
 MEDIUM_SPREAD_K = 0.4
@@ -81,7 +88,7 @@ class ChillSurface:
 def chill_surface(
     case: ChillCase, size: Extent, medium_c: float, normals: Floats, area_factor: float = 1.0
 ) -> ChillSurface:
-    """The surface of a case; `normals` (4 rows, members) spread film, cover, wetness and the medium's temperature."""
+    """The surface of a case; `normals` (5 rows, members) spread film, cover, wetness, medium and refrigerator."""
     grid_k = np.linspace(0.0, case.from_c - medium_c + 2.0, 60)
     surface_c = medium_c + grid_k
     radiation = np.zeros_like(grid_k)
@@ -93,7 +100,7 @@ def chill_surface(
     else:
         convection = np.maximum(water_film(surface_c, medium_c, size.width_m), STILL_WATER_LEAST)
     resistance, spread = _cover(case, size)
-    film, cover, wetness, medium = normals[:4]
+    film, cover, wetness, medium, room = normals[:5]
     reach_k = min(2 * MEDIUM_SPREAD_K, 0.6 * (case.to_c - medium_c))
     return ChillSurface(
         medium_c=medium_c + np.clip(MEDIUM_SPREAD_K * medium, -reach_k, reach_k),
@@ -101,21 +108,30 @@ def chill_surface(
         convection=convection,
         radiation=radiation,
         film_factor=np.exp(FILM_SPREAD * film),
-        resistance=resistance * np.exp(spread * cover),
+        resistance=resistance * np.exp(spread * cover) + warmed_air(case, size) * np.exp(REFRIGERATOR_SPREAD * room),
         wetness=_wetness(case) * np.exp(WETNESS_SPREAD * wetness),
         area_factor=area_factor,
     )
 
 
 def _cover(case: ChillCase, size: Extent) -> tuple[float, float]:
-    """Resistance and its log spread; what stands in a pot is in metal, a small one in plastic."""
-    name: str | None = case.packaging
-    if name is None and case.shape == "pot":
-        name = "tub" if size.width_m < TUB_MOST_M else "pot"
-    if name is None:
+    """Resistance and its log spread; a pot is in plastic where it is small, and a larger one the less so."""
+    covers = table("chill_covers").by("cover")
+    if case.packaging is not None:
+        row = covers[case.packaging]
+        return float(row["resistance"]), float(row["spread"])
+    if case.shape != "pot":
         return 0.0, 0.0
-    row = table("chill_covers").by("cover")[name]
-    return float(row["resistance"]), float(row["spread"])
+    tub, pot = (float(covers[name]["resistance"]) for name in ("tub", "pot"))
+    # inversely to the width, so that more is never quicker
+    return max(tub * min(1.0, TUB_MOST_M / size.width_m), pot), float(covers["pot"]["spread"])
+
+
+def warmed_air(case: ChillCase, size: Extent) -> float:
+    """The resistance of a refrigerator whose air the food warms, per m2 of the food's surface, m2K/W."""
+    if case.medium != "air":
+        return 0.0
+    return max(0.0, 1 - case.air_m_s / FAN_M_S) * size.area_m2 / REFRIGERATOR_W_K
 
 
 def _wetness(case: ChillCase) -> float:

@@ -54,10 +54,10 @@ def brick(edges_m: Edges, film_per_m: float) -> Column:
     return _column(_brick(edges_m, film_per_m), film_per_m)
 
 
-def cylinder(diameter_m: float, height_m: float, film_per_m: float) -> Column:
-    """A round cylinder cooled from its side and both ends; `film_per_m` is h/k."""
-    directions = (_series(1, diameter_m / 2, film_per_m), _series(0, height_m / 2, film_per_m))
-    return _column(_crossed(directions, 4 / diameter_m + 2 / height_m), film_per_m)
+def cylinder(diameter_m: float, height_m: float, film_per_m: float, ends: float = 1.0) -> Column:
+    """A round cylinder cooled from its side and both ends; `film_per_m` is h/k, at the ends `ends` times that."""
+    directions = (_series(1, diameter_m / 2, film_per_m), _series(0, height_m / 2, ends * film_per_m))
+    return _column(_crossed(directions, 4 / diameter_m + ends * 2 / height_m), film_per_m)
 
 
 def ellipsoid(axes_m: Edges, film_per_m: float) -> Column:

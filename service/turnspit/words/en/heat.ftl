@@ -24,6 +24,7 @@ heat-chill-bird = No cooling of a whole bird has been published to check this by
 heat-chill-covered = The pot is taken to be covered; open, it cools sooner while it is hot.
 heat-chill-like-meat = Taken to cool as cooked meat does.
 heat-chill-like-soup = Taken to cool as soup does.
+heat-chill-large-load = So much hot food warms the refrigerator it stands in: the window allows for that, but a full or weak one takes longer still. Shallow pans are far quicker.
 heat-chill-usual-shape = Only the mass was told, so the usual proportions were taken: { LENGTH($mm) } across.
 heat-rest-board = Rests { SPAN($rest_min) } on a board in a room of about { TEMPERATURE(21) }.
 heat-rest-foil = Rests { SPAN($rest_min) } under loose foil in a room of about { TEMPERATURE(21) }.

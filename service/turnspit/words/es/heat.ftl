@@ -24,6 +24,7 @@ heat-chill-bird = No se ha publicado ningún enfriamiento de un ave entera con q
 heat-chill-covered = Se supone la olla tapada; destapada se enfría antes mientras está caliente.
 heat-chill-like-meat = Se toma como carne cocida que se enfría.
 heat-chill-like-soup = Se toma como sopa que se enfría.
+heat-chill-large-load = Tanta comida caliente calienta el frigorífico en el que está: el margen lo tiene en cuenta, pero uno lleno o flojo tarda aún más. En bandejas poco hondas se enfría mucho antes.
 heat-chill-usual-shape = Solo se dio el peso; se tomaron las proporciones usuales: { LENGTH($mm) } de grosor.
 heat-rest-board = Reposa { SPAN($rest_min) } sobre una tabla en un cuarto a unos { TEMPERATURE(21) }.
 heat-rest-foil = Reposa { SPAN($rest_min) } bajo papel de aluminio suelto en un cuarto a unos { TEMPERATURE(21) }.
