@@ -179,7 +179,7 @@ def _raw_kept(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
     if facts.raw_kept_h is None:
         return None
     asked = SafetyQuestion("thawed_keeps", facts.kind, elapsed_h=facts.raw_kept_h, injected=facts.injected)
-    return Breach(thawing.keeps(asked, kitchen), {"raw_kept_h": thawing.keeps_days(asked, kitchen) * 24})
+    return Breach(thawing.keeps(asked, kitchen), {"raw_kept_h": keeping_cold.keeps_days(asked, kitchen) * 24})
 
 
 def _stuffing(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
@@ -206,8 +206,15 @@ def _brine(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
         salted = SafetyQuestion("brine_injected", facts.kind)
         return Breach(hazards.brine_injected(salted, kitchen))
     asked = SafetyQuestion("brine_temperature", facts.kind, temperature_c=facts.brine_c, elapsed_h=facts.brine_h)
-    cold_c = limit("brine-cold", "brine_max_c", kitchen)
-    return Breach(keeping_cold.brine_temperature(asked, kitchen), {"brine_c": cold_c})
+    mended = {
+        "brine_c": _at_most(facts.brine_c, limit("brine-cold", "brine_max_c", kitchen)),
+        "brine_h": _at_most(facts.brine_h, limit("brine-cold", "elapsed_max_h", kitchen)),
+    }
+    return Breach(keeping_cold.brine_temperature(asked, kitchen), mended)
+
+
+def _at_most(value: float | None, most: float) -> float | None:
+    return None if value is None else min(value, most)
 
 
 def _hold(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:

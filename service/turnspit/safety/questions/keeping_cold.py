@@ -5,6 +5,7 @@ from __future__ import annotations
 from turnspit.message import Message
 from turnspit.reference import Kitchen
 from turnspit.safety.finding import Finding, finding, limit, within
+from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
 from turnspit.safety.questions.standing import clock_h
 
@@ -33,7 +34,10 @@ def cold_holding(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 
 def brine_temperature(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
-    """Brine and bird: cold all the time, two days at most. A cold place is not yet a cold brine."""
+    """Brine and bird: cold all the time, two days at most. A cold place is not yet a cold brine.
+
+    Past the days that it keeps raw, brine or no brine, a bird is thrown away; a cut of red meat is cooked before.
+    """
     cold_c = limit("brine-cold", "brine_max_c", kitchen)
     measured_c = question.temperature_c
     if measured_c is None and question.ambient_c is not None and not within(question.ambient_c, cold_c):
@@ -49,8 +53,16 @@ def brine_temperature(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         question.elapsed_h, limit("brine-cold", "elapsed_max_h", "home")
     ):
         long = Message("safety-brined-long", hours=question.elapsed_h)
-        return finding(kitchen, "brine-cold", "warn", "cook_at_once", long)
+        if within(question.elapsed_h, keeps_days(question, kitchen) * 24):
+            return finding(kitchen, "brine-cold", "warn", "cook_at_once", long)
+        return finding(kitchen, "brine-cold", "stop", "discard", long)
     return finding(kitchen, "brine-cold", "ok", "go_on", seen)
+
+
+def keeps_days(question: SafetyQuestion, kitchen: Kitchen) -> float:
+    """Days a raw cut of red meat, or anything else, keeps in the refrigerator."""
+    joint = red_meat(question.subject) and not question.injected
+    return limit("thawed-keeps", "red_meat_max_days" if joint else "poultry_max_days", kitchen)
 
 
 def receiving(question: SafetyQuestion, kitchen: Kitchen) -> Finding:

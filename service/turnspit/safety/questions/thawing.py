@@ -5,9 +5,8 @@ from __future__ import annotations
 from turnspit.message import Message
 from turnspit.reference import Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, within
-from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
-from turnspit.safety.questions.keeping_cold import too_warm
+from turnspit.safety.questions.keeping_cold import keeps_days, too_warm
 from turnspit.safety.questions.standing import clock_h, clock_rule
 
 STUFFED_JUST_NOW_H = 0.5
@@ -96,12 +95,6 @@ def keeps(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         return finding(kitchen, "thawed-keeps", "stop", "discard", seen)
     left = Message("safety-do-cook-by", days=days)
     return finding(kitchen, "thawed-keeps", "ok", "cook_at_once", seen, action=left)
-
-
-def keeps_days(question: SafetyQuestion, kitchen: Kitchen) -> float:
-    """Days a raw cut of red meat, or anything else, keeps in the refrigerator."""
-    joint = red_meat(question.subject) and not question.injected
-    return limit("thawed-keeps", "red_meat_max_days" if joint else "poultry_max_days", kitchen)
 
 
 def refreeze(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
