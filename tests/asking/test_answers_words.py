@@ -77,7 +77,14 @@ def test_every_station_has_a_name(kind, stuffed):
         assert f"asking-station-{station.name}" in keys("en")
 
 
-VALUES = {"kg": 9.07, "count": 12, "at": NOW.replace(hour=19), "unit": Message("asking-unit-oz")}
+VALUES = {
+    "kg": 9.07,
+    "c": 74.0,
+    "count": 12,
+    "at": NOW.replace(hour=19),
+    "unit": Message("asking-unit-oz"),
+    "roast": Message("roast-turkey"),
+}
 OFFERED = [key for key in ASKING if key.startswith(("asking-next-", "asking-choice-"))]
 TALK = "16 lb turkey for 10, dinner at 6"
 PLATICA = "pavo de 7 kg para 10, cena a las 8"

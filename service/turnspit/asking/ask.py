@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
-from typing import Any
+from typing import Any, Literal
 
 from turnspit.asking import moves
-from turnspit.asking.answers import Answer, Enquiry, answer_to, gravest_first, together
+from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, together
+from turnspit.asking.clean import clean
 from turnspit.asking.contract import Line, Question, Reply, SaidCaution
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.reading import Reading, flat, read_line
@@ -17,6 +19,28 @@ from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 LONGEST_TEXT = 10_000
+THANKS = frozenset(("thanks", "thank", "thx", "ty", "cheers", "gracias"))
+WITH_THANKS = frozenset(
+    (
+        "you",
+        "so",
+        "a",
+        "lot",
+        "very",
+        "much",
+        "many",
+        "great",
+        "ok",
+        "okay",
+        "perfect",
+        "got",
+        "it",
+        "muchas",
+        "mil",
+        "muy",
+    )
+)
+"""Words that may stand beside a thank-you without asking anything."""
 
 
 def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> tuple[Reply, Conversation]:
@@ -35,24 +59,48 @@ def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> 
 def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> Reader:
     """Language and habits as the line shows them; the units asked for, else those of the text, else the US ones."""
     before = conversation or Conversation("")
-    units = line.units or reading.understood.get("units") or reading.units or before.units or "us"
+    units = (
+        line.units
+        or reading.understood.get("units")
+        or reading.units
+        or _by_degrees(reading)
+        or before.units
+        or ("metric" if reading.language == "es" else "us")
+    )
     usual: Clock = "24h" if reading.language == "es" and units == "metric" else "12h"
     return Reader(line.now, reading.language, units, reading.clock or before.clock or usual)
+
+
+def _by_degrees(reading: Reading) -> Literal["metric"] | None:
+    """Metric where a bare number of the line was read as degrees Celsius: "68 in the breast"."""
+    bare = (trace for trace in reading.traces if trace.path.endswith("_c") and isinstance(trace.value, int | float))
+    said = ((re.findall(r"\d+(?:[.,]\d+)?", trace.words), trace.value) for trace in bare)
+    celsius = any(float(number.replace(",", ".")) == value for numbers, value in said for number in numbers)
+    return "metric" if celsius else None
 
 
 def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Answer:
     if reading.move == "start_over":
         return moves.started_over()
+    if _is_thanks(line):
+        return moves.thanked()
     text = _text(line, reading, conversation)
-    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, text, reading.topic)
-    answer = together([answer_to(intent, enquiry) for intent in reading.intents])
+    day = reading.kept.get("day") or ""
+    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, text, reading.topic, day)
+    answer = together(answers_to(reading.intents, enquiry))
     if reading.move == "why":
-        return moves.why(answer)
+        return moves.why(answer, line.explain)
     if reading.move == "assumptions":
         return moves.assumptions(answer)
     if reading.move == "show":
         return moves.shown(answer, reading.understood, answer.assumed)
     return answer
+
+
+def _is_thanks(line: Line) -> bool:
+    """Whether the line says thanks and nothing else."""
+    words = re.findall(r"[a-z]+", clean(line.text))
+    return bool(THANKS.intersection(words)) and THANKS.union(WITH_THANKS).issuperset(words)
 
 
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
@@ -84,9 +132,16 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
         assumptions=(*corrected, *(_sentence(message, reader) for message in answer.assumptions)),
         cautions=tuple(SaidCaution(say(c.message, reader), c.rule, c.severity) for c in _cautions(answer)),
         question=_question(answer, reading, reader),
-        next=tuple(say(message, reader) for message in answer.next[:NEXT_LINES]),
+        next=_next(answer, line, reader),
         data=data,
     )
+
+
+def _next(answer: Answer, line: Line, reader: Reader) -> tuple[str, ...]:
+    """Lines that could come next, without the one that was just typed."""
+    asked = clean(line.text).strip(" ?.!")
+    offered = [say(message, reader) for message in answer.next]
+    return tuple(text for text in offered if clean(text).strip(" ?.!") != asked)[:NEXT_LINES]
 
 
 def _sentence(message: Message, reader: Reader) -> str:
@@ -129,6 +184,8 @@ def _continued(
     if reading.move == "start_over":
         return Conversation(conversation_id, reading.language, clock=reading.clock)
     before = conversation or Conversation(conversation_id)
+    if _is_thanks(line):
+        return replace(before, id=conversation_id)
     about_the_answer = reading.move in {"why", "assumptions", "show"}
     set_by: dict[str, SetBy] = dict.fromkeys(answer.assumed, "assumed")
     held = flat(before.understood)

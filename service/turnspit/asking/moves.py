@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any
 
 from turnspit.asking.answers import Answer
+from turnspit.asking.answers.answer import once
 from turnspit.message import Message, Value
 
 WORDS = {
@@ -19,9 +20,26 @@ WORDS = {
 """Paths whose value is one of a few names, with the beginning of the key that puts the name into words."""
 
 
-def why(answer: Answer) -> Answer:
-    """The reasoning behind the answer, with its numbers and sources, in the place of its lines."""
-    return replace(answer, lines=answer.reasons, question=None, choices=(), asks="")
+REASONS = 3
+SOURCES = ("asking-why-sources", "asking-why-source")
+
+
+def why(answer: Answer, explain: bool = False) -> Answer:
+    """The reasons that weigh most, with their numbers, in the place of the lines, then the sources; all reasons where
+    an explanation was asked for."""
+    told = [reason for reason in answer.reasons if reason.key not in SOURCES]
+    sources = [reason for reason in answer.reasons if reason.key in SOURCES]
+    lines = once([*(told if explain else told[:REASONS]), *sources])
+    following = tuple(message for message in answer.next if message.key != "asking-next-why")
+    return replace(
+        answer, lines=lines, question=None, choices=(), asks="", next=(*following, Message("asking-next-assumed"))
+    )
+
+
+def thanked() -> Answer:
+    """A thank-you is answered in kind, and the talk goes on where it stood."""
+    examples = (Message("asking-next-carve"), Message("asking-next-leftovers"), Message("asking-next-help"))
+    return Answer(headline=Message("asking-thanked"), next=examples)
 
 
 def assumptions(answer: Answer) -> Answer:

@@ -6,14 +6,41 @@ a kind answer. Modules are loaded when they are asked for: a question about cups
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from importlib import import_module
 
 from turnspit.asking.answers.answer import Answer, Enquiry, gravest_first, together
 from turnspit.asking.answers.refused import refusal
+from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.contract import Intent
 from turnspit.errors import TurnspitError
 
-__all__ = ["Answer", "Enquiry", "answer_to", "gravest_first", "together"]
+__all__ = ["Answer", "Enquiry", "answer_to", "answers_to", "gravest_first", "together"]
+
+GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carve", "leftovers", "unknown")
+"""What a plain danger is answered instead of; a plan with its hour stays, behind the danger."""
+
+
+def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
+    """One answer an intent; a danger that stands plainly in the line is answered first, whatever it was read as."""
+    danger = topic_of(enquiry.text, "dangers")
+    if "safety" in intents or not danger or (danger == "standing_limit" and topic_of(enquiry.text, "safety_in_oven")):
+        return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
+    planned = enquiry.said("serve_at") is not None
+    kept = [intent for intent in intents if intent not in GIVES_WAY or (intent == "plan" and planned)]
+    return [answer_to(intent, enquiry) for intent in ("safety", *kept)]
+
+
+def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:
+    """Nothing on carving or keeping what may not be eaten as it is."""
+    stops = any(
+        caution.severity == "stop"
+        for intent, answer in zip(intents, answers, strict=True)
+        if intent == "safety"
+        for caution in answer.cautions
+    )
+    pairs = zip(intents, answers, strict=True)
+    return [answer for intent, answer in pairs if not (stops and intent in ("carve", "leftovers"))]
 
 
 def answer_to(intent: Intent, enquiry: Enquiry) -> Answer:

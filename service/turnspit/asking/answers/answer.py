@@ -15,11 +15,13 @@ if TYPE_CHECKING:  # the planning room loads the heat model, which a question ab
     from turnspit.planning import Kitchen
 
 Item = TypeVar("Item")
+NAMED_SOURCES = 4
 
 
 @dataclass(frozen=True, slots=True)
 class Enquiry:
-    """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about."""
+    """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about;
+    `day` (ISO date, "" for none) a day that was said without an hour."""
 
     understood: Understood
     reader: Reader
@@ -27,6 +29,7 @@ class Enquiry:
     kitchen: Kitchen | None = None
     text: str = ""
     topic: str = ""
+    day: str = ""
 
     def said(self, path: str) -> Any:
         """What `understood` holds at a dotted path ("roast.mass_kg"), None where nothing was said."""
@@ -62,7 +65,9 @@ class Answer:
 
 
 def together(answers: Sequence[Answer]) -> Answer:
-    """One answer from several: the first leads, the headline of each further one becomes a line, nothing is lost."""
+    """One answer from several: the first leads, or one that stops something; the headline of each further one becomes
+    a line, nothing is lost."""
+    answers = sorted(answers, key=lambda answer: all(caution.severity != "stop" for caution in answer.cautions))
     first, *others = answers
     if not others:
         return replace(first, lines=once(first.lines), assumptions=once(first.assumptions))
@@ -97,5 +102,8 @@ def once(items: Sequence[Item]) -> tuple[Item, ...]:
 
 
 def sources_line(sources: Sequence[str]) -> tuple[Message, ...]:
-    """The sources in one line; nothing where there are none."""
-    return (Message("asking-why-sources", sources="; ".join(sources)),) if sources else ()
+    """The sources in one line, the first ones named and the others counted; nothing where there are none."""
+    if not sources:
+        return ()
+    named, more = "; ".join(sources[:NAMED_SOURCES]), max(0, len(sources) - NAMED_SOURCES)
+    return (Message("asking-why-sources", sources=named, more=more),)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import safety
-from turnspit.asking.answers.answer import Answer, sources_line
+from turnspit.asking.answers.answer import Answer, once, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -18,8 +18,11 @@ FEDERAL_PERCENT = 5.5
 """About 3/4 cup of table salt a gallon."""
 MADE_BY = ("brine-step-dissolve", "brine-step-dissolve-sugar", "brine-step-ice", "brine-step-ice-only")
 """The steps that an answer in words tells; all of them stand in a timetable."""
-LEADING = ("brine-note-too-long", "brine-note-too-short")
-"""Notes that answer "may it stay so long?" and so come first."""
+VERDICTS = ("brine-note-too-long", "brine-note-too-short")
+"""Notes in whose place the answer itself says whether the hours are right."""
+FITS = ("brine-note-fits", "brine-note-misfit")
+MOST_H = 48.0
+"""Raw meat stays in brine two days at most (FSIS; the rule `brine-cold`)."""
 BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
 """Notes that answer "why?" rather than "what do I do?"."""
 
@@ -32,9 +35,18 @@ def answer(enquiry: Enquiry) -> Answer:
 
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
+    if plan.allowed and topic_of(enquiry.text, "brine_done") and enquiry.said("brine.hours") is not None:
+        return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
-    told = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_steps(plan), *_notes(plan)]
-    headline, *lines = sorted(told, key=lambda message: message.key not in LEADING)
+    recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_steps(plan), *_notes(plan)]
+    asks_fit = topic_of(enquiry.text, "brine_asked") == "fits"
+    verdict = _verdict(enquiry, plan)
+    if asks_fit:
+        fits = [note for note in recipe if note.key in FITS]
+        recipe = [*fits, *_headline(plan), *_strength(plan)] if plan.fits else [*_headline(plan), *fits]
+    elif verdict and topic_of(enquiry.text, "brine_asked"):
+        recipe = [*_headline(plan)]
+    headline, *lines = once([*_label_first(enquiry, plan), *verdict, *recipe])
     return Answer(
         headline=headline,
         lines=tuple(lines),
@@ -52,6 +64,55 @@ def answer(enquiry: Enquiry) -> Answer:
         ),
         data={"brine": _document(plan)},
     )
+
+
+def _brined(taken: Taken, plan: BrinePlan) -> Answer:
+    """It has been in the brine already: whether so long was right, and what to do with it now."""
+    lost = (plan.case.hours or 0.0) > MOST_H
+    gravy = [note for note in plan.notes if note.key == "brine-note-gravy"]
+    after = [] if lost else [Message("asking-brine-after"), *gravy]
+    headline, *lines = [*_verdict(taken.enquiry, plan, done=True), *after]
+    return Answer(
+        headline=headline,
+        lines=tuple(lines),
+        reasons=_reasons(plan),
+        assumptions=taken.assumptions,
+        assumed=taken.assumed,
+        cautions=plan.cautions,
+        next=(
+            Message("asking-next-brine" if lost else "asking-next-brined-plan"),
+            Message("asking-next-keeps" if lost else "asking-next-how-long"),
+            Message("asking-next-why"),
+        ),
+        data={"brine": _document(plan)},
+    )
+
+
+def _label_first(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
+    """Whether this bird may be brined at all hangs on its label."""
+    asks = topic_of(enquiry.text, "brine_asked") == "may"
+    return (Message("asking-brine-label-first"),) if asks and plan.allowed and plan.case.sold_as is None else ()
+
+
+def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Message, ...]:
+    """Whether the hours that were said are right, where that is asked or they are wrong."""
+    from turnspit.heat import roast
+
+    hours = plan.case.hours
+    if hours is None or not plan.allowed:
+        return ()
+    said: dict[str, float] = {"hours_min": hours * 60, "low": plan.hours_low, "high": plan.hours_high}
+    asked = topic_of(enquiry.text, "brine_asked")
+    if hours > MOST_H:
+        form = "bird" if roast(plan.case.kind).poultry else "joint"
+        return (Message(f"asking-brine-over-two-days-{form}", **said),)
+    if hours > plan.hours_high:
+        return (Message("asking-brine-too-long", **said),)
+    if hours < plan.hours_low:
+        return (Message("asking-brine-too-short", **said),)
+    if done:
+        return (Message("asking-brine-done", **said),)
+    return (Message(f"asking-brine-{asked}", **said),) if asked in {"enough", "not-too-long"} else ()
 
 
 def _endangers(enquiry: Enquiry) -> bool:
@@ -110,7 +171,7 @@ def _salt(plan: BrinePlan) -> dict[str, float]:
 
 
 def _notes(plan: BrinePlan) -> list[Message]:
-    return [note for note in plan.notes if note.key not in BACKGROUND]
+    return [note for note in plan.notes if note.key not in (*BACKGROUND, *VERDICTS)]
 
 
 def _steps(plan: BrinePlan) -> list[Message]:

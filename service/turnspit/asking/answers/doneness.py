@@ -10,12 +10,14 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers import holding, safety
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roasting import (
+    before_carving,
     clock_window,
     done_when,
     forecast_document,
     reasons,
     rest_line,
     roast_cautions,
+    tender,
 )
 from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, name_of, roast_case_of, target_of
 from turnspit.asking.answers.topics import topic_of
@@ -27,6 +29,8 @@ if TYPE_CHECKING:
     from turnspit.tracking import Placed
 
 CARVE_MIN = 15.0
+FRESH = timedelta(minutes=10)
+"""A reading older than this is taken again before anything is said of it."""
 DANGERS = ("thermometer", "receiving", "power_cut", "interrupted", "warm_holding", "cold_holding", "cooling", "pink")
 """Readings that are not of a roast in its oven."""
 
@@ -43,6 +47,8 @@ def answer(enquiry: Enquiry) -> Answer:
     """When it is ready by the readings given, or the rule that decides where none is."""
     if safety.speaks_of(enquiry, *DANGERS) or enquiry.said("reading.place") == "leftovers":
         return safety.answer(enquiry)
+    if _for_people_at_risk(enquiry):
+        return safety.answer(enquiry)
     asked_apart = topic_of(enquiry.text, "doneness") and not any(sign.isdigit() for sign in enquiry.text)
     if enquiry.said("reading.temperature_c") is None or asked_apart:
         return _without_reading(enquiry)
@@ -53,6 +59,12 @@ def answer(enquiry: Enquiry) -> Answer:
     row, forecast = roast(case.kind), forecast_of(case)
     slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
     return _told(taken, forecast, row, slowest)
+
+
+def _for_people_at_risk(enquiry: Enquiry) -> bool:
+    """Whether it is asked if so many degrees are right for children, the old or the ill."""
+    asks = topic_of(enquiry.text, "safety_at_risk") and topic_of(enquiry.text, "safety_asked")
+    return bool(asks) and enquiry.said("reading.temperature_c") is not None
 
 
 def _with_stuffing(enquiry: Enquiry) -> Enquiry:
@@ -73,20 +85,21 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
     if taken.enquiry.said("reading.oven_left_on") is False:
         return _resting(taken, forecast, row, read)
     others = [Message("asking-doneness-others")] if row.poultry else []
-    lines = [*done_when(row, forecast)] if not placed.done else others
+    after = [*others, *before_carving(row, forecast), *tender(row, forecast)]
+    lines = [*done_when(row, forecast)] if not placed.done else after
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
     lines += _against_dinner(taken.enquiry, row, read)
     return Answer(
-        headline=_headline(read, forecast),
+        headline=_headline(read, forecast, taken.enquiry.now),
         lines=tuple(lines),
         reasons=(Message(_how_placed(taken), members=case.members), *reasons(case, row, forecast)),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
         cautions=(*taken.cautions, *roast_cautions(forecast, row)),
         next=(
-            Message("asking-next-early" if placed.done else "asking-next-late"),
-            Message("asking-next-probe"),
+            Message("asking-next-rest" if placed.done else "asking-next-late"),
+            Message("asking-next-hold" if placed.done else "asking-next-probe"),
             Message("asking-next-why"),
         ),
         data={"doneness": _document(read, forecast), "forecast": forecast_document(forecast)},
@@ -120,7 +133,7 @@ def _how_placed(taken: Taken) -> str:
     return "asking-why-placed" if timed else "asking-why-placed-untimed"
 
 
-def _headline(read: Read, forecast: RoastForecast) -> Message:
+def _headline(read: Read, forecast: RoastForecast, now: datetime) -> Message:
     placed = read.placed
     said: dict[str, Value] = {
         "c": placed.temperature_c,
@@ -132,6 +145,10 @@ def _headline(read: Read, forecast: RoastForecast) -> Message:
             return Message("asking-doneness-pull", target_c=forecast.target_c, **said)
         return Message("asking-doneness-done" if len(forecast.history_c) > 1 else "asking-doneness-reached", **said)
     low_at, high_at = _window(read)
+    if high_at <= now:
+        return Message("asking-doneness-overdue", at=read.at, high_at=high_at, **said)
+    if low_at <= now and now - read.at > FRESH:
+        return Message("asking-doneness-due", at=read.at, low_at=low_at, high_at=high_at, **said)
     return Message(
         "asking-doneness-ready",
         at=read.at,
@@ -166,9 +183,12 @@ def _place(taken: Taken, forecast: RoastForecast, reading: Mapping[str, Any]) ->
         taken.assumed["reading.at"] = taken.enquiry.now.isoformat()
         taken.told.append(Message("asking-taken-reading-now"))
     at = datetime.fromisoformat(said_at) if said_at else taken.enquiry.now
-    return Read(
-        at, place_reading(forecast, station, float(reading["temperature_c"]), _elapsed_min(taken.enquiry, at))
-    )
+    elapsed_min = _elapsed_min(taken.enquiry, at)
+    if elapsed_min is not None and elapsed_min < 0:
+        not_yet = Message("asking-taken-not-in-yet", start_at=taken.enquiry.moment("start_at") or at)
+        taken.told += [] if not_yet in taken.told else [not_yet]
+        elapsed_min = None
+    return Read(at, place_reading(forecast, station, float(reading["temperature_c"]), elapsed_min))
 
 
 def _elapsed_min(enquiry: Enquiry, at: datetime) -> float | None:
@@ -210,7 +230,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     c = target_of(taken, row) or row.default_target_c
     told = {
         "when": Message(f"asking-doneness-when-{form}", c=c, safe_c=row.safe_c, roast=name_of(kind)),
-        "probe": Message(f"asking-doneness-probe-{form}", c=c),
+        "probe": Message(f"asking-doneness-probe-{form}", c=c, safe_c=row.safe_c),
         "late": Message("asking-doneness-late", c=row.safe_c),
     }
     headline = told.pop(topic)
@@ -228,7 +248,12 @@ def _without_reading(enquiry: Enquiry) -> Answer:
             caution("poultry-165", "info") if row.poultry else caution("meat-145", "info"),
             caution("colour-no-proof", "info"),
         ),
-        next=(Message("asking-next-doneness"), Message("asking-next-early"), Message("asking-next-rest")),
+        next=(
+            Message("asking-next-doneness" if row.poultry else "asking-next-doneness-joint"),
+            Message("asking-next-early"),
+            Message("asking-next-rest"),
+            Message("asking-next-why"),
+        ),
     )
 
 

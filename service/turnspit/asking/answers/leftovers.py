@@ -8,6 +8,16 @@ from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution
 
+RELATED = {"keep": ("reheat", "freeze"), "reheat": ("keep",), "freeze": ("keep", "reheat"), "bones": ("keep",)}
+"""What is told beside the one thing that was asked; beside the chilling, all of it."""
+RULES = {
+    "keep": ("leftovers-days",),
+    "reheat": ("reheat-165", "leftovers-days"),
+    "freeze": ("leftovers-days",),
+    "bones": ("two-hours",),
+}
+NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze": ("reheat", "keeps")}
+
 
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
@@ -24,18 +34,20 @@ def answer(enquiry: Enquiry) -> Answer:
         "bones": Message("asking-leftovers-bones"),
     }
     headline = told.pop(topic)
-    cooling = () if enquiry.kitchen == "home" else (Message("asking-leftovers-two-stage"),)
-    rules = ["two-hours", "leftovers-days", "reheat-165"]
+    lines = [told[name] for name in RELATED.get(topic, tuple(told))]
+    chilled = topic == "chill" and enquiry.kitchen != "home"
+    cooling = (Message("asking-leftovers-two-stage"),) if chilled else ()
+    rules = list(RULES.get(topic, ("two-hours", "leftovers-days", "reheat-165")))
     if enquiry.kitchen != "home":
-        rules += ["cooling-two-stage", "date-marking"]
+        rules += ["cooling-two-stage"] if topic == "chill" else []
+        rules += ["date-marking"] if topic in ("chill", "keep") else []
     return Answer(
         headline=headline,
-        lines=(*told.values(), *cooling),
+        lines=(*lines, *cooling),
         reasons=(Message("asking-why-leftovers"), Message("asking-why-shallow")),
         cautions=tuple(caution(rule, "info") for rule in rules),
         next=(
-            Message("asking-next-left-out"),
-            Message("asking-next-reheat"),
+            *(Message(f"asking-next-{name}") for name in NEXT.get(topic, ("reheat", "keeps"))),
             Message("asking-next-why"),
         ),
     )

@@ -8,16 +8,24 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import roast_time
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
-from turnspit.asking.answers.roasting import forecast_document, outward, reasons, roast_cautions
+from turnspit.asking.answers.roasting import (
+    before_carving,
+    forecast_document,
+    outward,
+    reasons,
+    roast_cautions,
+    tender,
+)
 from turnspit.asking.answers.taken import USUAL_KIND, name_of, usual_kind
-from turnspit.asking.answers.wishes import dinner_of
+from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.wishes import brined, dinner_of
 from turnspit.message import Caution, Message
 from turnspit.words import Reader
 
 if TYPE_CHECKING:
     from turnspit.planning import Timetable
 
-EXPLAINED_TASKS = ("thaw", "brine_in", "roast_in", "rest", "hold")
+EXPLAINED_TASKS = ("roast_in", "thaw", "brine_in", "rest", "hold")
 ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "two-hours", "stuffing-just-before")
 """Reminders that belong to the answer itself; the others stand with the task they are about."""
 TOLD_TASKS = ("rest", "carve")
@@ -33,21 +41,39 @@ def answer(enquiry: Enquiry) -> Answer:
         return _without_time(enquiry)
     from turnspit.planning import plan_dinner, timetable_document
 
-    timetable = plan_dinner(dinner_of(enquiry), enquiry.now)
+    wish = dinner_of(enquiry)
+    timetable = plan_dinner(wish, enquiry.now)
+    salted = brined(enquiry)
+    if not salted and _said_brined(enquiry) and _has_no_time_to_brine(timetable):
+        salted = True
+        roast = replace(wish.roast, sold_as="injected")
+        timetable = plan_dinner(replace(wish, roast=roast, brine=replace(wish.brine, wanted=False)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     return Answer(
         headline=timetable.headline,
         lines=_lines(enquiry, timetable),
         reasons=_reasons(timetable),
-        assumptions=tuple(told for told in timetable.assumptions if not told.key.startswith("heat-")),
+        assumptions=(
+            *([Message("asking-taken-brined")] if salted else []),
+            *(told for told in timetable.assumptions if not told.key.startswith("heat-")),
+        ),
         assumed=_assumed(enquiry, timetable),
-        cautions=_cautions(timetable),
+        cautions=tuple(said for said in _cautions(timetable) if not (salted and said.rule == "injected-no-brine")),
         question=Message("asking-ask-kind") if unclear else None,
         choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
         asks="roast.kind" if unclear else "",
         next=_next(timetable, enquiry.reader),
         data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
     )
+
+
+def _said_brined(enquiry: Enquiry) -> bool:
+    """ "Brined 16 lb turkey": it may be brined already, or wanted so."""
+    return bool(topic_of(enquiry.text, "brined"))
+
+
+def _has_no_time_to_brine(timetable: Timetable) -> bool:
+    return any(told.key == "planning-no-time-for-brine" for told in timetable.assumptions)
 
 
 def _without_time(enquiry: Enquiry) -> Answer:
@@ -71,6 +97,7 @@ def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
         window = timetable.ready
         low_at, high_at = outward(window.p10, window.p90)
         lines.append(Message("asking-plan-ready", low_at=low_at, high_at=high_at, c=timetable.pull_c))
+    lines += _before_carving(timetable)
     by_id = {task.id: task for task in timetable.tasks}
     shown = [by_id[name] for name in TOLD_TASKS if name in by_id]
     lines += [Message("asking-plan-task", title=task.title, at=task.start) for task in shown]
@@ -83,6 +110,17 @@ def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
     return tuple(lines)
 
 
+def _before_carving(timetable: Timetable) -> list[Message]:
+    """What meat taken out below its safe minimum must read before it is carved: a prediction is no proof."""
+    forecast = timetable.forecast
+    if forecast is None:
+        return []
+    from turnspit.heat import roast
+
+    row = roast(forecast.case.kind)
+    return [*before_carving(row, forecast), *tender(row, forecast)]
+
+
 def _reasons(timetable: Timetable) -> tuple[Message, ...]:
     forecast = timetable.forecast
     computed: tuple[Message, ...] = ()
@@ -90,13 +128,11 @@ def _reasons(timetable: Timetable) -> tuple[Message, ...]:
         from turnspit.heat import roast
 
         computed = reasons(forecast.case, roast(forecast.case.kind), forecast)
-    steps = [
-        Message("asking-plan-why", title=task.title, why=task.why)
-        for task in timetable.tasks
-        if task.id in EXPLAINED_TASKS
-    ]
+    by_id = {task.id: task for task in timetable.tasks}
+    explained = [by_id[name] for name in EXPLAINED_TASKS if name in by_id]
+    steps = [Message("asking-plan-why", title=task.title, why=task.why) for task in explained]
     ways = [Message("asking-plan-way", title=way.title, why=way.why) for way in timetable.ways]
-    return (*computed, *ways, *steps, *sources_line(timetable.sources))
+    return (*computed[:1], *steps[:2], *computed[1:], *ways, *steps[2:], *sources_line(timetable.sources))
 
 
 def _assumed(enquiry: Enquiry, timetable: Timetable) -> dict[str, Any]:

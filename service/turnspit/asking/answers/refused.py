@@ -12,6 +12,18 @@ from turnspit.errors import TurnspitError, Unknown
 from turnspit.message import Message
 
 FAR_DAYS = 60
+POUND_KG = 0.45359237
+USUAL = {
+    "roast.mass_kg": {"us": (12 * POUND_KG, 16 * POUND_KG, 20 * POUND_KG), "metric": (5.0, 7.0, 9.0)},
+    "oven.temperature_c": {"us": (162.78, 176.67, 218.33), "metric": (160.0, 180.0, 220.0)},
+    "reading.temperature_c": {"us": (54.44, 65.56, 73.89), "metric": (55.0, 65.0, 74.0)},
+}
+USUAL_AS = {
+    "roast.mass_kg": ("asking-choice-mass", "kg"),
+    "oven.temperature_c": ("asking-choice-oven", "c"),
+    "reading.temperature_c": ("asking-choice-reading", "c"),
+}
+"""Choices offered where a value cannot be, by what is asked."""
 EXAMPLES = (Message("asking-next-plan"), Message("asking-next-size"), Message("asking-next-help"))
 
 
@@ -42,11 +54,13 @@ def _told(error: TurnspitError, enquiry: Enquiry) -> tuple[str, Message, str, Me
     if name in {"serve_at", "start_at"} and (at := _moment(value)) is not None:
         return name, _time(at, enquiry), "serve_at", Message("asking-ask-serve_at")
     if name.endswith("_c") and isinstance(value, int | float):
-        return name, Message("asking-refused-temperature", c=float(value)), "", Message("asking-ask-temperature")
+        return _degrees(name, float(value), enquiry)
     if name.endswith("_l") and not negative and isinstance(value, int | float):
         return name, Message("asking-refused-volume", litres=float(value)), "", Message("asking-ask-volume")
     if name == "covers":
         return name, Message("asking-refused-covers", count=_shown(value)), "covers", Message("asking-ask-covers")
+    if negative and name.endswith(("_min", "_h", "_s")):
+        return name, Message("asking-refused-hours"), "", Message("asking-ask-when-in")
     if negative:
         return name, Message("asking-refused-negative", value=_shown(value)), "", Message("asking-ask-other")
     return name, Message("asking-refused-value", value=_shown(value)), "", Message("asking-ask-other")
@@ -60,8 +74,23 @@ def _item(error: TurnspitError) -> tuple[str, Message, str, Message]:
     return "item", Message("asking-refused-item", value=_shown(error.value), known=known), "amount.item", question
 
 
+def _degrees(name: str, c: float, enquiry: Enquiry) -> tuple[str, Message, str, Message]:
+    """Degrees that cannot be: the oven's or the thermometer's are asked for again."""
+    headline = Message("asking-refused-temperature", c=c)
+    if enquiry.said("oven.temperature_c") is not None and abs(enquiry.said("oven.temperature_c") - c) < 1:
+        return name, headline, "oven.temperature_c", Message("asking-ask-oven")
+    if enquiry.said("reading.temperature_c") is not None:
+        return name, headline, "reading.temperature_c", Message("asking-ask-reading")
+    return name, headline, "", Message("asking-ask-temperature")
+
+
 def _choices(asks: str, enquiry: Enquiry) -> tuple[Message, ...]:
-    """For a time that has passed: the same hour as soon as it comes again, and the day after."""
+    """Lines to tap: usual weights, oven settings and readings; for a time that has passed the same hour as soon as it
+    comes again, and the day after."""
+    usual = USUAL.get(asks, {}).get(enquiry.reader.units, ())
+    if usual:
+        key, name = USUAL_AS[asks]
+        return tuple(Message(key, **{name: value}) for value in usual)
     said = enquiry.moment("serve_at") if asks == "serve_at" else None
     if said is None:
         return ()

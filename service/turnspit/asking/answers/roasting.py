@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 FIVE = 5
 """Minutes: nobody reads a roast's time finer."""
 LARGE_BIRD_KG = 5.4
+TOLERANCE_K = 0.3
 FLOOR_C = 162.5
 """An oven set to this or more meets the federal floor of 325 F."""
 
@@ -51,7 +52,25 @@ def done_when(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
         return (Message("asking-done-bird", c=forecast.pull_c), *stuffed)
     said: dict[str, Value] = {"c": forecast.pull_c, "target_c": forecast.target_c, "safe_c": row.safe_c}
     rises = forecast.pull_c < forecast.target_c
-    return (Message("asking-done-joint-rising" if rises else "asking-done-joint", **said),)
+    out = Message("asking-done-joint-rising" if rises else "asking-done-joint", **said)
+    return (out, *before_carving(row, forecast), *tender(row, forecast))
+
+
+def before_carving(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
+    """What has to be read before the knife, where meat is taken out below its safe minimum to rise in the rest."""
+    if row.poultry or forecast.pull_c >= row.safe_c - TOLERANCE_K:
+        return ()
+    if forecast.target_c < row.safe_c - TOLERANCE_K:
+        return (Message("asking-carve-below-safe", c=forecast.target_c, safe_c=row.safe_c),)
+    return (Message("asking-carve-when-safe", safe_c=row.safe_c),)
+
+
+def tender(row: RoastRow, forecast: RoastForecast) -> tuple[Message, ...]:
+    """A cut full of sinew is safe long before it is tender."""
+    pulled_c = row.doneness.get("pulled")
+    if pulled_c is None or forecast.target_c >= row.doneness.get("sliced", pulled_c):
+        return ()
+    return (Message("asking-tender", safe_c=row.safe_c, pulled_c=pulled_c),)
 
 
 def rest_line(row: RoastRow, mass_kg: float) -> Message:

@@ -5,46 +5,74 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import holding
-from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.answer import Answer, Enquiry, once
+from turnspit.asking.answers.danger import OWN_TOPICS, danger_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
-from turnspit.safety import TOPICS, Finding, SafetyQuestion, Topic, check_question
+from turnspit.safety import Finding, SafetyQuestion, Topic, check_question, hold_min
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-OWN_TOPICS = {"stuffing": "target", "spoiled": "keeping"}
-"""Topics of this room, with the one of the safety room that checks them."""
-RED_MEATS = ("beef", "veal", "lamb", "pork", "ham")
-KEPT_FROM_H = 24.0
-"""Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
-MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding")
-"""Topics whose words leave open that the food stood out."""
+TABLE_STARTS_C = 54.5
+"""130 F, the coolest row of the code's time table for whole meat roasts."""
+RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
+"""Two days raw, four days cooked, in the refrigerator."""
 LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
 """Topics whose short answer stands before what the check found."""
+
+EATEN = ("reheat", "leftovers", "refreeze", "freeze")
+"""Lines that make no sense about food that has to be thrown away."""
+NEXT_BY_TOPIC = {
+    "left_out": ("leftovers", "reheat", "standing"),
+    "standing_limit": ("leftovers", "keeps"),
+    "keeping": ("reheat", "freeze"),
+    "reheat": ("keeps", "standing"),
+    "cooling": ("keeps", "reheat"),
+    "thawed_on_counter": ("thaw", "refreeze"),
+    "thaw_method": ("thaw", "counter"),
+    "refreeze": ("thaw", "counter"),
+    "brine_temperature": ("brine", "too-long"),
+    "brine_injected": ("how-long", "probe"),
+    "brine_reuse": ("brine", "scale-gravy"),
+    "stuffed_ahead": ("unstuffed", "probe"),
+    "from_frozen": ("frozen-how-long", "thaw"),
+    "reading": ("probe", "rest"),
+    "target": ("probe", "rest"),
+    "pink": ("probe", "rest"),
+    "warm_holding": ("carve", "standing"),
+    "power_cut": ("keeps", "refreeze"),
+}
 
 
 def answer(enquiry: Enquiry) -> Answer:
     """What the gravest finding saw and what to do now; the other findings as lines."""
-    topic = _topic(enquiry)
+    topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))
-    stuffing = topic == "stuffing"
     question = _question(enquiry, OWN_TOPICS.get(topic, topic))
     findings = check_question(question, enquiry.kitchen)
     told = [found for found in findings if found.rule != "local-codes"] or list(findings)
-    headline, *lines = _told(told)
-    if topic in LED_BY_ITS_OWN and question.temperature_c is None:
+    headline, *lines = [_told(found, question, enquiry) for found in told]
+    own = _own_headline(topic, question, told[0])
+    if own is not None:
+        headline = own
+    elif topic in LED_BY_ITS_OWN and question.temperature_c is None:
         lines.insert(0, headline)
         headline = Message(f"asking-safety-{topic}")
+    lines += _unsure_of_state(question)
     return Answer(
         headline=headline,
-        lines=(*lines, *_more(told, topic), *(found.seen for found in findings if found.rule == "local-codes")),
+        lines=(
+            *lines,
+            *_more(told, topic, own is None),
+            *(found.seen for found in findings if found.rule == "local-codes"),
+        ),
         reasons=_reasons(findings),
-        cautions=_cautions(findings, stuffing),
-        next=_next(question),
+        cautions=_cautions(findings, topic),
+        next=_next(question, told),
         data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},
     )
 
@@ -52,56 +80,6 @@ def answer(enquiry: Enquiry) -> Answer:
 def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
     """Whether a line of another intent is about one of these dangers, and so is answered here."""
     return topic_of(enquiry.text, "safety") in topics
-
-
-def _topic(enquiry: Enquiry) -> str:
-    found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
-    hours, reading = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
-    if found == "overnight_oven":
-        return "oven"
-    if found == "pink" and not _bird(enquiry):
-        found = "target" if reading is None else "reading"
-    if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
-        found = "from_frozen"
-    if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
-        return "left_out"
-    if found:
-        return found
-    if reading is not None:
-        return "reading"
-    if enquiry.said("oven.temperature_c") is not None:
-        return "oven"
-    if hours is not None and not topic_of(enquiry.text, "safety_in_oven"):
-        return "keeping"
-    if topic_of(enquiry.text, "safety_out"):
-        return "standing_limit"
-    if topic_of(enquiry.text, "safety_at_risk"):
-        return "at_risk"
-    return "target"
-
-
-def _bird(enquiry: Enquiry) -> bool:
-    """Whether it is a bird, as far as was said."""
-    kind, subject = enquiry.said("roast.kind"), str(enquiry.said("subject") or "")
-    if kind is None:
-        return subject not in RED_MEATS
-    from turnspit.heat import roast
-
-    return roast(kind).poultry
-
-
-def _spoken_of(danger: str) -> str:
-    """The danger that the reading names, if this room or the safety room knows it."""
-    return danger if danger in OWN_TOPICS or danger in TOPICS else ""
-
-
-def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
-    """Whether those hours were hours out of the cold: said so, or taken so, as the less safe of the two readings."""
-    if topic_of(enquiry.text, "safety_stood"):
-        return True
-    if topic_of(enquiry.text, "safety_in_oven") or enquiry.said("oven.temperature_c") is not None:
-        return False
-    return hours < KEPT_FROM_H and found != "warm_holding" and not topic_of(enquiry.text, "safety_cold")
 
 
 def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
@@ -138,23 +116,68 @@ def _state(enquiry: Enquiry) -> Any:
     return topic_of(enquiry.text, "safety_states") or None
 
 
-def _told(findings: Sequence[Finding]) -> list[Message]:
-    return [Message("asking-safety-finding", seen=found.seen, action=found.action) for found in findings]
+def _told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
+    """What was seen and what to do; in our own words where the two would name different temperatures."""
+    c = question.temperature_c
+    if found.rule == "beef-lamb-time-table" and c is not None and hold_min(c) is None:
+        return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
+    if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):
+        return Message("asking-safety-back", c=c)
+    return Message("asking-safety-finding", seen=found.seen, action=found.action)
 
 
-def _more(findings: Sequence[Finding], topic: str) -> list[Message]:
+def _own_headline(topic: str, question: SafetyQuestion, found: Finding) -> Message | None:
+    """The short answer to a question that wants a yes or a no, or a number, first."""
+    if topic == "thaw_place":
+        return _thaw_place(question)
+    if topic == "refreeze" and found.unknown:
+        return Message("asking-safety-refreeze")
+    if topic == "standing_limit" and found.kitchen == "home":
+        return Message("asking-safety-standing")
+    if topic == "reheat" and question.method == "slow_cooker":
+        return Message("asking-safety-slow-cooker")
+    if topic in ("stuffed_ahead", "partial_cooking") and question.elapsed_h is None and found.severity == "stop":
+        return Message(f"asking-safety-{topic}")
+    return None
+
+
+def _thaw_place(question: SafetyQuestion) -> Message:
+    """Thawing anywhere but in the refrigerator: only where it is as cold."""
+    c = question.temperature_c
+    if c is None:
+        return Message("asking-safety-thaw_place-unmeasured")
+    cold_c = rule("cold-hold", "home").limits["food_max_c"]
+    return Message("asking-safety-thaw_place-cold" if c <= cold_c else "asking-safety-thaw_place-warm", c=c)
+
+
+def _is_out(enquiry: Enquiry) -> bool:
+    """Whether the roast is out of the oven already."""
+    return enquiry.said("reading.oven_left_on") is False or bool(topic_of(enquiry.text, "safety_pulled"))
+
+
+def _unsure_of_state(question: SafetyQuestion) -> list[Message]:
+    """Raw poultry keeps not half as long as cooked: said where nobody told which it is."""
+    hours = question.elapsed_h
+    kept = question.topic == "keeping" and hours is not None and RAW_KEEPS_H < hours <= COOKED_KEEPS_H
+    roast = question.subject not in ("leftovers", "gravy", "stuffing", "stock")
+    return [Message("asking-safety-if-raw")] if kept and question.state is None and roast else []
+
+
+def _more(findings: Sequence[Finding], topic: str, supposing: bool) -> list[Message]:
     """Why it is dangerous, what was taken at its worst, how to do it safely."""
     more = [rule(findings[0].rule).reason] if findings[0].severity == "stop" else []
-    if any(found.unknown for found in findings) and topic not in LED_BY_ITS_OWN:
+    if supposing and any(found.unknown for found in findings) and topic not in LED_BY_ITS_OWN:
         more.append(Message("asking-safety-unknown"))
     if topic == "stuffing":
         more.append(Message("asking-safety-stuffing-how"))
     return more
 
 
-def _cautions(findings: Sequence[Finding], stuffing: bool) -> tuple[Caution, ...]:
+def _cautions(findings: Sequence[Finding], topic: str) -> tuple[Caution, ...]:
     found = [finding.caution for finding in findings if finding.rule != "local-codes"]
-    if stuffing:
+    if topic == "thaw_place" and all(finding.severity != "stop" for finding in findings):
+        found.append(Caution("thaw-counter", "warn", rule("thaw-counter").text))
+    if topic == "stuffing":
         found.append(Caution("stuffing-165", "warn", rule("stuffing-165").text))
         found.append(Caution("stuffing-just-before", "info", rule("stuffing-just-before").text))
     return tuple(found)
@@ -167,12 +190,12 @@ def _reasons(findings: Sequence[Finding]) -> tuple[Message, ...]:
     return tuple(why)
 
 
-def _next(question: SafetyQuestion) -> tuple[Message, ...]:
-    if question.topic in {"left_out", "standing_limit"}:
-        return (Message("asking-next-leftovers"), Message("asking-next-reheat"), Message("asking-next-why"))
-    if question.topic in {"thawed_on_counter", "thaw_method"}:
-        return (Message("asking-next-thaw"), Message("asking-next-refreeze"), Message("asking-next-why"))
-    return (Message("asking-next-probe"), Message("asking-next-left-out"), Message("asking-next-why"))
+def _next(question: SafetyQuestion, findings: Sequence[Finding]) -> tuple[Message, ...]:
+    """What may be asked after this; nothing to do with food that is to be thrown away."""
+    names = NEXT_BY_TOPIC.get(question.topic, ("probe", "standing", "keeps"))
+    if findings[0].do == "discard":
+        names = once([*(name for name in names if name not in EATEN), "standing", "keeps"])
+    return (*(Message(f"asking-next-{name}") for name in names[:2]), Message("asking-next-why"))
 
 
 def _document(found: Finding) -> dict[str, Any]:

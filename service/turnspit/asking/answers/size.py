@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
 BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
 """Notes that answer "why?" rather than "how much do I buy?"."""
+OTHER_SIZES = ("recipes-size-other", "recipes-size-two-smaller", "recipes-size-two-joints", "recipes-size-sides")
+"""Notes for one who is still to choose the size."""
 SIDES = {
     "gravy": "gravy",
     "dressing": "dressing",
@@ -28,6 +30,8 @@ SIDES = {
 }
 """The side dish in the portion table by the starter recipe that makes it."""
 ENOUGH_SHARE = 0.95
+ROUNDING = 0.02
+"""Of a piece: a weight that is as good as a whole number of them needs no further one."""
 USUAL_PARTIES = (6, 8, 12, 16)
 
 
@@ -57,7 +61,7 @@ def _side(item: str, covers: int) -> Answer:
         reasons=sources_line([found.source]),
         next=(
             Message("asking-next-scale-gravy"),
-            Message("asking-next-for", count=covers + 4),
+            Message("asking-next-for", count=_some_more(covers)),
             Message("asking-next-why"),
         ),
         data={"size": {"dish": item, "covers": covers, "basis": found.basis, "low": found.low, "high": found.high}},
@@ -82,6 +86,7 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
     }
     several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
     enough = _enough(taken, kind, advised)
+    background = (*BACKGROUND, *OTHER_SIZES) if enough else BACKGROUND
     headline, *lines = (
         *enough,
         Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
@@ -91,10 +96,10 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
         lines=(
             *lines,
             _edible(kind, advised),
-            *([several] if advised.count > 1 else []),
-            *(note for note in advised.notes if note.key not in BACKGROUND),
+            *([several] if advised.count > 1 and not enough else []),
+            *(note for note in advised.notes if note.key not in background),
         ),
-        reasons=(*_reasons(plain, more), *(note for note in advised.notes if note.key in BACKGROUND)),
+        reasons=(*_reasons(plain, more), *(note for note in advised.notes if note.key in background)),
         assumptions=(*taken.assumptions, *advised.assumptions),
         assumed={
             **taken.assumed,
@@ -104,7 +109,7 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
         next=(
             Message("asking-next-when-in"),
             Message("asking-next-without-leftovers" if wanted else "asking-next-with-leftovers"),
-            Message("asking-next-for", count=covers + 4),
+            Message("asking-next-for", count=_some_more(covers)),
         ),
         data={
             "size": {**_document(advised), "without_leftovers_kg": plain.total_kg, "with_leftovers_kg": more.total_kg}
@@ -119,10 +124,14 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
         return ()
     count = int(taken.enquiry.said("roast.count") or 1)
     has_kg, covers = float(mass_kg) * count, advised.case.covers
-    key = "asking-size-enough" if has_kg >= ENOUGH_SHARE * advised.needed_kg else "asking-size-short"
+    enough = has_kg >= ENOUGH_SHARE * advised.needed_kg
+    pieces = ceil(advised.needed_kg / mass_kg - ROUNDING)
+    several = not enough and taken.enquiry.said("roast.count") is None and pieces > 2
+    key = "asking-size-pieces" if several else "asking-size-enough" if enough else "asking-size-short"
     roast, short_kg = roast_phrase(kind, mass_kg, count), advised.needed_kg - has_kg
-    pieces = ceil(ENOUGH_SHARE * advised.needed_kg / mass_kg)
-    return (Message(key, roast=roast, covers=covers, need_kg=advised.needed_kg, pieces=pieces, short_kg=short_kg),)
+    each = roast_phrase(kind, mass_kg, pieces)
+    said = {"need_kg": advised.needed_kg, "short_kg": short_kg}
+    return (Message(key, roast=roast, covers=covers, pieces=each, **said),)
 
 
 def _edible(kind: str, sizing: Sizing) -> Message:
@@ -150,6 +159,11 @@ def _feeds(taken: Taken, kind: str) -> Answer:
         next=(Message("asking-next-how-long"), Message("asking-next-when-in"), Message("asking-next-why")),
         data={"size": {"total_kg": mass_kg * count, "feeds": feeds[0], "feeds_with_leftovers": feeds[1]}},
     )
+
+
+def _some_more(covers: int) -> int:
+    """A few diners more, as a party grows: 4 at a table, a tenth in a hall, in round figures."""
+    return covers + 4 if covers < 40 else covers + 10 * round(covers / 100 + 0.5)
 
 
 def _asked(taken: Taken, kind: str) -> Answer:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, datetime, time, timedelta
 from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.taken import Taken, kind_of, mass_of, roast_phrase
+from turnspit.asking.answers.taken import Taken, kind_of, mass_of, name_of, roast_phrase
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.answers.wishes import dinner_of
 from turnspit.message import Caution, Message
@@ -45,7 +46,7 @@ def answer(enquiry: Enquiry) -> Answer:
         "cold_water": (in_water, in_cold, from_frozen),
         "keeps": (Message("asking-thaw-keeps"), in_cold, in_water),
     }.get(topic, (in_cold, in_water, from_frozen, Message("asking-thaw-keeps")))
-    told = [*_enough(enquiry, cold, water, topic), headline, *lines]
+    told = [*_enough(enquiry, cold, water, topic), *_by_day(enquiry, cold), headline, *lines]
     headline, lines = told[0], told[1:]
     timetable = _dinner(enquiry)
     if timetable is not None:
@@ -58,7 +59,7 @@ def answer(enquiry: Enquiry) -> Answer:
         assumed=taken.assumed,
         cautions=(*cold.cautions, *water.cautions, *_cautions(enquiry, water)),
         next=(
-            Message("asking-next-frozen-plan", kg=mass_kg),
+            Message("asking-next-frozen-plan", kg=mass_kg, roast=name_of(kind)),
             Message("asking-next-counter"),
             Message("asking-next-why"),
         ),
@@ -121,11 +122,26 @@ def _in_water(thaw: ThawForecast) -> Message:
 def _enough(enquiry: Enquiry, cold: ThawForecast, water: ThawForecast, topic: str) -> tuple[Message, ...]:
     """Whether the hours that were said are enough, in the water or in the refrigerator."""
     elapsed_h = enquiry.said("elapsed_h")
+    overnight = topic_of(enquiry.text, "overnight") and (elapsed_h is None or elapsed_h <= DAY_H)
+    if topic == "cold_water" and overnight:
+        return (Message("asking-thaw-not-overnight"),)
     if elapsed_h is None:
         return ()
     thaw = water if topic == "cold_water" else cold
     key = "asking-thaw-enough" if elapsed_h >= thaw.plan_h else "asking-thaw-not-enough"
     return (Message(key, given_min=elapsed_h * 60, plan_min=thaw.plan_h * 60),)
+
+
+def _by_day(enquiry: Enquiry, cold: ThawForecast) -> tuple[Message, ...]:
+    """Whether the refrigerator has it thawed by the noon of the day that was said, if it goes in now."""
+    if not enquiry.day or enquiry.said("serve_at") is not None or enquiry.said("elapsed_h") is not None:
+        return ()
+    noon = datetime.combine(date.fromisoformat(enquiry.day), time(12), enquiry.now.tzinfo)
+    if noon.date() <= enquiry.now.date():
+        return ()
+    low_at, high_at = (enquiry.now + timedelta(minutes=span) for span in _window(cold).values())
+    key = "yes" if high_at <= noon else "maybe" if low_at <= noon else "no"
+    return (Message(f"asking-thaw-by-day-{key}", by=noon, low_at=low_at, high_at=high_at),)
 
 
 def _from_frozen(taken: Taken, kind: str, mass_kg: float) -> Message:

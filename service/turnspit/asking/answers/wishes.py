@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.taken import USUAL_KIND, usual_kind
+from turnspit.asking.answers.topics import topic_of
 
 if TYPE_CHECKING:
     from turnspit.planning import Dinner
@@ -18,6 +19,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
     said = enquiry.said
     injected = said("roast.injected")
     serve_at = enquiry.moment("serve_at")
+    salted = injected or brined(enquiry)
     return Dinner(
         roast=RoastWish(
             kind=said("roast.kind") or (usual if (usual := usual_kind(enquiry)) != USUAL_KIND else None),
@@ -26,7 +28,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
             state=said("roast.state"),
             stuffed=said("roast.stuffed"),
             bone_in=said("roast.bone_in"),
-            sold_as=None if injected is None else "injected" if injected else "plain",
+            sold_as="injected" if salted else None if injected is None else "plain",
             target_c=said("roast.target_c"),
         ),
         serve_at=serve_at,
@@ -35,15 +37,21 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
         leftovers_wanted=said("leftovers_wanted"),
         oven=OvenWish(said("oven.temperature_c"), said("oven.convection"), said("oven.count")),
         brine=BrineWish(
-            wanted=_brine_wanted(enquiry),
+            wanted=False if brined(enquiry) else _brine_wanted(enquiry),
             hours=said("brine.hours"),
             water_l=said("brine.water_l"),
             vessel_l=said("brine.vessel_l"),
             salt_kind=said("brine.salt_kind"),
         ),
         kitchen=enquiry.kitchen,
+        at_risk=topic_of(enquiry.text, "safety_at_risk") == "at_risk",
         altitude_m=float(said("altitude_m") or 0.0),
     )
+
+
+def brined(enquiry: Enquiry) -> bool:
+    """Whether the roast has been in its brine already: then it is salted, as one that is sold injected."""
+    return bool(topic_of(enquiry.text, "brine_done"))
 
 
 def _brine_wanted(enquiry: Enquiry) -> bool | None:

@@ -1,6 +1,6 @@
 # The roast and how it goes into the oven, as parts of a sentence.
 asking-roast = { MASS($kg) } { $roast }
-asking-roasts = { $count } × { MASS($kg) } { $roast }
+asking-roasts = { $count } { $roast } of { MASS($kg) } each
 asking-how-unstuffed-thawed = , unstuffed,
 asking-how-unstuffed-part-frozen = , part frozen and unstuffed,
 asking-how-unstuffed-frozen = , from frozen and unstuffed,
@@ -30,8 +30,8 @@ asking-taken-mass = Taken as { MASS($kg) }, a usual size of { $roast }.
 asking-taken-mass-for-covers = Taken as { MASS($kg) }, for { $covers } diners.
 asking-taken-thawed = Taken as fully thawed and straight from the refrigerator.
 asking-taken-unstuffed = Taken as not stuffed.
-asking-taken-oven = Oven taken as { TEMPERATURE($c) }.
-asking-taken-oven-still = Oven taken as { TEMPERATURE($c) }, no fan.
+asking-taken-oven = Oven taken as { OVEN($c) }.
+asking-taken-oven-still = Oven taken as { OVEN($c) }, no fan.
 asking-taken-still = Oven taken as a still one, no fan.
 asking-taken-table-salt = Salt taken as table salt.
 asking-taken-reading-now = Taken as read just now.
@@ -45,7 +45,7 @@ asking-refused-no-mass = A weight has to be above zero: nothing lighter can be r
 asking-refused-past = { WHEN($at) } has already passed, so there is no plan to make for it.
 asking-refused-far = { WHEN($at) } is more than two months away: ask again nearer the day.
 asking-refused-time = { WHEN($at) } cannot be met safely in any way I know.
-asking-refused-temperature = { TEMPERATURE($c) } is outside what I can answer for. Was it °F or °C?
+asking-refused-temperature = { TEMPERATURE($c) } is outside what I can answer for.
 asking-refused-volume = { VOLUME($litres) } is outside what I can answer for.
 asking-refused-covers = I cannot cook for { $count }: say a number of diners from 1 up.
 asking-refused-unknown = I do not know “{ $value }”.
@@ -98,7 +98,7 @@ asking-next-leftovers = leftovers
 asking-next-left-out = left it out 3 hours
 asking-next-reheat = how do I reheat it?
 asking-next-pink = it's pink
-asking-next-frozen-plan = frozen { MASS($kg, style: "own") } turkey, dinner tomorrow at 6
+asking-next-frozen-plan = frozen { MASS($kg, style: "own") } { $roast }, dinner tomorrow at 6
 asking-next-counter = can I thaw it on the counter?
 asking-next-bucket = will it fit a { VOLUME(18.927, style: "own") } bucket?
 asking-next-kosher-salt = use coarse kosher salt
@@ -145,7 +145,7 @@ asking-value-covers = diners: { $value }
 asking-value-leftovers_wanted = leftovers wanted: { $value }
 asking-value-serve_at = dinner: { WHEN($value) }
 asking-value-start_at = in the oven: { WHEN($value) }
-asking-value-oven-temperature_c = oven: { TEMPERATURE($value) }
+asking-value-oven-temperature_c = oven: { OVEN($value) }
 asking-value-oven-convection = fan: { $value }
 asking-value-oven-count = ovens: { $value }
 asking-value-brine-wanted = brine: { $value }
@@ -181,7 +181,7 @@ asking-early-clock = Not held hot, the two-hour clock runs from the moment it le
 asking-why-early = A tented whole bird stays hot for about half an hour (common practice, no source); after that only heat keeps it above { TEMPERATURE(60) }.
 
 # roast_time
-asking-roast_time-headline = { $roast }{ $how } at { TEMPERATURE($oven_c) }: { SPANS($low_min, $high_min) }. Start checking at { SPAN($check_min) }; the thermometer decides.
+asking-roast_time-headline = { $roast }{ $how } at { OVEN($oven_c) }: { SPANS($low_min, $high_min) }. Start checking at { SPAN($check_min) }; the thermometer decides.
 asking-roast_time-clock = { $roast }{ $how } in at { WHEN($start_at) }: ready { CLOCK($low_at) } to { CLOCK($high_at) }. Start checking at { CLOCK($check_at) }; the thermometer decides.
 asking-roast_time-frozen = From frozen, half as long again or more: giblets out once they come loose, salt and butter only when the skin has thawed.
 asking-roast_time-advice = Put it in by the later side of the window: an early roast can be held hot, a late one cannot be hurried.
@@ -193,14 +193,17 @@ asking-why-calibration-shape-only = For this roast there is no measured time to 
 asking-why-loss = It gives up { PERCENT($low) } to { PERCENT($high) } of its weight in juice and fat on the way.
 asking-why-safe = The safe minimum for it is { TEMPERATURE($c) }, and only a reading proves it, never the model.
 asking-why-source = Source: { $source }.
-asking-why-sources = Sources: { $sources }.
+asking-why-sources = Sources: { $sources }{ $more ->
+    [0] .
+   *[other] ; and { $more } more.
+ }
 
 # thaw
 asking-thaw-refrigerator = { $roast }: { SPANS($low_min, $high_min) } in the refrigerator, on a tray, in its wrapper.
 asking-thaw-cold-water = In cold water: up to { SPAN($plan_min, style: "rough") }, in a leak-proof bag, fresh water every 30 min, cooked at once.
 asking-thaw-cold-water-rule = In cold water: { SPAN($rule_min, style: "rough") } (30 min a pound, about an hour a kilo), in a leak-proof bag, fresh water every 30 min, cooked at once.
 asking-thaw-cold-water-longer = In cold water: 30 min a pound (an hour a kilo) makes { SPAN($rule_min, style: "rough") }, computed it may take up to { SPAN($plan_min, style: "rough") }; in a leak-proof bag, fresh water every 30 min, cooked at once.
-asking-thaw-from-frozen = It may be roasted from frozen, unstuffed, at { TEMPERATURE($oven_c) }: half as long again or more, { SPANS($low_min, $high_min) } computed.
+asking-thaw-from-frozen = It may be roasted from frozen, unstuffed, at { OVEN($oven_c) }: half as long again or more, { SPANS($low_min, $high_min) } computed.
 asking-thaw-hurried = Still frozen: cold water, 30 min a pound (an hour a kilo), changed every half hour, then cook at once; or roast it from frozen, unstuffed, half as long again or more.
 asking-thaw-keeps = Thawed in the refrigerator it keeps 1 to 2 days more before it has to be cooked (red meat 3 to 5).
 asking-thaw-licensed = In a licensed kitchen cold water may not do: the outside is above { TEMPERATURE(5) } for up to { SPAN($hours_min, style: "rough") }, and 4 h is the limit.
@@ -238,7 +241,7 @@ asking-why-shallow = A whole bird cools for many hours in the middle; slices in 
 asking-doneness-when-bird = It is out when the coldest place reads { TEMPERATURE($c) }: deepest breast, inner thigh and wing joint, off the bone.
 asking-doneness-when-joint = The { $roast } is out when its centre reads { TEMPERATURE($c) }, off the bone; safe from { TEMPERATURE($safe_c) }.
 asking-doneness-probe-bird = Three places: the deepest breast, the inner thigh and the wing joint, tip off the bone; the coldest counts, and { TEMPERATURE($c) } there is done.
-asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone and fat, from the side; the coldest spot counts.
+asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone and fat, from the side; the coldest spot counts, and { TEMPERATURE($safe_c) } there is safe.
 asking-doneness-stuffed = Stuffed: the middle of the stuffing has to read { TEMPERATURE(73.9) } too, before it leaves the oven.
 asking-doneness-signs = Colour, clear juices and a pop-up button prove nothing; a thermometer does.
 asking-doneness-late = Running late: keep the oven shut, turn it up by { RISE(14) }, and take legs off the body if need be; never serve it below { TEMPERATURE($c) }.
@@ -317,7 +320,7 @@ asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFracti
 asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, by the kind: weigh it.
 asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
 asking-convert-incomplete = I need an amount and its unit, like “2 cups flour in grams”.
-asking-next-convert-oven = { TEMPERATURE(176.67, style: "own") } in gas mark
+asking-next-convert-oven = { OVEN(176.67, style: "own") } in gas mark
 asking-why-exact = Both units are defined by one another; the figure is exact, then rounded to what a kitchen measures.
 asking-why-measured = Volume to weight rests on published household measures; how it is filled, sifted or packed makes the range.
 asking-refused-negative = { $value } is below zero: there is no such amount.
@@ -357,12 +360,12 @@ asking-why-brine-none = A bird sold injected, self-basted or kosher carries its 
 asking-size-half = About half of a whole bird is edible: { MASS($meat_kg) } of carved meat, { $servings } servings of { MASS($serving_kg) }.
 asking-size-meat = That carves to { MASS($meat_kg) }, { $servings } servings of { MASS($serving_kg) }.
 asking-carve-amount = { $roast } gives about { MASS($kg) } of carved meat, some { $servings } plates.
-asking-done-joint-rising = Out when the centre, off the bone, reads { TEMPERATURE($c) }; resting takes it to about { TEMPERATURE($target_c) }: read it again before carving ({ TEMPERATURE($safe_c) } is the safe minimum).
+asking-done-joint-rising = Out when the centre, off the bone, reads { TEMPERATURE($c) }; resting takes it to about { TEMPERATURE($target_c) }.
 asking-why-placed-untimed = Without the hour it went in, each of { $members } computed roasts is taken from the moment it reads the same; what it still needs from there makes the window.
 asking-choice-when = dinner { WHEN($at) }
 asking-safety-warm_holding = Keep it at { TEMPERATURE(60) } or above: tented with foil for the first half hour, then covered in the lowest oven that holds it there, a cup of stock in the pan; measure it every hour.
 asking-size-enough = { $roast } is enough for { $covers }: it takes about { MASS($need_kg) }.
-asking-size-short = { $roast } is short for { $covers } by about { MASS($short_kg) }: it takes { MASS($need_kg) }, { $pieces } of that size.
+asking-size-short = { $roast } is short for { $covers } by about { MASS($short_kg) }: it takes { MASS($need_kg) }, so { $pieces }.
 asking-line = { $text }
 asking-scale-recipe = { $name }, times { NUMBER($factor, maximumFractionDigits: 2) }:
 asking-scale-recipe-servings = { $name }, for { NUMBER($servings, maximumFractionDigits: 1) } (times { NUMBER($factor, maximumFractionDigits: 2) }):
@@ -386,7 +389,86 @@ asking-why-rise = { $members } computed roasts taken out at { TEMPERATURE($c) } 
 asking-taken-bird-target = { TEMPERATURE($wished_c) } is too low for a bird: reckoned to { TEMPERATURE($c) } instead.
 asking-carve-rise = The coldest place still rises about { RISE($low_k) } to { RISE($high_k) } in the rest.
 asking-safety-spoiled = An off smell, slime or a swollen pack: throw it away, taste nothing; cooking does not make it safe.
-asking-doneness-pull = { TEMPERATURE($c) } at the { $place }: take it out now (from { TEMPERATURE($pull_c) } on); resting takes it to about { TEMPERATURE($target_c) } or more. Read it again before carving.
+asking-doneness-pull = { TEMPERATURE($c) } at the { $place }: take it out now (from { TEMPERATURE($pull_c) } on); resting takes it to about { TEMPERATURE($target_c) } or more.
 asking-doneness-reached = { TEMPERATURE($c) } at the { $place }: { TEMPERATURE($pull_c) } is reached, take it out now.
 asking-thaw-enough = { SPAN($given_min) } should do: up to { SPAN($plan_min, style: "rough") } is planned for it. Feel the cavity for ice.
 asking-thaw-not-enough = { SPAN($given_min) } may not be enough: up to { SPAN($plan_min, style: "rough") } is planned for it.
+
+# The dangers that are answered first
+asking-safety-too-rare = { TEMPERATURE($c) } is too rare to be safe: cook on to { TEMPERATURE(62.78) }. Only the code’s time table goes lower: every part held at { TEMPERATURE(54.44) } for { SPAN($table_min) }, measured.
+asking-safety-back = Not safe yet: { TEMPERATURE($c) }, and a bird must read { TEMPERATURE(73.9) } in its coldest place before it is carved. It may rise as it rests: read it again in 10 min, and if it is still below, back into the oven.
+asking-safety-if-raw = That is for cooked food: raw poultry keeps 1 to 2 days only.
+asking-safety-refreeze = Yes, if it thawed in the refrigerator and was out of it no more than 2 h; what thawed in water, in a microwave or nobody knows how is cooked first.
+asking-safety-thaw_place-warm = No: { TEMPERATURE($c) } is too warm to thaw in. Into the refrigerator with it now; if its outside has been above { TEMPERATURE(4.44) } for over 2 h, throw it away.
+asking-safety-thaw_place-cold = { TEMPERATURE($c) } is cold enough, as long as it stays at { TEMPERATURE(4.44) } or below: measure it morning and evening; the refrigerator is surer.
+asking-safety-thaw_place-unmeasured = No, not there: thaw it in the refrigerator. Only a place that stays at { TEMPERATURE(4.44) } or below, measured, is cold enough.
+asking-carve-when-safe = Before it is carved its centre must read { TEMPERATURE($safe_c) }, measured; if not, back into the oven.
+asking-carve-below-safe = { TEMPERATURE($c) } is below the safe minimum of { TEMPERATURE($safe_c) }: not for children, pregnant, old or ill guests.
+asking-tender = Safe at { TEMPERATURE($safe_c) }, but firm, for slicing; to pull it apart take it slowly to { TEMPERATURE($pulled_c) } or so (common practice, no source).
+
+# Brine: is it right?
+asking-brine-label-first = Read the label first: not if it says solution added, injected, self-basted or kosher, it is salted already. A plain bird, yes:
+asking-brine-enough = Yes, { SPAN($hours_min) } is enough: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
+asking-brine-not-too-long = No, { SPAN($hours_min) } is not too long: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
+asking-brine-too-long = Too long: { SPAN($hours_min) } makes it too salty at this strength; { NUMBER($high, maximumFractionDigits: 0) } h at most.
+asking-brine-too-short = { SPAN($hours_min) } is too short: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
+asking-brine-over-two-days-bird = Too long: two days at most, in the refrigerator. If it has been in longer, throw it away: raw poultry keeps no longer.
+asking-brine-over-two-days-joint = Too long: two days in a brine at most, in the refrigerator.
+asking-brine-done = { SPAN($hours_min) } is right ({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h): take it out, let it drip, pat it dry; no more salt, or only lightly.
+asking-brine-after = Dry the skin uncovered on the lowest shelf of the refrigerator; pour the brine away, wash and sanitize what it touched.
+asking-taken-brined = Taken as brined already: no more salt on it, or only lightly.
+
+# A reading that is old, a roast that is not in yet
+asking-doneness-overdue = { TEMPERATURE($c) } at the { $place } at { CLOCK($at) }: it was due by { CLOCK($high_at) }. Read it again now; out at { TEMPERATURE($pull_c) }.
+asking-doneness-due = { TEMPERATURE($c) } at the { $place } at { CLOCK($at) }: due { CLOCK($low_at) } to { CLOCK($high_at) }, so read it again now; out at { TEMPERATURE($pull_c) }.
+asking-taken-not-in-yet = { WHEN($start_at) } is still to come: reckoned from the reading alone.
+asking-refused-hours = Those times do not fit together: it cannot be read before it goes in.
+asking-ask-when-in = When did it go in?
+
+# Thawed in time?
+asking-thaw-by-day-yes = Yes: in the refrigerator now, it is thawed by { WHEN($high_at) }, in time for { WHEN($by) }.
+asking-thaw-by-day-maybe = Maybe: in the refrigerator now, it is thawed between { WHEN($low_at) } and { WHEN($high_at) }; do not count on { WHEN($by) }.
+asking-thaw-by-day-no = No: in the refrigerator now, it is thawed { WHEN($low_at) } at the earliest, too late for { WHEN($by) }.
+asking-thaw-not-overnight = Not overnight: the water must be changed every 30 min and the bird cooked at once. Overnight, use the refrigerator.
+
+# Asked again, with lines to tap
+asking-ask-oven = What is the oven set to?
+asking-ask-reading = What does the thermometer read?
+asking-choice-mass = it weighs { MASS($kg, style: "own") }
+asking-choice-oven = oven at { OVEN($c, style: "own") }
+asking-choice-reading = it reads { TEMPERATURE($c, style: "own") }
+asking-thanked = You’re welcome. Enjoy the dinner!
+asking-size-pieces = { $covers } diners take { MASS($need_kg) }: { $pieces }.
+asking-next-standing = how long can it sit out?
+asking-next-keeps = how long do leftovers keep?
+asking-next-freeze = can I freeze the leftovers?
+asking-next-too-long = is 3 days too long in brine?
+asking-next-frozen-how-long = how long from frozen?
+asking-next-brined-plan = it's brined already, dinner at 6
+asking-next-doneness-joint = { TEMPERATURE(48.89, style: "own") } in the centre at 4:30, dinner at 6
+
+# Several roasts
+asking-roasts-turkey = turkeys
+asking-roasts-turkey_breast = turkey breasts
+asking-roasts-chicken = chickens
+asking-roasts-capon = capons
+asking-roasts-duck = ducks
+asking-roasts-goose = geese
+asking-roasts-game_hen = game hens
+asking-roasts-beef_rib = beef rib roasts
+asking-roasts-beef_tenderloin = beef tenderloins
+asking-roasts-beef_round = beef rounds
+asking-roasts-pork_loin = pork loins
+asking-roasts-pork_shoulder = pork shoulders
+asking-roasts-fresh_ham = fresh hams
+asking-roasts-lamb_leg = legs of lamb
+asking-roasts-veal_loin = veal loins
+asking-roasts-turkey_spatchcock = spatchcocked turkeys
+asking-roasts-chicken_spatchcock = spatchcocked chickens
+asking-roasts-turkey_legs = turkey legs
+
+# Short answers about safety
+asking-safety-standing = 2 h in all, 1 h above { TEMPERATURE(32.22) }: by then it is in the refrigerator, or it is thrown away.
+asking-safety-slow-cooker = No, not in a slow cooker: oven, stove or microwave, to { TEMPERATURE(73.9) } within 2 h; then a hot slow cooker may keep it warm.
+asking-safety-stuffed_ahead = No stuffing ahead. If it is done: throw the stuffing away, roast the bird unstuffed, bake fresh stuffing apart; out of the cold for over 2 h, throw both away.
+asking-safety-partial_cooking = No, not half now and half later: cook it through in one go. What is half-cooked and has cooled is thrown away.

@@ -1,6 +1,6 @@
 # El asado y cómo entra en el horno, como partes de una frase.
 asking-roast = { $roast } de { MASS($kg) }
-asking-roasts = { $count } × { $roast } de { MASS($kg) }
+asking-roasts = { $count } { $roast } de { MASS($kg) }
 asking-how-unstuffed-thawed = , sin relleno,
 asking-how-unstuffed-part-frozen = , a medio descongelar y sin relleno,
 asking-how-unstuffed-frozen = , sin descongelar y sin relleno,
@@ -30,8 +30,8 @@ asking-taken-mass = Supongo { MASS($kg) }, un peso usual de { $roast }.
 asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensales.
 asking-taken-thawed = Lo supongo descongelado del todo y recién sacado del refrigerador.
 asking-taken-unstuffed = Lo supongo sin relleno.
-asking-taken-oven = Supongo el horno a { TEMPERATURE($c) }.
-asking-taken-oven-still = Supongo el horno a { TEMPERATURE($c) }, sin ventilador.
+asking-taken-oven = Supongo el horno a { OVEN($c) }.
+asking-taken-oven-still = Supongo el horno a { OVEN($c) }, sin ventilador.
 asking-taken-still = Supongo un horno sin ventilador.
 asking-taken-table-salt = Supongo sal de mesa.
 asking-taken-reading-now = Supongo que se leyó ahora mismo.
@@ -45,7 +45,7 @@ asking-refused-no-mass = Un peso tiene que ser mayor que cero: nada más ligero 
 asking-refused-past = { WHEN($at) } ya pasó, así que no hay plan que hacer.
 asking-refused-far = Para { WHEN($at) } faltan más de dos meses: pregunte más cerca del día.
 asking-refused-time = Para { WHEN($at) } no conozco ninguna forma segura de llegar.
-asking-refused-temperature = { TEMPERATURE($c) } queda fuera de lo que puedo responder. ¿Eran °F o °C?
+asking-refused-temperature = { TEMPERATURE($c) } queda fuera de lo que puedo responder.
 asking-refused-volume = { VOLUME($litres) } queda fuera de lo que puedo responder.
 asking-refused-covers = No puedo cocinar para { $count }: diga un número de comensales desde 1.
 asking-refused-unknown = No conozco «{ $value }».
@@ -98,7 +98,7 @@ asking-next-leftovers = sobras
 asking-next-left-out = lo dejé fuera 3 horas
 asking-next-reheat = ¿cómo lo recaliento?
 asking-next-pink = está rosado
-asking-next-frozen-plan = pavo congelado de { MASS($kg, style: "own") }, cena mañana a las 6
+asking-next-frozen-plan = { $roast } de { MASS($kg, style: "own") }, sin descongelar, cena mañana a las 6
 asking-next-counter = ¿puedo descongelarlo en la encimera?
 asking-next-bucket = ¿cabe en un balde de { VOLUME(18.927, style: "own") }?
 asking-next-kosher-salt = con sal kosher gruesa
@@ -145,7 +145,7 @@ asking-value-covers = comensales: { $value }
 asking-value-leftovers_wanted = con sobras: { $value }
 asking-value-serve_at = cena: { WHEN($value) }
 asking-value-start_at = al horno: { WHEN($value) }
-asking-value-oven-temperature_c = horno: { TEMPERATURE($value) }
+asking-value-oven-temperature_c = horno: { OVEN($value) }
 asking-value-oven-convection = ventilador: { $value }
 asking-value-oven-count = hornos: { $value }
 asking-value-brine-wanted = salmuera: { $value }
@@ -181,7 +181,7 @@ asking-early-clock = Si no se mantiene caliente, las dos horas cuentan desde que
 asking-why-early = Un ave entera cubierta sigue caliente una media hora (práctica común, sin fuente); después solo el calor la mantiene por encima de { TEMPERATURE(60) }.
 
 # roast_time
-asking-roast_time-headline = { $roast }{ $how } a { TEMPERATURE($oven_c) }: { SPANS($low_min, $high_min) }. Empiece a medir a las { SPAN($check_min) }; decide el termómetro.
+asking-roast_time-headline = { $roast }{ $how } a { OVEN($oven_c) }: { SPANS($low_min, $high_min) }. Empiece a medir { SPAN($check_min) } después de meterlo; decide el termómetro.
 asking-roast_time-clock = { $roast }{ $how } al horno a las { WHEN($start_at) }: listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }. Empiece a medir a las { CLOCK($check_at) }; decide el termómetro.
 asking-roast_time-frozen = Sin descongelar tarda la mitad más, o más aún: saque los menudillos cuando se suelten; sal y mantequilla solo con la piel ya descongelada.
 asking-roast_time-advice = Métalo contando con el lado largo del margen: un asado adelantado se mantiene caliente, uno atrasado no se puede apurar.
@@ -193,14 +193,17 @@ asking-why-calibration-shape-only = Para este asado no hay tiempos medidos con q
 asking-why-loss = En el camino pierde de { PERCENT($low) } a { PERCENT($high) } de su peso en jugo y grasa.
 asking-why-safe = Su mínimo seguro es { TEMPERATURE($c) }, y solo lo prueba una lectura, nunca el modelo.
 asking-why-source = Fuente: { $source }.
-asking-why-sources = Fuentes: { $sources }.
+asking-why-sources = Fuentes: { $sources }{ $more ->
+    [0] .
+   *[other] ; y { $more } más.
+ }
 
 # thaw
 asking-thaw-refrigerator = { $roast }: { SPANS($low_min, $high_min) } en el refrigerador, sobre una bandeja, en su envoltura.
 asking-thaw-cold-water = En agua fría: hasta { SPAN($plan_min, style: "rough") }, en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
 asking-thaw-cold-water-rule = En agua fría: { SPAN($rule_min, style: "rough") } (30 min por libra, cerca de una hora por kilo), en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
 asking-thaw-cold-water-longer = En agua fría: 30 min por libra (una hora por kilo) son { SPAN($rule_min, style: "rough") }, según el cálculo puede tardar hasta { SPAN($plan_min, style: "rough") }; en una bolsa sin fugas, agua nueva cada 30 min, y a cocinar en seguida.
-asking-thaw-from-frozen = Se puede asar sin descongelar, sin relleno, a { TEMPERATURE($oven_c) }: la mitad más de tiempo, o más; calculado, { SPANS($low_min, $high_min) }.
+asking-thaw-from-frozen = Se puede asar sin descongelar, sin relleno, a { OVEN($oven_c) }: la mitad más de tiempo, o más; calculado, { SPANS($low_min, $high_min) }.
 asking-thaw-hurried = Aún congelado: agua fría, 30 min por libra (una hora por kilo), cambiada cada media hora, y a cocinar en seguida; o áselo sin descongelar, sin relleno, con la mitad más de tiempo, o más.
 asking-thaw-keeps = Descongelado en el refrigerador aguanta 1 a 2 días más antes de cocinarlo (la carne roja, 3 a 5).
 asking-thaw-licensed = En una cocina con licencia el agua fría puede no servir: el exterior pasa de { TEMPERATURE(5) } hasta { SPAN($hours_min, style: "rough") }, y el límite son 4 h.
@@ -238,7 +241,7 @@ asking-why-shallow = Un ave entera tarda muchas horas en enfriarse por dentro; u
 asking-doneness-when-bird = Sale cuando lo más frío marca { TEMPERATURE($c) }: lo hondo de la pechuga, el interior del muslo y la articulación del ala, lejos del hueso.
 asking-doneness-when-joint = Sale ({ $roast }) cuando el centro marca { TEMPERATURE($c) }, lejos del hueso; seguro desde { TEMPERATURE($safe_c) }.
 asking-doneness-probe-bird = Tres puntos: lo más hondo de la pechuga, el interior del muslo y la articulación del ala, con la punta lejos del hueso; cuenta el más frío, y con { TEMPERATURE($c) } ahí está listo.
-asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de hueso y grasa, desde el costado; cuenta el punto más frío.
+asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de hueso y grasa, desde el costado; cuenta el punto más frío, y con { TEMPERATURE($safe_c) } ahí es seguro.
 asking-doneness-stuffed = Con relleno: también el centro del relleno tiene que marcar { TEMPERATURE(73.9) } antes de salir del horno.
 asking-doneness-signs = Ni el color, ni el jugo claro, ni el botón que salta prueban nada; el termómetro sí.
 asking-doneness-late = Va tarde: no abra el horno, súbalo { RISE(14) } y, si hace falta, separe los muslos; nunca lo sirva por debajo de { TEMPERATURE($c) }.
@@ -317,7 +320,7 @@ asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFracti
 asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, según la clase: mejor pesarla.
 asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
 asking-convert-incomplete = Necesito una cantidad y su unidad, como «2 tazas de harina en gramos».
-asking-next-convert-oven = { TEMPERATURE(176.67, style: "own") } en marca de gas
+asking-next-convert-oven = { OVEN(176.67, style: "own") } en marca de gas
 asking-why-exact = Las dos unidades se definen una por otra; la cifra es exacta y se redondea a lo que mide una cocina.
 asking-why-measured = De volumen a peso se va por medidas caseras publicadas; según se llene, tamice o apriete sale el margen.
 asking-refused-negative = { $value } está por debajo de cero: no existe esa cantidad.
@@ -357,12 +360,12 @@ asking-why-brine-none = Un ave vendida inyectada, autobañada o kosher ya lleva 
 asking-size-half = De un ave entera se come cerca de la mitad: { MASS($meat_kg) } de carne trinchada, { $servings } raciones de { MASS($serving_kg) }.
 asking-size-meat = Trinchado da { MASS($meat_kg) }, { $servings } raciones de { MASS($serving_kg) }.
 asking-carve-amount = { $roast } da unos { MASS($kg) } de carne trinchada, unos { $servings } platos.
-asking-done-joint-rising = Fuera del horno cuando el centro, lejos del hueso, marca { TEMPERATURE($c) }; el reposo lo lleva a unos { TEMPERATURE($target_c) }: mida otra vez antes de trinchar (el mínimo seguro es { TEMPERATURE($safe_c) }).
+asking-done-joint-rising = Fuera del horno cuando el centro, lejos del hueso, marca { TEMPERATURE($c) }; el reposo lo lleva a unos { TEMPERATURE($target_c) }.
 asking-why-placed-untimed = Sin la hora en que entró, cada uno de { $members } asados calculados se toma desde que marca lo mismo; lo que le falta desde ahí da el margen.
 asking-choice-when = cena { WHEN($at) }
 asking-safety-warm_holding = Manténgalo a { TEMPERATURE(60) } o más: la primera media hora cubierto con papel de aluminio, luego tapado en el horno más bajo que lo conserve así, con una taza de caldo en la bandeja; mídalo cada hora.
 asking-size-enough = { $roast } alcanza para { $covers }: hacen falta unos { MASS($need_kg) }.
-asking-size-short = { $roast } no alcanza para { $covers }: faltan unos { MASS($short_kg) } de los { MASS($need_kg) } que hacen falta, { $pieces } de ese tamaño.
+asking-size-short = { $roast } no alcanza para { $covers }: faltan unos { MASS($short_kg) } de los { MASS($need_kg) } que hacen falta; mejor { $pieces }.
 asking-line = { $text }
 asking-scale-recipe = { $name }, por { NUMBER($factor, maximumFractionDigits: 2) }:
 asking-scale-recipe-servings = { $name }, para { NUMBER($servings, maximumFractionDigits: 1) } (por { NUMBER($factor, maximumFractionDigits: 2) }):
@@ -386,7 +389,86 @@ asking-why-rise = { $members } asados calculados, sacados a { TEMPERATURE($c) },
 asking-taken-bird-target = { TEMPERATURE($wished_c) } es poco para un ave: calculado para { TEMPERATURE($c) }.
 asking-carve-rise = El punto más frío sube todavía de { RISE($low_k) } a { RISE($high_k) } en el reposo.
 asking-safety-spoiled = Mal olor, baba o envase hinchado: tírelo, no pruebe nada; cocinarlo no lo hace seguro.
-asking-doneness-pull = { TEMPERATURE($c) } ({ $place }): sáquelo ya (desde { TEMPERATURE($pull_c) }); el reposo lo lleva a unos { TEMPERATURE($target_c) } o más. Mida otra vez antes de trinchar.
+asking-doneness-pull = { TEMPERATURE($c) } ({ $place }): sáquelo ya (desde { TEMPERATURE($pull_c) }); el reposo lo lleva a unos { TEMPERATURE($target_c) } o más.
 asking-doneness-reached = { TEMPERATURE($c) } ({ $place }): { TEMPERATURE($pull_c) } alcanzados, sáquelo ya.
 asking-thaw-enough = { SPAN($given_min) } deberían bastar: se planea con hasta { SPAN($plan_min, style: "rough") }. Palpe si queda hielo dentro.
 asking-thaw-not-enough = { SPAN($given_min) } pueden no bastar: se planea con hasta { SPAN($plan_min, style: "rough") }.
+
+# Los peligros, que se responden primero
+asking-safety-too-rare = { TEMPERATURE($c) } es demasiado crudo para ser seguro: siga asando hasta { TEMPERATURE(62.78) }. Solo la tabla de tiempos del código baja más: todo mantenido a { TEMPERATURE(54.44) } durante { SPAN($table_min) }, medido.
+asking-safety-back = Aún no es seguro: { TEMPERATURE($c) }, y un ave tiene que marcar { TEMPERATURE(73.9) } en su punto más frío antes de trincharla. Puede subir en el reposo: mida otra vez a los 10 min y, si no llega, vuelva a meterla en el horno.
+asking-safety-if-raw = Eso vale para lo cocinado: el ave cruda solo aguanta 1 a 2 días.
+asking-safety-refreeze = Sí, si se descongeló en el refrigerador y no estuvo fuera más de 2 h; lo descongelado en agua, en microondas o no se sabe cómo se cocina primero.
+asking-safety-thaw_place-warm = No: { TEMPERATURE($c) } es demasiado calor para descongelar. Al refrigerador ahora mismo; si por fuera pasó más de 2 h por encima de { TEMPERATURE(4.44) }, tírelo.
+asking-safety-thaw_place-cold = { TEMPERATURE($c) } es bastante frío, mientras siga a { TEMPERATURE(4.44) } o menos: mídalo mañana y noche; el refrigerador es más seguro.
+asking-safety-thaw_place-unmeasured = No, ahí no: descongélelo en el refrigerador. Solo vale un lugar que siga a { TEMPERATURE(4.44) } o menos, medido.
+asking-carve-when-safe = Antes de trinchar, el centro tiene que marcar { TEMPERATURE($safe_c) }, medido; si no, vuelve al horno.
+asking-carve-below-safe = { TEMPERATURE($c) } queda por debajo del mínimo seguro de { TEMPERATURE($safe_c) }: no es para niños, embarazadas, mayores ni enfermos.
+asking-tender = A { TEMPERATURE($safe_c) } es segura pero firme, para lonchas; para deshebrarla, despacio hasta unos { TEMPERATURE($pulled_c) } (práctica común, sin fuente).
+
+# La salmuera: ¿está bien?
+asking-brine-label-first = Lea primero la etiqueta: no, si dice solución añadida, inyectado, autobañado o kosher, porque ya está salado. Si es natural, sí:
+asking-brine-enough = Sí, { SPAN($hours_min) } bastan: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
+asking-brine-not-too-long = No, { SPAN($hours_min) } no es demasiado: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
+asking-brine-too-long = Demasiado: con { SPAN($hours_min) } queda muy salado con esta fuerza; { NUMBER($high, maximumFractionDigits: 0) } h como mucho.
+asking-brine-too-short = { SPAN($hours_min) } es poco: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
+asking-brine-over-two-days-bird = Demasiado: dos días como mucho, en el refrigerador. Si ya lleva más, tírelo: el ave cruda no aguanta tanto.
+asking-brine-over-two-days-joint = Demasiado: dos días en salmuera como mucho, en el refrigerador.
+asking-brine-done = { SPAN($hours_min) } está bien (de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h): sáquelo, déjelo escurrir y séquelo; sin más sal, o muy poca.
+asking-brine-after = Seque la piel sin tapar en el estante más bajo del refrigerador; tire la salmuera, lave y desinfecte lo que tocó.
+asking-taken-brined = Lo supongo ya salado en salmuera: sin más sal, o muy poca.
+
+# Una lectura vieja, un asado que aún no entró
+asking-doneness-overdue = { TEMPERATURE($c) } ({ $place }) a las { CLOCK($at) }: tenía que estar antes de las { CLOCK($high_at) }. Mida otra vez ahora; sale a { TEMPERATURE($pull_c) }.
+asking-doneness-due = { TEMPERATURE($c) } ({ $place }) a las { CLOCK($at) }: se esperaba entre las { CLOCK($low_at) } y las { CLOCK($high_at) }, así que mida otra vez ahora; sale a { TEMPERATURE($pull_c) }.
+asking-taken-not-in-yet = { WHEN($start_at) } está aún por llegar: calculado solo con la lectura.
+asking-refused-hours = Esas horas no casan: no se puede medir antes de meterlo.
+asking-ask-when-in = ¿A qué hora entró al horno?
+
+# ¿Descongelado a tiempo?
+asking-thaw-by-day-yes = Sí: en el refrigerador desde ahora está descongelado para { WHEN($high_at) }, a tiempo para { WHEN($by) }.
+asking-thaw-by-day-maybe = Quizá: en el refrigerador desde ahora está descongelado entre { WHEN($low_at) } y { WHEN($high_at) }; no cuente con { WHEN($by) }.
+asking-thaw-by-day-no = No: en el refrigerador desde ahora está descongelado como pronto { WHEN($low_at) }, tarde para { WHEN($by) }.
+asking-thaw-not-overnight = Toda la noche no: el agua se cambia cada 30 min y se cocina en seguida. De noche, en el refrigerador.
+
+# Preguntado otra vez, con opciones
+asking-ask-oven = ¿A cuánto está el horno?
+asking-ask-reading = ¿Cuánto marca el termómetro?
+asking-choice-mass = pesa { MASS($kg, style: "own") }
+asking-choice-oven = horno a { OVEN($c, style: "own") }
+asking-choice-reading = marca { TEMPERATURE($c, style: "own") }
+asking-thanked = De nada. ¡Buen provecho!
+asking-size-pieces = Para { $covers } comensales hacen falta { MASS($need_kg) }: { $pieces }.
+asking-next-standing = ¿cuánto tiempo puede estar fuera?
+asking-next-keeps = ¿cuántos días aguantan las sobras?
+asking-next-freeze = ¿puedo congelar las sobras?
+asking-next-too-long = ¿son demasiado 3 días en salmuera?
+asking-next-frozen-how-long = ¿cuánto tarda sin descongelar?
+asking-next-brined-plan = ya estuvo en salmuera, cena a las 6
+asking-next-doneness-joint = { TEMPERATURE(48.89, style: "own") } en el centro a las 4:30, cena a las 6
+
+# Varias piezas
+asking-roasts-turkey = pavos
+asking-roasts-turkey_breast = pechugas de pavo
+asking-roasts-chicken = pollos
+asking-roasts-capon = capones
+asking-roasts-duck = patos
+asking-roasts-goose = gansos
+asking-roasts-game_hen = gallinas de Cornualles
+asking-roasts-beef_rib = costillares de res
+asking-roasts-beef_tenderloin = solomillos de res
+asking-roasts-beef_round = redondos de res
+asking-roasts-pork_loin = lomos de cerdo
+asking-roasts-pork_shoulder = paletas de cerdo
+asking-roasts-fresh_ham = piernas de cerdo frescas
+asking-roasts-lamb_leg = piernas de cordero
+asking-roasts-veal_loin = lomos de ternera
+asking-roasts-turkey_spatchcock = pavos abiertos en mariposa
+asking-roasts-chicken_spatchcock = pollos abiertos en mariposa
+asking-roasts-turkey_legs = piernas de pavo
+
+# Respuestas cortas sobre seguridad
+asking-safety-standing = 2 h en total fuera del frío o del calor, 1 h por encima de { TEMPERATURE(32.22) }: antes, al refrigerador; después, a la basura.
+asking-safety-slow-cooker = No, en olla lenta no: horno, fuego o microondas, hasta { TEMPERATURE(73.9) } en menos de 2 h; después la olla lenta caliente puede mantenerlo.
+asking-safety-stuffed_ahead = Rellenar antes, no. Si ya está hecho: tire el relleno, ase el ave sin rellenar y hornee relleno nuevo aparte; si pasó más de 2 h fuera del frío, tire ambos.
+asking-safety-partial_cooking = No, mitad ahora y mitad luego no: cocínelo entero de una vez. Lo que quedó a medias y se enfrió se tira.

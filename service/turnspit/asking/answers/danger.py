@@ -1,0 +1,92 @@
+"""Which danger a question is about: what the line says, what was understood, and of two readings the less safe."""
+
+from __future__ import annotations
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import topic_of
+from turnspit.safety import TOPICS
+
+OWN_TOPICS = {"stuffing": "target", "spoiled": "keeping", "thaw_place": "thaw_method"}
+"""Topics of this room, with the one of the safety room that checks them."""
+RED_MEATS = ("beef", "veal", "lamb", "pork", "ham")
+KEPT_FROM_H = 24.0
+"""Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
+MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
+"""Topics whose words leave open that the food stood out."""
+NO_ROAST_C = 30.0
+"""What reads less than this is not being served: it is the air, the water or raw meat."""
+
+
+def danger_of(enquiry: Enquiry) -> str:
+    """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
+    found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
+    hours, reading_c = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
+    found = _as_meant(enquiry, found)
+    if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
+        return "left_out"
+    if found == "standing_limit" and hours is not None:
+        return "keeping"
+    if found:
+        return found
+    if reading_c is not None:
+        return "reading"
+    if enquiry.said("oven.temperature_c") is not None:
+        return "oven"
+    if hours is not None and not in_oven(enquiry):
+        return "keeping"
+    if topic_of(enquiry.text, "safety_out"):
+        return "standing_limit"
+    return "at_risk" if topic_of(enquiry.text, "safety_at_risk") else "target"
+
+
+def _as_meant(enquiry: Enquiry, found: str) -> str:
+    """The danger that the words name, as what was understood makes it."""
+    reading_c = enquiry.said("reading.temperature_c")
+    if found == "overnight_oven":
+        return "oven"
+    if found == "pink" and not _bird(enquiry):
+        return "target" if reading_c is None else "reading"
+    if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
+        return "from_frozen"
+    if found == "warm_holding" and reading_c is not None and topic_of(enquiry.text, "safety_held"):
+        return "reading"
+    if found in {"", "thaw_method"} and _thaws_in_air(enquiry):
+        return "thaw_place"
+    return found
+
+
+def _thaws_in_air(enquiry: Enquiry) -> bool:
+    """Whether it thaws in a garage, on a porch, or somewhere that reads so many degrees, and not in water."""
+    reading_c = enquiry.said("reading.temperature_c")
+    measured = reading_c is not None and reading_c < NO_ROAST_C and topic_of(enquiry.text, "safety_thawing")
+    somewhere = measured or topic_of(enquiry.text, "dangers") == "thaw_place"
+    return bool(somewhere) and not topic_of(enquiry.text, "safety_in_water")
+
+
+def in_oven(enquiry: Enquiry) -> bool:
+    """Whether the hours that were said are hours of roasting."""
+    return bool(topic_of(enquiry.text, "safety_in_oven")) and not topic_of(enquiry.text, "safety_cold")
+
+
+def _bird(enquiry: Enquiry) -> bool:
+    """Whether it is a bird, as far as was said."""
+    kind, subject = enquiry.said("roast.kind"), str(enquiry.said("subject") or "")
+    if kind is None:
+        return subject not in RED_MEATS
+    from turnspit.heat import roast
+
+    return roast(kind).poultry
+
+
+def _spoken_of(danger: str) -> str:
+    """The danger that the reading names, if this room or the safety room knows it."""
+    return danger if danger in OWN_TOPICS or danger in TOPICS else ""
+
+
+def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
+    """Whether those hours were hours out of the cold: said so, or taken so, as the less safe of the two readings."""
+    if topic_of(enquiry.text, "safety_stood"):
+        return True
+    if in_oven(enquiry) or enquiry.said("oven.temperature_c") is not None:
+        return False
+    return hours < KEPT_FROM_H and found != "warm_holding" and not topic_of(enquiry.text, "safety_cold")
