@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from typing import get_args
 
 from turnspit.brine import solution
-from turnspit.brine.cases import BrineCase, BrinePlan
+from turnspit.brine.cases import BrineCase, BrinePlan, Method, SoldAs
 from turnspit.brine.cooling import cold_brine
 from turnspit.brine.geometry import geometry
 from turnspit.brine.guidance import LONGEST_H, Guidance, check_hours, dry_row, guidance
@@ -19,6 +20,8 @@ from turnspit.reference import table
 from turnspit.spread import Spread
 
 MASS_KG_RANGE = (0.2, 45.0)
+MOST_PIECES = 500
+MOST_MEMBERS = 10_000
 TARGET_RANGE = (0.1, 2.5)
 EQUILIBRIUM_PERCENT = 1.0
 """Salt in the raw meat and its brine together; the carved meat then holds about 1.1 percent."""
@@ -55,8 +58,16 @@ def check(case: BrineCase) -> None:
     salts = [str(row["kind"]) for row in table("salts")]
     if case.salt_kind not in salts:
         raise Unknown("salt_kind", case.salt_kind, salts)
-    if case.count < 1:
+    if case.method not in get_args(Method):
+        raise Unknown("method", case.method, get_args(Method))
+    if case.sold_as is not None and case.sold_as not in get_args(SoldAs):
+        raise Unknown("sold_as", case.sold_as, get_args(SoldAs))
+    if not case.count >= 1:
         raise Impossible("count", case.count, "is below 1", "give the number of birds")
+    OutOfRange.check("count", case.count, 1, MOST_PIECES, "brine so many in batches")
+    OutOfRange.check("serving_g", case.serving_g, 10.0, 1000.0, "give grams of carved meat, often 85 to 170")
+    OutOfRange.check("members", case.members, 1, MOST_MEMBERS, "256 members are enough")
+    OutOfRange.check("seed", case.seed, 0, 2**63 - 1, "give a whole number from 0 upward")
     OutOfRange.check("mass_kg", case.mass_kg, *MASS_KG_RANGE, "give the weight of one piece; is that pounds?")
     OutOfRange.check("brine_c", case.brine_c, -1.0, 4.45, "keep the brine at or below 4 C (40 F)")
     OutOfRange.check("sugar_percent", case.sugar_percent, 0.0, 20.0, "sugar is 0 to 20 percent, often half the salt")
