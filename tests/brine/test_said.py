@@ -55,7 +55,7 @@ def test_the_first_line_can_be_acted_on():
     assert line.startswith(
         "Brine for the 18 lb (8.2 kg) turkey: 2.6 gal (9.8 L) of water in all and 564 g (19.9 oz) of"
     )
-    assert "about 1 3/4 US cups + 3 tbsp of table salt; 8–48 h at 39 °F (4 °C) or below." in line
+    assert "about 1 3/4 US cups + 3 tbsp of table salt; 8–48 h at 40 °F (4 °C) or below." in line
 
 
 def test_a_joint_is_not_called_a_bird():
@@ -82,3 +82,29 @@ def test_the_salt_said_is_within_three_percent_by_spoon_and_half_a_percent_by_we
 
 def _number(part):
     return float(sum(Fraction(word) for word in part.split() if word[0].isdigit()))
+
+
+@pytest.mark.parametrize(
+    ("language", "sold_as", "line"),
+    [
+        (
+            "en",
+            "injected",
+            "No brine and no added salt: this turkey breast is sold injected, so it is salted already.",
+        ),
+        (
+            "en",
+            "kosher",
+            "No brine and no added salt: this turkey breast is sold as kosher, so it is salted already.",
+        ),
+        (
+            "es",
+            "injected",
+            "Ni salmuera ni sal añadida: la pechuga de pavo se vende con solución añadida y ya lleva sal.",
+        ),
+        ("es", "kosher", "Ni salmuera ni sal añadida: la pechuga de pavo se vende kosher y ya lleva sal."),
+    ],
+)
+def test_how_it_is_sold_agrees_with_what_is_sold(language, sold_as, line):
+    plan = plan_brine(BrineCase(kind="turkey_breast", mass_kg=3.0, sold_as=sold_as))
+    assert say(plan.headline, Reader(NOW, language=language)) == line

@@ -6,7 +6,7 @@ brine-salt-finishing_flake = flaked finishing salt
 brine-salt-kosher = kosher salt
 brine-sold-plain = plain
 brine-sold-injected = injected
-brine-sold-kosher = kosher
+brine-sold-kosher = as kosher
 brine-vessel-pot-8qt = an 8 quart (7.6 L) pot
 brine-vessel-pot-12qt = a 12 quart (11.4 L) pot
 brine-vessel-pot-16qt = a 16 quart (15.1 L) pot
@@ -21,10 +21,10 @@ brine-vessel-bin-32gal = a 32 gallon (121 L) food-grade bin
 brine-vessel-none = several vessels, one or two birds in each
 
 # The answer in one line.
-brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { $salt_weight } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4) } or below.
-brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { $salt_weight } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4) } or below.
+brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { $salt_weight } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4.44) } or below.
+brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { $salt_weight } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4.44) } or below.
 brine-headline-dry = Salt { $meat } dry: { $salt_weight } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
-brine-not-brined = No brine and no added salt: { $sold_as } is how this { $roast } is sold, so it is salted already.
+brine-not-brined = No brine and no added salt: this { $roast } is sold { $sold_as }, so it is salted already.
 
 # What to do.
 brine-step-label = Read the label: a bird with added solution ("injected", "enhanced", "self-basting") or a kosher one is not salted again. Take out giblets, neck and plastic.
@@ -57,7 +57,7 @@ brine-note-percent = { PERCENT($percent) } salt by weight of the brine; the same
 brine-note-freezing = { $degrees } degrees on the salometer; it starts to freeze at { TEMPERATURE($freezing_c) }.
 brine-note-strong = This is a very salty brine: no longer than { $hours }, gravy from unsalted stock, and no salt afterwards. The ordinary strength is 5.5% by weight.
 brine-note-equilibrium = It can never get saltier than this brine and meat together; it stays in as long as raw meat keeps, at most two days.
-brine-note-too-long = { $hours } is longer than this strength bears ({ $most }): make it weaker.
+brine-note-too-long = { $hours } is too long at this strength: { $most } at most.
 brine-note-too-short = { $hours } is short for this strength ({ $least } or more): only the outside will be seasoned.
 brine-note-too-salty = After that time the carved meat is likely above { PERCENT($limit) } salt, which most people find too salty: fewer hours or a weaker brine.
 brine-note-salty-after = By the model it becomes too salty for most people (above 2%) after some { $hours }.

@@ -4,7 +4,7 @@ brine-salt-coarse_kosher = sal kosher gruesa (densa)
 brine-salt-finishing_flake = sal en escamas para terminar
 brine-salt-kosher = sal kosher
 brine-sold-plain = sin tratar
-brine-sold-injected = inyectado
+brine-sold-injected = con solución añadida
 brine-sold-kosher = kosher
 brine-vessel-pot-8qt = una olla de 7,6 L (8 cuartos)
 brine-vessel-pot-12qt = una olla de 11,4 L (12 cuartos)
@@ -19,10 +19,10 @@ brine-vessel-bin-20gal = un bidón de uso alimentario de 75,7 L (20 galones)
 brine-vessel-bin-32gal = un bidón de uso alimentario de 121 L (32 galones)
 brine-vessel-none = varios recipientes, con una o dos aves en cada uno
 
-brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { $salt_weight } de sal, cerca de { $cups } de { $salt }; { $hours } a { TEMPERATURE(4) } o menos.
-brine-headline-misfit = No cabe en ese recipiente: { $meat }, cubierto, necesita { VOLUME($needed_l) } o más. En tanto: { VOLUME($water_l) } de agua en total, { $salt_weight } de sal (cerca de { $cups } de { $salt }), { $hours } a { TEMPERATURE(4) } o menos.
+brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { $salt_weight } de sal, cerca de { $cups } de { $salt }; { $hours } a { TEMPERATURE(4.44) } o menos.
+brine-headline-misfit = No cabe en ese recipiente: para cubrir { $meat } hacen falta { VOLUME($needed_l) } o más. En uno así: { VOLUME($water_l) } de agua en total, { $salt_weight } de sal (cerca de { $cups } de { $salt }), { $hours } a { TEMPERATURE(4.44) } o menos.
 brine-headline-dry = Salar en seco { $meat }: { $salt_weight } de sal, cerca de { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
-brine-not-brined = Ni salmuera ni sal añadida: { $roast } se vende como { $sold_as } y ya está salado.
+brine-not-brined = Ni salmuera ni sal añadida: { $roast_the } se vende { $sold_as } y ya lleva sal.
 
 brine-step-label = Lea la etiqueta: un ave con solución añadida («inyectada», «mejorada», «autobasteada») o kosher no se vuelve a salar. Saque menudos, cuello y plásticos.
 brine-step-dissolve = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { $salt_weight } de sal (cerca de { $cups } de { $salt }; mejor pesada).
@@ -36,7 +36,7 @@ brine-step-place = Lleno pesa { MASS($weight_kg) } sin contar el recipiente, y u
 brine-step-out = Sáquela después de { $hours }. No la enjuague: escúrrala, séquela con papel, tire la salmuera por el desagüe y lave y desinfecte fregadero, recipiente y manos.
 brine-step-dry-skin = Seque la piel sobre una rejilla con bandeja, sin tapar, en el estante más bajo: unas horas o toda la noche.
 brine-step-season = No la sale más, o solo un poco; sazone con pimienta y hierbas.
-brine-step-rub = Mezcle { $salt_weight } de sal (cerca de { $cups } de { $salt }), { PERCENT($percent) } del peso crudo, con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
+brine-step-rub = Mezcle { $salt_weight } de sal (cerca de { $cups } de { $salt }; { PERCENT($percent) } del peso crudo) con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
 brine-step-dry-rest = Sobre una rejilla con bandeja, sin tapar, en el estante más bajo del refrigerador, debajo de todo lo que se come tal cual.
 brine-step-dry-after = No la enjuague ni añada más sal; seque lo que esté húmedo.
 
@@ -47,27 +47,27 @@ brine-note-largest = En el recipiente que tiene { $count ->
    *[other] caben { $count } piezas
 } de hasta { MASS($mass_kg) }.
 brine-note-vessels = O { $vessels } recipientes como el suyo, con la salmuera repartida.
-brine-note-uncovered = { VOLUME($water_l) } no la cubren, { VOLUME($covers_l) } sí: use un recipiente más estrecho o una bolsa y dele vuelta cada pocas horas, o haga más.
+brine-note-uncovered = { VOLUME($water_l) } no la cubren, { VOLUME($covers_l) } sí: use un recipiente más estrecho o una bolsa y dele la vuelta cada pocas horas, o haga más.
 brine-note-overflows = Con el ave dentro solo caben { VOLUME($spare_l) } de salmuera.
 brine-note-percent = { PERCENT($percent) } de sal sobre el peso de la salmuera; contada solo sobre el agua es { PERCENT($of_water) }.
 brine-note-freezing = { $degrees } grados del salómetro; empieza a helarse a { TEMPERATURE($freezing_c) }.
-brine-note-strong = Es una salmuera muy salada: no más de { $hours }, salsa con caldo sin sal y nada de sal después. La fuerza corriente es 5,5% en peso.
+brine-note-strong = Es una salmuera muy salada: no más de { $hours }, salsa con caldo sin sal y nada de sal después. Lo corriente es 5,5% en peso.
 brine-note-equilibrium = Nunca quedará más salada que salmuera y carne juntas; puede estar lo que la carne cruda aguanta, dos días como mucho.
-brine-note-too-long = { $hours } es más de lo que admite esta fuerza ({ $most }): hágala más floja.
-brine-note-too-short = { $hours } es poco para esta fuerza ({ $least } o más): solo se sazonará el exterior.
-brine-note-too-salty = Después de ese tiempo la carne pasará probablemente de { PERCENT($limit) } de sal, demasiado para la mayoría: menos horas o una salmuera más floja.
+brine-note-too-long = { $hours } es demasiado con esta concentración: { $most } como mucho.
+brine-note-too-short = { $hours } es poco con esta concentración ({ $least } o más): solo se sazonará el exterior.
+brine-note-too-salty = Después de ese tiempo la carne pasará probablemente de { PERCENT($limit) } de sal, demasiado para la mayoría: menos horas o una salmuera más suave.
 brine-note-salty-after = Según el modelo, después de unas { $hours } queda demasiado salada para la mayoría (más del 2%).
 brine-note-finished = Después de { $hours } la carne trinchada tiene un { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% de sal: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg de sodio en { MASS($serving_kg) }. Es un modelo de cómo se mueve la sal, no una medida.
 brine-note-weigh-salt = Pese la sal: { $cups } pueden tener de { MASS($low_kg) } a { MASS($high_kg) }, según los cristales.
 brine-note-heavy = { MASS($weight_kg) } es carga para dos personas: llene el recipiente donde vaya a quedar.
 brine-note-gravy = El jugo del asado saldrá salado: haga la salsa con caldo de cuello sin sal, añada jugo al gusto y sale al final.
 brine-note-no-added-salt = Ásela como viene, sin sal por fuera ni por dentro, y pruebe antes de salar nada que lleve sus jugos.
-brine-note-allergens = Lo que llevan la salmuera, la mantequilla o el relleno (leche, trigo, frutos secos, soja) está en el ave: dígaselo a quien deba saberlo.
+brine-note-allergens = Lo que llevan la salmuera, la mantequilla o el relleno (leche, trigo, frutos secos, soya) está en el ave: dígaselo a quien deba saberlo.
 
 brine-assumed-plain = Se supone { $roast } sin tratar, sin solución añadida y no kosher: mire la etiqueta.
-brine-assumed-strength = La fuerza federal, { PERCENT($percent) } en peso (3/4 de taza de sal de mesa por galón de agua).
+brine-assumed-strength = La concentración federal, { PERCENT($percent) } en peso (3/4 de taza de sal de mesa por galón de agua).
 brine-assumed-strong = Una salmuera más fuerte, { PERCENT($percent) } en peso, porque las horas son pocas.
-brine-assumed-hours = No hay horas publicadas para { $roast } en salmuera: las del pavo, a la misma fuerza.
+brine-assumed-hours = No hay horas publicadas para { $roast } en salmuera: las del pavo, a la misma concentración.
 brine-assumed-vessel = Un recipiente justo, de { VOLUME($needed_l) }; serviría { $vessel }.
 brine-assumed-vessels = Varios recipientes, { VOLUME($needed_l) } en total: { $vessels } de los más grandes corrientes, con la salmuera repartida.
 brine-assumed-time = En la salmuera { $hours }.
@@ -80,7 +80,13 @@ brine-part-cup = { $amount } { $many ->
     [0] taza (EE. UU.)
    *[other] tazas (EE. UU.)
 }
-brine-part-tbsp = { $amount } cdas.
-brine-part-tsp = { $amount } cdtas.
-brine-piece = { $roast } de { MASS($mass_kg) }
+brine-part-tbsp = { $amount } { $many ->
+    [0] cda.
+   *[other] cdas.
+}
+brine-part-tsp = { $amount } { $many ->
+    [0] cdta.
+   *[other] cdtas.
+}
+brine-piece = { $roast_the } de { MASS($mass_kg) }
 brine-pieces = { NUMBER($count) } × { $roast } de { MASS($mass_kg) }
