@@ -84,6 +84,8 @@ def test_volumes_lengths_and_percents():
     assert volume(9.4635, US) == "2.5 gal (9.5 L)"
     assert volume(0.2366, US) == "1 cup (235 mL)"
     assert volume(0.005, METRIC) == "5 mL (1 tsp)"
+    assert volume(0.095, SPANISH) == "95 mL (0,4 tazas)"
+    assert volume(0.2366, SPANISH) == "235 mL (1 taza)"
     assert length(50.8, US) == "2 in (51 mm)"
     assert length(268, METRIC) == "27 cm (10.6 in)"
     assert percent(5.5, SPANISH) == "5,5%"

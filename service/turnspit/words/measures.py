@@ -11,6 +11,7 @@ from datetime import datetime
 from babel.dates import format_date
 from babel.numbers import format_decimal
 
+from turnspit.quantities import written_unit
 from turnspit.words.reader import Reader
 
 POUND_KG = 0.45359237
@@ -68,10 +69,10 @@ def rise(k: float, reader: Reader, style: str = "both") -> str:
 def volume(litres: float, reader: Reader, style: str = "both") -> str:
     """9.46 -> "2.5 gal (9.5 L)"; small volumes in quarts, cups, spoons and millilitres."""
     gallons = litres / GALLON_L
-    steps = ((1.0, 1.0, "gal"), (0.25, 4.0, "qt"), (1 / 64, 16.0, "cups"), (0.0, 768.0, "tsp"))
+    steps = ((1.0, 1.0, "gal"), (0.25, 4.0, "qt"), (1 / 64, 16.0, "cup"), (0.0, 768.0, "tsp"))
     factor, unit = next((factor, unit) for least, factor, unit in steps if gallons >= least * 0.999)
     amount = _number(gallons * factor, 1, reader)
-    us = f"{amount} {'cup' if unit == 'cups' and amount == '1' else unit}"
+    us = f"{amount} {unit if unit in ('gal', 'qt') else written_unit(unit, amount != '1', reader.language)}"
     millilitres = litres * 1000
     metric = (
         f"{_number(litres, 1, reader)} L"
