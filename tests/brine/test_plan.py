@@ -33,6 +33,11 @@ def test_the_water_of_a_brine_is_all_accounted_for():
         assert plan.full_weight_kg == pytest.approx(plan.water_l * 0.9982 + plan.salt_g / 1000 + BUCKET.mass_kg)
 
 
+def test_a_weak_brine_is_dissolved_in_a_sixth_of_its_water():
+    plan = plan_brine(replace(BUCKET, strength_percent=1.0))
+    assert plan.concentrate_water_l == pytest.approx(plan.water_l / 6)
+
+
 @pytest.mark.parametrize("sold_as", ["injected", "kosher"])
 @pytest.mark.parametrize("method", ["wet", "dry", "equilibrium"])
 def test_a_bird_that_is_salted_already_gets_no_salt(sold_as, method):

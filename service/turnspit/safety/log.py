@@ -20,10 +20,8 @@ CLOCKS_APART = timedelta(minutes=5)
 CORRECTS: Mapping[Action, tuple[Corrective, ...]] = {
     "cook_on": ("cooked_on", "discarded"),
     "measure": ("cooked_on", "discarded"),
-    "reheat": ("reheated", "discarded"),
-    "chill": ("chilled", "discarded"),
 }
-"""Which recorded action answers a finding; whatever is not named here is answered by throwing away alone."""
+"""Which recorded action answers a stop; whatever is not named here is answered by throwing away alone."""
 
 
 @dataclass(frozen=True, slots=True)

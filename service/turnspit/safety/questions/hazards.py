@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from turnspit.message import Message
 from turnspit.reference import Kitchen
-from turnspit.safety.finding import Finding, finding, within
+from turnspit.safety.finding import Finding, finding, limit, within
 from turnspit.safety.question import SafetyQuestion
 from turnspit.safety.thermometer import ICE_C, Bath, boiling_point_c, probe_error_k, probe_is_true
 
 OPEN_AIR = ("outdoors", "garden", "yard")
-HOTTEST_OIL_C = 190.6  # 375 F
 LUKEWARM_C = 45.0  # nearer to boiling above, nearer to ice below
 
 
@@ -88,7 +87,7 @@ def frying(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     if question.place and question.place not in OPEN_AIR:
         return finding(kitchen, "hot-fat", "stop", "outdoors", Message("safety-fry-indoors"))
     oil_c = question.temperature_c
-    if oil_c is not None and not within(oil_c, HOTTEST_OIL_C):
+    if oil_c is not None and not within(oil_c, limit("hot-fat", "oil_max_c", kitchen)):
         seen = Message("safety-oil", temperature_c=oil_c)
         return finding(kitchen, "hot-fat", "stop", "stand_back", seen, action=Message("safety-do-cool-oil"))
     unknown = () if question.state else ("state",)
