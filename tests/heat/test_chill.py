@@ -1,9 +1,10 @@
 import math
+from dataclasses import fields
 
 import numpy as np
 import pytest
 
-from turnspit.errors import Impossible, OutOfRange
+from turnspit.errors import Impossible, OutOfRange, TurnspitError, Unknown
 from turnspit.heat.cases import ChillCase
 from turnspit.heat.chill import depth_for, forecast_chill
 from turnspit.words import keys
@@ -158,11 +159,48 @@ def test_fine_steps_change_nothing(monkeypatch):
         ({"mass_kg": -2.0}, Impossible, "is not above 0"),
         ({"mass_kg": 900.0}, OutOfRange, "is that pounds"),
         ({"members": 0}, OutOfRange, "is below 1"),
+        ({"seed": -1}, OutOfRange, "is below 0"),
+        ({"shape": "cone"}, Unknown, "slab, cylinder"),
+        ({"medium": "oil"}, Unknown, "air, water, ice_bath"),
+        ({"packaging": "box"}, Unknown, "bag, mould, wrap"),
+        ({"medium": "ice_bath", "medium_c": 30.0}, OutOfRange, "ice holds its bath near 0.5 C"),
+        ({"dims_mm": (1000.0, 1000.0, 1000.0), "shape": "brick"}, OutOfRange, "is above 500 in the thinnest"),
+        ({"dims_mm": (400.0, 800.0, 900.0), "shape": "brick"}, OutOfRange, "which is above 100"),
+        ({"dims_mm": (), "mass_kg": 100.0, "shape": "bird"}, OutOfRange, "is above 20"),
     ],
 )
 def test_what_cannot_be_is_refused(changed, error, told):
     with pytest.raises(error, match=told):
         forecast_chill(ChillCase(**{**SLAB, **changed}))
+
+
+NONSENSE = ("3", "", None, float("nan"), float("inf"), -float("inf"), 1e300, True, {}, b"x", 1 + 2j)
+SENSE = {("mass_kg", None), ("packaging", None), ("stirred", True), ("food", "3"), ("food", "")}
+
+
+@pytest.mark.parametrize("field", [field.name for field in fields(ChillCase)])
+@pytest.mark.parametrize("value", NONSENSE, ids=repr)
+def test_nonsense_in_any_field_is_refused_by_name(field, value):
+    if (field, value) in SENSE if isinstance(value, str | bool | None) else False:
+        return
+    with pytest.raises(TurnspitError) as refused:
+        forecast_chill(ChillCase(**{**SLAB, field: value}))
+    assert refused.value.name == field
+
+
+@pytest.mark.parametrize("value", [value for value in NONSENSE if value is not None], ids=repr)
+def test_nonsense_among_the_dimensions_is_refused(value):
+    with pytest.raises(TurnspitError, match="dims_mm"):
+        forecast_chill(ChillCase(**{**SLAB, "dims_mm": (value,)}))
+
+
+def test_a_depth_for_no_hours_is_refused():
+    layer = ChillCase(**SLAB, members=8)
+    for hours in (float("nan"), float("inf"), "2", None):
+        with pytest.raises(TurnspitError, match="hours"):
+            depth_for(layer, hours)
+    with pytest.raises(Impossible, match="certainty"):
+        depth_for(layer, 2.0, certainty=0.8)
 
 
 def test_all_that_is_said_has_a_text():

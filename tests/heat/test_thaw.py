@@ -1,9 +1,11 @@
+from dataclasses import fields
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from turnspit.errors import Impossible, OutOfRange, Unknown
+from turnspit.errors import Impossible, OutOfRange, TurnspitError, Unknown
 from turnspit.heat.cases import ThawCase
 from turnspit.heat.roasts import KINDS
 from turnspit.heat.thaw import THAWED_C, forecast_thaw
@@ -59,7 +61,7 @@ def test_both_in_turn_lies_between_the_two():
     assert 30 < both.model_h.p50 < cold.model_h.p50
     assert both.model_h.p50 - 30 < water.model_h.p50
     assert both.rule_h[1] < 30 + water.rule_h[1]
-    assert few("turkey", 7.0, "cold_water", refrigerator_h=400.0).model_h.p50 == pytest.approx(
+    assert few("turkey", 7.0, "cold_water", refrigerator_h=190.0).model_h.p50 == pytest.approx(
         cold.model_h.p50, rel=0.02
     )
 
@@ -101,7 +103,13 @@ def test_heavier_or_colder_takes_longer(mass_kg, kind, method):
         ({"medium_c": 24.0, "method": "cold_water"}, OutOfRange, "cool warm tap water with ice"),
         ({"start_c": 5.0}, OutOfRange, "a freezer is about -18 C"),
         ({"kind": "unicorn"}, Unknown, "turkey"),
-        ({"refrigerator_h": -1.0}, Impossible, "is below 0"),
+        ({"refrigerator_h": -1.0, "method": "cold_water"}, OutOfRange, "is below 0"),
+        ({"refrigerator_h": 1e6, "method": "cold_water"}, OutOfRange, "is above 200"),
+        ({"refrigerator_h": 12.0}, Impossible, "give method cold_water"),
+        ({"start_c": -0.5}, Impossible, "is not frozen: meat holds ice below -1.7 C only"),
+        ({"method": "microwave"}, Unknown, "refrigerator, cold_water"),
+        ({"members": 1.5}, Impossible, "is no whole number"),
+        ({"seed": -1}, OutOfRange, "is below 0"),
         ({"members": 0}, OutOfRange, "is below 1"),
     ],
 )
@@ -110,8 +118,24 @@ def test_what_cannot_be_is_refused(changed, error, told):
         forecast_thaw(ThawCase(**{"kind": "turkey", "mass_kg": 6.0, **changed}))
 
 
-def test_a_piece_that_is_not_frozen_through_needs_no_time():
-    assert few("turkey", 6.0, start_c=-0.5).model_h.p90 == 0
+def test_a_piece_with_some_ice_is_told_apart_from_one_without():
+    part = few("turkey", 6.0, start_c=-2.0)
+    assert 0 < part.model_h.p50 < 0.5 * few("turkey", 6.0).model_h.p50
+    assert "heat-thaw-part-frozen" in {told.key for told in part.assumptions}
+    assert "heat-thaw-part-frozen" not in {told.key for told in few("turkey", 6.0).assumptions}
+
+
+NONSENSE = ("3", "", None, float("nan"), float("inf"), -float("inf"), 1e300, True, [], (), {}, b"x", 1 + 2j)
+
+
+@pytest.mark.parametrize("field", [field.name for field in fields(ThawCase)])
+@pytest.mark.parametrize("value", NONSENSE, ids=repr)
+def test_nonsense_in_any_field_is_refused_by_name(field, value):
+    if field == "medium_c" and value is None:
+        return  # the usual one
+    with pytest.raises(TurnspitError) as refused:
+        forecast_thaw(ThawCase(**{"kind": "turkey", "mass_kg": 6.0, field: value}))
+    assert refused.value.name == field
 
 
 def test_all_that_is_said_has_a_text():
@@ -120,6 +144,7 @@ def test_all_that_is_said_has_a_text():
     both = few("turkey", 5.0, "cold_water", refrigerator_h=24.0).assumptions
     assert "heat-thaw-both" in {told.key for told in both}
     said |= {told.key for told in both}
+    said |= {told.key for told in few("turkey", 5.0, start_c=-3.0).assumptions}
     assert said <= keys("en") & keys("es")
 
 

@@ -8,16 +8,18 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from typing import get_args
 
 import numpy as np
 
 from turnspit.errors import Impossible, OutOfRange
-from turnspit.heat.cases import ChillCase, ChillForecast
+from turnspit.heat.cases import ChillCase, ChillForecast, Medium
 from turnspit.heat.chill_food import ChillFood, chill_food
 from turnspit.heat.chill_shape import Extent, column, extent
 from turnspit.heat.chill_surface import LARGE_LOAD, ChillSurface, chill_surface, warmed_air
 from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
+from turnspit.heat.given import check_draws, check_number, check_word, check_yes
 from turnspit.heat.material import Floats, Material
 from turnspit.heat.solver import Body, History, march
 from turnspit.message import Caution, Message
@@ -32,11 +34,24 @@ _MARGIN_K = 0.4
 """A wished temperature nearer than this to the medium is never reached in a time worth planning."""
 
 
+MEDIUM_RANGE_C: dict[Medium, tuple[float, float]] = {
+    "air": (-30.0, 30.0),
+    "water": (0.0, 30.0),
+    "ice_bath": (0.0, 4.0),
+}
+_MEDIUM_WAY_OUT: dict[Medium, str] = {
+    "air": "give the temperature of the air in C",
+    "water": "give the temperature of the water in C",
+    "ice_bath": "ice holds its bath near 0.5 C: leave it out, or give medium water",
+}
+
+
 def forecast_chill(case: ChillCase) -> ChillForecast:
     """Hours from `from_c` to `to_c` at the slowest point, and its curve.
 
-    Valid for 0.02 to 100 kg, extents of 5 to 1000 mm, starts to 100 C, air of -30 to 30 C and to 10 m/s, water of 0
-    to 30 C. Raises OutOfRange beyond, Impossible where `to_c` lies above `from_c` or is not above the medium.
+    Valid for 0.02 to 100 kg (birds to 20), extents of 5 to 1000 mm, the shortest to 500, starts to 100 C, air of -30
+    to 30 C and to 10 m/s, water of 0 to 30 C. Raises OutOfRange beyond, Unknown for a shape, medium or packaging
+    that is none, Impossible for what is no number, or where `to_c` lies above `from_c` or is not above the medium.
     """
     _check(case)
     food = chill_food(case.food, liquid=case.shape == "pot")
@@ -63,8 +78,11 @@ def depth_for(case: ChillCase, hours: float, *, certainty: float = 0.9) -> float
     """The depth in mm of a layer (a slab of 10 to 150 mm) that cools in `hours`.
 
     `certainty` is 0.1, 0.5 or 0.9. The other fields of `case` are kept. Raises OutOfRange where even 10 mm is too
-    slow; 150 is the most it gives.
+    slow, Impossible where `hours` is no number; 150 is the most it gives.
     """
+    check_number("hours", hours, 0.0, 1000.0, "give the hours it may take")
+    if certainty not in (0.1, 0.5, 0.9):
+        raise Impossible("certainty", certainty, "is not 0.1, 0.5 or 0.9", "0.9 is the careful one")
 
     def taken_h(depth_mm: float) -> float:
         spread = forecast_chill(replace(case, shape="slab", dims_mm=(depth_mm,), mass_kg=None)).hours
@@ -85,11 +103,15 @@ def depth_for(case: ChillCase, hours: float, *, certainty: float = 0.9) -> float
 
 
 def _check(case: ChillCase) -> None:
-    OutOfRange.check("from_c", case.from_c, -1.0, 100.0, "give the temperature of the food in C")
-    OutOfRange.check("to_c", case.to_c, 0.5, 99.0, "give the temperature it shall reach in C")
-    low_c = 0.0 if case.medium != "air" else -30.0
-    OutOfRange.check("medium_c", case.medium_c, low_c, 30.0, "give the temperature of the air or water in C")
-    OutOfRange.check("air_m_s", case.air_m_s, 0.0, 10.0, "give the speed of the air in m/s")
+    if not isinstance(case.food, str):
+        raise Impossible("food", case.food, "is no name", "say what it is, such as cooked beef or stock")
+    check_word("medium", case.medium, get_args(Medium))
+    check_yes("stirred", case.stirred)
+    check_draws(case.members, case.seed)
+    check_number("from_c", case.from_c, -1.0, 100.0, "give the temperature of the food in C")
+    check_number("to_c", case.to_c, 0.5, 99.0, "give the temperature it shall reach in C")
+    check_number("medium_c", case.medium_c, *MEDIUM_RANGE_C[case.medium], _MEDIUM_WAY_OUT[case.medium])
+    check_number("air_m_s", case.air_m_s, 0.0, 10.0, "give the speed of the air in m/s")
     if not case.to_c < case.from_c:
         raise Impossible("to_c", case.to_c, f"is not below from_c {case.from_c:g}", "cooling goes downward")
     if case.to_c - chill_medium_c(case) < _MARGIN_K:

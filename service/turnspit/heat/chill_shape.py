@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass, replace
+from typing import get_args
 
 from turnspit.errors import Impossible, OutOfRange
-from turnspit.heat.cases import ChillCase, Shape
+from turnspit.heat.cases import ChillCase, Packaging, Shape
 from turnspit.heat.column import Column, slab
+from turnspit.heat.given import check_mass, check_number, check_word
 from turnspit.message import Message
 
-MASS_RANGE_KG = (0.02, 100.0)
+MASS_RANGE_KG, BIRD_RANGE_KG = (0.02, 100.0), (0.1, 20.0)
 EXTENT_RANGE_MM = (5.0, 1000.0)
 BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
 """Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""
@@ -32,7 +34,7 @@ LONG = 10.0
 """Height over diameter of a cylinder whose height is not told: a roll so long that its ends do not count."""
 EMPTIEST, FULLEST = 0.3, 1.3
 """Mass over what the told box holds, beyond which they contradict each other. Above 1 the box is taken as full."""
-THINNEST_M = 0.003
+THINNEST_M, THICKEST_M = 0.003, 0.5
 USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot": 2, "bird": 0}
 
 
@@ -49,6 +51,16 @@ class Extent:
     assumptions: tuple[Message, ...] = ()
     spread: float = TOLD_SPREAD
     area_m2: float = 0.0
+
+    @property
+    def volume_m3(self) -> float:
+        """What it holds, 0 for a layer or a roll that goes on for ever, and for birds."""
+        if len(self.edges_m) == 1:
+            return 0.0
+        if len(self.edges_m) == 2:
+            diameter_m, height_m = self.edges_m
+            return 0.0 if height_m == LONG * diameter_m else math.pi / 4 * diameter_m**2 * height_m
+        return math.prod(self.edges_m) * self.fullness
 
 
 def extent(case: ChillCase, density_kg_m3: float) -> Extent:
@@ -67,6 +79,15 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
     if min(told.edges_m) < THINNEST_M:
         limit = f"is below {THINNEST_M * 1000:g} in the thinnest direction"
         raise Impossible("dims_mm", round(min(told.edges_m) * 1000, 2), limit, "check mass_kg and dims_mm")
+    if min(told.edges_m) > THICKEST_M:
+        limit = f"is above {THICKEST_M * 1000:g} in the thinnest direction"
+        raise OutOfRange(
+            "dims_mm", round(min(told.edges_m) * 1000, 1), limit, "give full thicknesses in mm; divide it"
+        )
+    held_kg = told.volume_m3 * density_kg_m3
+    if held_kg > MASS_RANGE_KG[1]:
+        limit = f"come to {held_kg:.0f} kg, which is above {MASS_RANGE_KG[1]:g}"
+        raise OutOfRange("dims_mm", case.dims_mm, limit, "give one piece or pot, full thicknesses in mm")
     return told
 
 
@@ -88,14 +109,15 @@ def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
 
 
 def _check(case: ChillCase) -> None:
+    check_word("shape", case.shape, get_args(Shape))
+    if case.packaging is not None:
+        check_word("packaging", case.packaging, get_args(Packaging))
     if case.mass_kg is not None:
-        if not case.mass_kg > 0:
-            raise Impossible("mass_kg", case.mass_kg, "is not above 0", "give the mass of one piece in kg")
-        OutOfRange.check(
-            "mass_kg", case.mass_kg, *MASS_RANGE_KG, "give the mass of one piece or pot; is that pounds?"
-        )
+        check_mass(case.mass_kg, *(BIRD_RANGE_KG if case.shape == "bird" else MASS_RANGE_KG))
+    if not isinstance(case.dims_mm, (tuple, list)):
+        raise Impossible("dims_mm", case.dims_mm, "are no dimensions", "give full thicknesses in mm, such as [50]")
     for mm in case.dims_mm:
-        OutOfRange.check("dims_mm", mm, *EXTENT_RANGE_MM, "give full thicknesses in mm")
+        check_number("dims_mm", mm, *EXTENT_RANGE_MM, "give full thicknesses in mm")
     most = 3 if case.shape == "slab" else USUAL_DIMENSIONS[case.shape]
     if len(case.dims_mm) > most or (case.shape == "brick" and 0 < len(case.dims_mm) < most):
         raise Impossible("dims_mm", case.dims_mm, "are too many or too few", f"a {case.shape} has {most}")

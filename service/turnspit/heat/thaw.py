@@ -11,13 +11,14 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from turnspit.errors import Impossible, OutOfRange
+from turnspit.errors import Impossible
 from turnspit.heat.cases import ThawCase, ThawForecast, ThawMethod
 from turnspit.heat.column import Column
 from turnspit.heat.draws import stratified_normals
+from turnspit.heat.given import check_draws, check_mass, check_number, check_word
 from turnspit.heat.material import Floats, Material
 from turnspit.heat.properties import LEAN_MEAT_FREEZING_C, Composition, composition, density, material
-from turnspit.heat.roasts import roast
+from turnspit.heat.roasts import KINDS, roast
 from turnspit.heat.solver import Body, History, march
 from turnspit.heat.surface import Film
 from turnspit.message import Caution, Message
@@ -29,6 +30,9 @@ THAWED_C = -1.0
 WARM_C = 5.0
 """The surface's limit of the Food Code, 3-501.13 (41 F)."""
 MASS_RANGE_KG = (0.2, 20.0)
+REFRIGERATOR_MOST_H = 200.0
+PART_FROZEN_C = -5.0
+"""Above this a good part of the water is not frozen, and a degree more or less decides."""
 MEDIUM_RANGE_C: dict[ThawMethod, tuple[float, float]] = {"refrigerator": (1.0, 10.0), "cold_water": (1.0, 21.2)}
 """The Food Code lets water be 21.1 C (70 F) at most, 3-501.13(B)."""
 USUAL_C: dict[ThawMethod, float] = {"refrigerator": 3.3, "cold_water": 10.0}
@@ -47,11 +51,12 @@ CELLS, _STEPS_TO_EXPECTED = 12, 40
 def forecast_thaw(case: ThawCase) -> ThawForecast:
     """Hours until the core of `case` passes -1 C, beside the federal rule.
 
-    Valid from 0.2 to 20 kg, refrigerators of 1 to 10 C, water of 1 to 21 C, starts of -30 to 0 C. Raises OutOfRange
-    beyond, Unknown for a kind that is not in `KINDS`, Impossible for a mass that is not above 0.
+    Valid from 0.2 to 20 kg, refrigerators of 1 to 10 C, water of 1 to 21 C, starts of -30 to -1.7 C, 0 to 200 h in
+    the refrigerator before the water. Raises OutOfRange beyond, Unknown for a kind that is not in `KINDS` or another
+    method, Impossible for what is no number, a mass that is not above 0, or a piece that is not frozen.
     """
-    row = roast(case.kind)
     _check(case)
+    row = roast(case.kind)
     members = _Members.drawn(case)
     rule_h = _rule_h(case) if row.poultry else None
     history = _thawed(case, members, least_h=rule_h[1] if rule_h else 0.0)
@@ -78,14 +83,20 @@ def forecast_thaw(case: ThawCase) -> ThawForecast:
 
 
 def _check(case: ThawCase) -> None:
-    if not case.mass_kg > 0:
-        raise Impossible("mass_kg", case.mass_kg, "is not above 0", "give the mass of one piece in kg")
-    OutOfRange.check("mass_kg", case.mass_kg, *MASS_RANGE_KG, "give the mass of one piece; is that pounds?")
-    OutOfRange.check("start_c", case.start_c, -30.0, 0.0, "a freezer is about -18 C, that is 0 F")
+    check_word("kind", case.kind, KINDS)
+    check_word("method", case.method, tuple(MEDIUM_RANGE_C))
+    check_draws(case.members, case.seed)
+    check_mass(case.mass_kg, *MASS_RANGE_KG)
+    check_number("start_c", case.start_c, -30.0, 0.0, "a freezer is about -18 C, that is 0 F")
+    if case.start_c > LEAN_MEAT_FREEZING_C:
+        way_out = f"meat holds ice below {LEAN_MEAT_FREEZING_C:g} C only: say that it is thawed"
+        raise Impossible("start_c", case.start_c, "is not frozen", way_out)
     way_out = "thaw in the cold, not on the counter; cool warm tap water with ice"
-    OutOfRange.check("medium_c", _medium_c(case, case.method), *MEDIUM_RANGE_C[case.method], way_out)
-    if not case.refrigerator_h >= 0:
-        raise Impossible("refrigerator_h", case.refrigerator_h, "is below 0", "give the hours before the water")
+    check_number("medium_c", _medium_c(case, case.method), *MEDIUM_RANGE_C[case.method], way_out)
+    check_number("refrigerator_h", case.refrigerator_h, 0.0, REFRIGERATOR_MOST_H, "give the hours before the water")
+    if case.refrigerator_h > 0 and case.method == "refrigerator":
+        limit = "is for what goes into cold water afterwards"
+        raise Impossible("refrigerator_h", case.refrigerator_h, limit, "give method cold_water, or leave it out")
 
 
 def _medium_c(case: ThawCase, method: ThawMethod) -> float:
@@ -244,6 +255,8 @@ def _assumptions(case: ThawCase, poultry: bool) -> tuple[Message, ...]:
     told = [Message(f"heat-thaw-{way}", medium_c=medium_c, start_c=case.start_c)]
     if case.method == "cold_water" and case.refrigerator_h > 0:
         told.append(Message("heat-thaw-both", hours_min=case.refrigerator_h * 60, medium_c=USUAL_C["refrigerator"]))
+    if case.start_c > PART_FROZEN_C:
+        told.append(Message("heat-thaw-part-frozen", start_c=case.start_c))
     if not poultry:
         told.append(Message("heat-thaw-no-rule"))
     return tuple(told)

@@ -1,6 +1,7 @@
 heat-thaw-refrigerator = Thawed in a refrigerator at { TEMPERATURE($medium_c) }, from { TEMPERATURE($start_c) }.
 heat-thaw-cold-water = Thawed in a leak-proof bag in water of { TEMPERATURE($medium_c) }, changed every half hour, from { TEMPERATURE($start_c) }.
 heat-thaw-both = Before the water it has { SPAN($hours_min) } in a refrigerator at { TEMPERATURE($medium_c) }.
+heat-thaw-part-frozen = At { TEMPERATURE($start_c) } only part of its water is ice, and a degree more or less decides how much: feel for ice, and do not count on the early hour.
 heat-thaw-no-rule = No federal table gives thawing hours for this cut: these are computed, so feel for ice before you count on them.
 
 # What a forecast of a roast took for granted.

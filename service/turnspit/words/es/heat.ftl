@@ -1,6 +1,7 @@
 heat-thaw-refrigerator = Descongelado en un refrigerador a { TEMPERATURE($medium_c) }, desde { TEMPERATURE($start_c) }.
 heat-thaw-cold-water = Descongelado en bolsa hermética en agua a { TEMPERATURE($medium_c) }, cambiada cada media hora, desde { TEMPERATURE($start_c) }.
 heat-thaw-both = Antes del agua pasa { SPAN($hours_min) } en un refrigerador a { TEMPERATURE($medium_c) }.
+heat-thaw-part-frozen = A { TEMPERATURE($start_c) } solo parte de su agua es hielo, y un grado más o menos decide cuánta: palpe si queda hielo y no cuente con la hora más temprana.
 heat-thaw-no-rule = Ninguna tabla federal da horas de descongelado para este corte: son calculadas; compruebe que no quede hielo antes de contar con ellas.
 
 # Lo que el pronóstico de un asado da por supuesto.
