@@ -75,9 +75,13 @@ def test_any_oven(
         target_c=min(row.default_target_c, 70.0),
     )
     try:
+        cooked(case)
+    except Impossible as refused:  # the coolest do not bring every roast to its end
+        reason = refused.name
+    else:
+        reason = "oven"
         check_bounds(case)
-    except Impossible as refused:
-        assert refused.name != "heat"
+    assert reason == "oven"
 
 
 @pytest.mark.parametrize(

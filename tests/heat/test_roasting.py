@@ -183,6 +183,74 @@ def test_what_the_model_was_not_checked_for_is_refused_by_name(
     assert getattr(refused.value, "name") == name  # noqa: B009
 
 
+@pytest.mark.parametrize(
+    ("field", "value", "error", "name"),
+    [
+        *[
+            (field, value, (Impossible, OutOfRange), field)
+            for field in ("mass_kg", "count", "start_c", "target_c", "pull_c", "rest_min", "altitude_m", "members")
+            for value in (float("nan"), float("inf"), -float("inf"), "6", True, -1e9, 1e9)
+        ],
+        *[("seed", value, (Impossible, OutOfRange), "seed") for value in (-1, 1.5, None, "x", 2**40)],
+        *[("oven_vapour_pa", value, (Impossible, OutOfRange), "oven_vapour_pa") for value in (None, -1.0, "5000")],
+        *[("kind", value, Unknown, "kind") for value in ("", None, "TURKEY", ["turkey"])],
+        *[("state", value, Unknown, "state") for value in ("", "icy", None)],
+        *[("rest_place", value, Unknown, "rest_place") for value in ("sofa", None, 3)],
+        *[("stuffed", value, Impossible, "stuffed") for value in ("no", None, 1)],
+        *[("preheated", value, Impossible, "preheated") for value in ("no", None)],
+        ("bone_in", "x", Impossible, "bone_in"),
+        ("members", 1.5, Impossible, "members"),
+        ("count", 2.7, Impossible, "count"),
+        *[
+            ("openings_min", value, (Impossible, OutOfRange), "openings_min")
+            for value in ((float("nan"),), (-5,), (float("inf"),), (30,) * 500, 5, ("a",))
+        ],
+        ("oven", None, Impossible, "oven"),
+        ("oven", (163,), Impossible, "oven"),
+        ("oven", (OvenStep(0.0, 163.0),) * 60, OutOfRange, "oven"),
+        ("oven", (OvenStep(float("nan"), 163.0),), Impossible, "oven.from_min"),
+        ("oven", (OvenStep(0.0, 163.0), OvenStep(1e9, 163.0)), OutOfRange, "oven.from_min"),
+        ("oven", (OvenStep(500.0, 163.0),), Impossible, "oven.from_min"),
+        ("oven", (OvenStep(0.0, 163.0), OvenStep(0.0, 200.0)), Impossible, "oven.from_min"),
+        ("oven", (OvenStep(0.0, 163.0, "yes"),), Impossible, "oven.convection"),
+        ("oven", (OvenStep(0.0, 163.0, False, "tinfoil"),), Unknown, "oven.cover"),
+        ("oven", (OvenStep(0.0, float("nan")),), Impossible, "oven.temperature_c"),
+        ("oven", (OvenStep(0.0, "163"),), Impossible, "oven.temperature_c"),
+    ],
+)
+def test_a_field_that_cannot_be_is_refused_by_its_name(
+    field: str, value: object, error: type[Exception] | tuple[type[Exception], ...], name: str
+) -> None:
+    with pytest.raises(error) as refused:
+        forecast_roast(replace(TURKEY, **{field: value}))
+    assert getattr(refused.value, "name") == name  # noqa: B009
+
+
+@pytest.mark.parametrize(
+    ("state", "start_c", "way_out"),
+    [
+        ("thawed", -18.0, "say state frozen"),
+        ("thawed", -30.0, "say state frozen"),
+        ("frozen", 25.0, "say state thawed"),
+        ("part_frozen", -18.0, "say state frozen"),
+        ("part_frozen", 20.0, "say state thawed"),
+    ],
+)
+def test_a_state_and_a_temperature_that_contradict_each_other_are_refused(
+    state: str, start_c: float, way_out: str
+) -> None:
+    with pytest.raises(Impossible, match=way_out):
+        forecast_roast(replace(TURKEY, state=state, start_c=start_c))
+
+
+def test_the_temperature_of_a_frozen_roast_counts() -> None:
+    def frozen(start_c: float) -> float:
+        return median_min(replace(TURKEY, state="frozen", start_c=start_c))
+
+    assert frozen(-25.0) > frozen(-18.0) > frozen(-5.0)
+    assert median_min(replace(TURKEY, state="frozen")) == frozen(-18.0)
+
+
 def test_a_bird_given_in_pounds_is_asked_about() -> None:
     with pytest.raises(OutOfRange, match="pounds"):
         forecast_roast(RoastCase("turkey", 16.0))

@@ -9,9 +9,9 @@ import numpy as np
 from turnspit.heat.cases import ChillCase
 from turnspit.heat.chill_shape import Extent
 from turnspit.heat.films import air_film, radiation_film, water_film
-from turnspit.heat.material import Floats
+from turnspit.heat.material import LATENT_J_KG, Floats
 from turnspit.heat.solver import Exchange
-from turnspit.heat.surface import AIR_CP, LATENT_J_KG, LEWIS, STANDARD_PA, saturation
+from turnspit.heat.surface import AIR_CP, LEWIS, STANDARD_PA, saturation
 from turnspit.reference import table
 
 FILM_SPREAD = 0.28

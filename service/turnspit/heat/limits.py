@@ -4,15 +4,22 @@ from __future__ import annotations
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat.cases import RoastCase
+from turnspit.heat.fields import check_types
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasts import RoastRow
 from turnspit.heat.surface import boiling_c, pressure_at_altitude
 
 BELOW_BOILING_K = 4.0
+REFRIGERATOR_C = 4.4
+"""The case's own `start_c`: said of a frozen roast it means that none was given."""
+THAWED_LEAST_C, FROZEN_MOST_C, PART_FROZEN_C = -2.0, 0.0, (-5.0, 8.0)
+LAST_MIN, SETTINGS_MOST, OPENINGS_MOST = 1800.0, 50, 100
+SEED_MOST = 2**32 - 1
 
 
 def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> None:
-    """Raise OutOfRange or Impossible unless the model holds for `case`."""
+    """Raise OutOfRange, Impossible or Unknown unless `case` is whole and the model holds for it."""
+    check_types(case)
     low_kg, high_kg = row.mass_kg_range
     OutOfRange.check(
         "mass_kg",
@@ -30,8 +37,10 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
         ("oven_vapour_pa", case.oven_vapour_pa, 0.0, 70000.0, "give the vapour pressure in Pa"),
         ("count", case.count, 1, 12, "give how many pieces share the oven"),
         ("members", case.members, 1, 4096, "give the size of the ensemble"),
+        ("seed", case.seed, 0, SEED_MOST, "give a whole number"),
     ):
         OutOfRange.check(name, value, low, high, f"{way_out}, from {low:g} to {high:g}")
+    _check_start(case)
     high_c = round(boiling_c(pressure_at_altitude(case.altitude_m)) - BELOW_BOILING_K, 1)
     for name, given_c, low_c in (("target_c", target_c, 45.0), ("pull_c", pull_c, 40.0)):
         way_out = (
@@ -44,15 +53,47 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
         raise Impossible("stuffed", True, "cannot be while it is frozen", "thaw it first, or bake the stuffing apart")
 
 
+def _check_start(case: RoastCase) -> None:
+    """Whether the state and the temperature it goes in at can both be so."""
+    if case.state == "thawed" and case.start_c < THAWED_LEAST_C:
+        raise Impossible(
+            "start_c", case.start_c, f"is below {THAWED_LEAST_C:g}: that is not thawed", "say state frozen"
+        )
+    if case.state == "frozen" and case.start_c > FROZEN_MOST_C and case.start_c != REFRIGERATOR_C:
+        raise Impossible(
+            "start_c", case.start_c, f"is above {FROZEN_MOST_C:g}: that is not frozen", "say state thawed"
+        )
+    low_c, high_c = PART_FROZEN_C
+    if case.state == "part_frozen" and not low_c <= case.start_c <= high_c:
+        state = "frozen" if case.start_c < low_c else "thawed"
+        way_out = f"say state {state}, or leave the temperature out"
+        raise Impossible("start_c", case.start_c, f"is not between {low_c:g} and {high_c:g}", way_out)
+
+
 def _check_oven(case: RoastCase, row: RoastRow) -> None:
     if not case.oven:
         raise Impossible("oven", "()", "has no setting", "give at least one")
+    for name, given, most in (("oven", case.oven, SETTINGS_MOST), ("openings_min", case.openings_min, OPENINGS_MOST)):
+        if len(given) > most:
+            raise OutOfRange(name, len(given), f"entries are above {most}", "give fewer")
+    for minute in case.openings_min:
+        OutOfRange.check("openings_min", minute, 0.0, LAST_MIN, "give minutes from when it goes in")
     low_c, high_c = row.oven_c_range
+    first_min = min(step.from_min for step in case.oven)
     for step in case.oven:
         if not step.from_min >= 0.0:
             raise Impossible("oven.from_min", step.from_min, "is before it goes in", "count the minutes from then on")
+        OutOfRange.check("oven.from_min", step.from_min, 0.0, LAST_MIN, "give minutes from when it goes in")
         if step.temperature_c >= OFF_BELOW_C:
             way_out = f"for {row.kind} the model holds in ovens from {low_c:g} to {high_c:g} C (is that Fahrenheit?)"
             OutOfRange.check("oven.temperature_c", step.temperature_c, low_c, high_c, way_out)
         elif not step.temperature_c > -50.0:
             raise Impossible("oven.temperature_c", step.temperature_c, "is no temperature", "give it in C")
+    if first_min > 0.0:
+        raise Impossible(
+            "oven.from_min", first_min, "leaves the oven unset until then", "give a setting from minute 0"
+        )
+    if len({round(step.from_min * 60.0) for step in case.oven}) < len(case.oven):
+        raise Impossible(
+            "oven.from_min", first_min, "or a later minute has two settings", "give one setting a minute"
+        )

@@ -25,7 +25,7 @@ RADIATION = 0.85
 ROOM_VAPOUR_PA = 1000.0
 REST_W_M2K = 5.0
 CUPBOARD_C = 60.0
-FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -3.0, 2.0
+FROZEN_C, HARD_FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -2.5, -3.0, 2.0
 ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.03, "frozen": 1.08}
 """Ice in the cavity and the joints of a bird keeps heat out from inside; the factor on the radius is set by the
 federal rule that a frozen bird takes at least half as long again (docs/heat.md)."""
@@ -148,9 +148,8 @@ def _start_c(case: RoastCase, body: Body, spread_k: Floats) -> Floats:
     """Temperatures before the oven, (cells, columns)."""
     middles = ((body.faces()[1:] + body.faces()[:-1]) / 2.0)[:, None]
     if case.state == "frozen":
-        return np.broadcast_to(
-            (case.start_c if case.start_c < -5.0 else FROZEN_C) + spread_k, (body.cells, body.columns)
-        )
+        frozen_c = case.start_c if case.start_c <= 0.0 else FROZEN_C  # above: none was given
+        return np.broadcast_to(np.minimum(frozen_c + spread_k, HARD_FROZEN_C), (body.cells, body.columns))
     if case.state == "part_frozen":
         return np.where(middles < 0.5, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C) + 0.5 * spread_k
     return np.broadcast_to(np.maximum(case.start_c + spread_k, -1.0), (body.cells, body.columns))

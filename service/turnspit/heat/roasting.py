@@ -21,8 +21,9 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     """When a roast is ready and what happens in its rest, as an ensemble expects it (docs/heat.md).
 
     `row` is that of `case.kind` unless another is given (a fit of its own, a cut not in the table).
-    Raises Unknown for a kind without a row, OutOfRange for a mass, oven, target, altitude or rest outside the row's
-    range, Impossible for an oven that never brings it to `pull_c`.
+    Raises Unknown for a name there is not (a kind, a state), OutOfRange for a mass, oven, target, altitude or rest
+    outside the row's range, Impossible for what cannot be (a field of the wrong type, a thawed roast at -18 C) and
+    for an oven that never brings it to `pull_c`.
     """
     row = row or roast(case.kind)
     target_c, pull_c = ends_c(case, row)

@@ -76,7 +76,7 @@ def roast(kind: str) -> RoastRow:
     """The row of `kind`. Raises Unknown with the kinds there are."""
     try:
         return _rows()[kind]
-    except KeyError:
+    except (KeyError, TypeError):
         raise Unknown("kind", kind, tuple(_rows())) from None
 
 

@@ -7,9 +7,9 @@ x^n: n = 0 a slab, 1 a cylinder, 2 a sphere, any real number between for what li
 
 Scheme: finite volumes with exact cell volumes; BDF2 (its first step implicit Euler) with the cells extrapolated, the
 surface flux linearised where it meets what such an outer cell would take, and the surface temperature eliminated into
-the last row; one linear solve a step. Where the surface would pass the boiling point of its water it is held there and
-the heat it does not pass on boils water away. Ice: one secant capacity a cell, after which the enthalpy is corrected,
-so energy closes to rounding. Order 2 in time and space.
+the last row; one linear solve a step. Where the surface would pass the boiling point of its water it is held there,
+and the heat it does not pass on boils water away. Ice: one secant capacity a cell, after which the enthalpy is
+corrected, so energy closes to rounding. Order 2 in time and space.
 """
 
 from __future__ import annotations
@@ -149,8 +149,8 @@ def march(
 ) -> History:
     """March `body` from `start` through `times_s` (ascending, the first is the time of `start`).
 
-    Where the surroundings jump, end one march and begin the next from its `end`, with a short first step. A wet surface
-    gets no hotter than `boils_c`. Raises Impossible rather than give temperatures that no food has.
+    Where the surroundings jump, end one march and begin the next from its `end`, with a short first step. No surface
+    gets hotter than `boils_c`, its water's boiling point. Raises Impossible where no food could be as hot or cold.
     `stop(time_s, core_c)` ends the march early, after a step for which it is true.
     """
     progress = _Progress(body, start, surface, boils_c)

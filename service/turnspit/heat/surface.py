@@ -7,8 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from turnspit.heat.material import LATENT_J_KG as LATENT_J_KG
-from turnspit.heat.material import Floats, Number
+from turnspit.heat.material import LATENT_J_KG, Floats, Number
 from turnspit.heat.solver import Exchange
 
 STEFAN_BOLTZMANN = 5.670374e-8
