@@ -110,8 +110,10 @@ def _rare(question: SafetyQuestion, kitchen: Kitchen, core_c: float, seen: Messa
     table = "beef-lamb-time-table"
     if held is None:
         if is_licensed(kitchen):
-            lowest = Message("safety-do-cook-on-to", temperature_c=table_starts_c())
-            return finding(kitchen, table, "stop", "cook_on", seen, action=lowest)
+            lowest_c = table_starts_c()
+            values = {"temperature_c": safe_c, "lowest_c": lowest_c, "minutes": hold_min(lowest_c) or 0.0}
+            action = Message("safety-do-cook-on-or-hold", **values)
+            return finding(kitchen, table, "stop", "cook_on", seen, action=action)
         return finding(kitchen, "meat-145", "warn", "cook_on", seen, action=cook_on)
     hold = Message("safety-do-hold-or-cook-on", minutes=held, temperature_c=safe_c)
     if is_licensed(kitchen):

@@ -35,15 +35,7 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         return measured
     rule = clock_rule(kitchen)
     if question.elapsed_h is None:
-        return finding(
-            kitchen,
-            rule,
-            "stop",
-            "discard",
-            Message("safety-stood-unknown"),
-            action=Message("safety-do-discard-unless", hours=clock_h(question, kitchen)),
-            unknown=("elapsed_h",),
-        )
+        return _hours_unknown(question, kitchen, Message("safety-stood-unknown"))
     seen = Message("safety-stood", minutes=question.elapsed_h * 60)
     if not within(question.elapsed_h, clock_h(question, kitchen)):
         return finding(kitchen, rule, "stop", "discard", seen)
@@ -67,6 +59,12 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             unknown=("ambient_c",),
         )
     return finding(kitchen, rule, "ok", "chill", seen, action=now)
+
+
+def _hours_unknown(question: SafetyQuestion, kitchen: Kitchen, seen: Message) -> Finding:
+    """What is on the clock for nobody knows how long is thrown away."""
+    action = Message("safety-do-discard-unless", hours=clock_h(question, kitchen))
+    return finding(kitchen, clock_rule(kitchen), "stop", "discard", seen, action=action, unknown=("elapsed_h",))
 
 
 def _never_left_control(question: SafetyQuestion, kitchen: Kitchen) -> Finding | None:
@@ -124,15 +122,7 @@ def interrupted(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         return finding(kitchen, "hot-hold", "info", "cook_on", seen, action=Message("safety-do-cook-through"))
     rule = clock_rule(kitchen)
     if question.elapsed_h is None:
-        return finding(
-            kitchen,
-            rule,
-            "stop",
-            "discard",
-            Message("safety-oven-off-unknown"),
-            action=Message("safety-do-discard-unless", hours=clock_h(question, kitchen)),
-            unknown=("elapsed_h",),
-        )
+        return _hours_unknown(question, kitchen, Message("safety-oven-off-unknown"))
     seen = Message("safety-oven-off", minutes=question.elapsed_h * 60)
     if not within(question.elapsed_h, clock_h(question, kitchen)):
         return finding(kitchen, rule, "stop", "discard", seen)
