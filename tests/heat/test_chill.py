@@ -74,6 +74,17 @@ def test_thick_soup_is_slower_than_stock():
     assert median_h(POT, food="chili", medium="ice_bath") > 2 * median_h(POT, medium="ice_bath")
 
 
+def test_it_is_said_whether_a_pot_was_taken_as_thick_or_thin():
+    told = {
+        food: {message.key for message in forecast_chill(ChillCase(**{**POT, "food": food}, members=4)).assumptions}
+        for food in ("stock", "chicken soup", "lentils", "something")
+    }
+    assert "heat-chill-thin" in told["stock"]
+    assert all("heat-chill-thick" in told[food] for food in ("chicken soup", "lentils", "something"))
+    stirred = forecast_chill(ChillCase(**POT, stirred=True, members=4)).assumptions
+    assert not {"heat-chill-thin", "heat-chill-thick"} & {message.key for message in stirred}
+
+
 def test_a_layer_of_given_mass_is_quicker_than_an_endless_one():
     assert median_h(SLAB, mass_kg=0.94) < median_h(SLAB)
 
@@ -211,7 +222,7 @@ def test_all_that_is_said_has_a_text():
         {**SLAB, "shape": "bird", "dims_mm": (), "mass_kg": 3.0},
     )
     said = {told.key for case in cases for told in forecast_chill(ChillCase(**case, members=4)).assumptions}
-    assert len(said) == 8
+    assert len(said) == 9
     said |= {
         told.key
         for told in forecast_chill(ChillCase(**{**POT, "mass_kg": 50.0, "dims_mm": ()}, members=4)).assumptions

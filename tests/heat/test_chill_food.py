@@ -42,6 +42,25 @@ def test_the_last_word_that_is_known_counts(name, food):
     assert chill_food(name, liquid=False).name == food
 
 
+@pytest.mark.parametrize(
+    ("name", "food"),
+    [
+        ("chili in broth", "stew"),
+        ("lentils", "stew"),
+        ("gumbo", "stew"),
+        ("chicken soup", "soup"),
+        ("vegetable stock", "stock"),
+        ("chicken noodle soup", "soup"),
+    ],
+)
+def test_in_a_pot_the_food_that_mixes_least_of_those_that_flow_counts(name, food):
+    assert chill_food(name, liquid=True).name == food
+
+
+def test_only_what_is_like_stock_is_thin():
+    assert [row["food"] for row in ROWS if chill_food(row["words"][0], liquid=True).thin] == ["stock"]
+
+
 def test_an_unknown_food_is_taken_as_meat_or_soup_and_said():
     meat, soup = chill_food("blorp", liquid=False), chill_food("blorp", liquid=True)
     assert (meat.name, soup.name) == ("beef", "soup")

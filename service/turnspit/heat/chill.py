@@ -64,7 +64,7 @@ def forecast_chill(case: ChillCase) -> ChillForecast:
         hours=Spread.of(_falling_h(hours, history.core_c, case.to_c)),
         curve_h=hours,
         slowest_c=slowest_c,
-        assumptions=(*food.assumptions, *size.assumptions, *_assumptions(case, size)),
+        assumptions=(*food.assumptions, *size.assumptions, *_assumptions(case, food, size)),
         cautions=_cautions(hours, slowest_c, case),
     )
 
@@ -119,10 +119,12 @@ def _check(case: ChillCase) -> None:
         raise Impossible("to_c", case.to_c, limit, "use a colder place or a higher temperature")
 
 
-def _assumptions(case: ChillCase, size: Extent) -> tuple[Message, ...]:
+def _assumptions(case: ChillCase, food: ChillFood, size: Extent) -> tuple[Message, ...]:
     told = [Message("heat-chill-even", from_c=case.from_c)]
     if case.shape == "bird":
         told.append(Message("heat-chill-bird"))
+    if case.shape == "pot" and not case.stirred:
+        told.append(Message("heat-chill-thin" if food.thin else "heat-chill-thick"))
     if case.shape == "pot" and case.packaging is None:
         told.append(Message("heat-chill-covered"))
     if case.medium == "ice_bath":

@@ -12,6 +12,8 @@ from turnspit.message import Message
 from turnspit.reference import Row, table
 
 LIQUID_FREEZING_C = -0.5
+THIN_MIXING = 5.0
+"""What mixes better than this by itself is thin."""
 STIRRED_MIXING = 200.0
 """Mixing of what is stirred: its inside has one temperature."""
 
@@ -28,10 +30,18 @@ class ChillFood:
     stirred: float
     assumptions: tuple[Message, ...] = ()
 
+    @property
+    def thin(self) -> bool:
+        """Whether it moves freely by itself, as stock does."""
+        return self.mixing > THIN_MIXING
+
 
 def chill_food(name: str, *, liquid: bool) -> ChillFood:
-    """The food that `name` speaks of; without a known word meat, or soup where it stands in a pot."""
-    row = _found(name)
+    """The food that `name` speaks of; without a known word meat, or soup where it stands in a pot.
+
+    Of several that flow, `liquid` takes the one that mixes least: the slower figure is the safer.
+    """
+    row = _found(name, liquid)
     told: tuple[Message, ...] = ()
     if row is None:
         row = table("chill_foods").by("food")["soup" if liquid else "beef"]
@@ -56,11 +66,14 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
     )
 
 
-def _found(name: str) -> Row | None:
+def _found(name: str, liquid: bool) -> Row | None:
     said = re.findall(r"\w+", name.casefold().replace("_", " "))
     said = [word for part in said for word in (part, part.removesuffix("s"))]
     for words in (_by_word("words"), _by_word("loose_words")):
         found = [word for word in words if word in said]
+        flowing = [words[word] for word in found if words[word].get("mixing", 1.0) > 1]
+        if liquid and flowing:
+            return min(flowing, key=lambda row: float(row["mixing"]))
         if found:
             return words[max(found, key=said.index)]
     return None
