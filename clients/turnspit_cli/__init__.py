@@ -1,4 +1,4 @@
-"""The command line: `turnspit ask` in this process or against a server, and `turnspit serve`."""
+"""The command line: a plain line or one verb in this process, a line against a server, and `turnspit serve`."""
 
 from turnspit_cli.commands import main
 

@@ -10,6 +10,8 @@ from typing import Annotated, Any, Literal
 
 import typer
 
+from turnspit_cli import logs, verbs
+
 REFUSED, FAULT = 2, 1
 
 app = typer.Typer(
@@ -60,6 +62,12 @@ def serve(
     run(host, port)
 
 
+app.add_typer(verbs.recipe, name="recipe")
+app.add_typer(logs.log, name="log")
+for verb in (verbs.convert, verbs.brine, verbs.size, verbs.check):
+    app.command()(verb)
+
+
 def main() -> None:
     """Run the command line. Exit code 0; 2 for what cannot be met, with one line on stderr; 1 for a fault of ours."""
     from turnspit.errors import TurnspitError
@@ -80,7 +88,7 @@ def main() -> None:
 
 
 def print_json(response: dict[str, Any]) -> None:
-    """The ask response as it is."""
+    """A response as it is."""
     print(json.dumps(response, ensure_ascii=False, indent=2), flush=True)
 
 

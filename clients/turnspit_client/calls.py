@@ -89,6 +89,46 @@ def convert(value: float, unit: str, target_unit: str, item: str | None = None) 
     return Call("POST", "/v1/convert", _json, body)
 
 
+def size_roast(case: Mapping[str, Any]) -> Call[Document]:
+    """How big a roast, or how many, for the diners."""
+    return Call("POST", "/v1/sizes", _json, case)
+
+
+def keep_recipe(recipe: str | Mapping[str, Any], region: str | None = None) -> Call[Document]:
+    """Read a recipe (text, a page, a schema.org Recipe) and keep it."""
+    return Call("POST", "/v1/recipes", _json, {"recipe": recipe, "region": region})
+
+
+def show_recipes() -> Call[Document]:
+    """The starter recipes, and those kept last."""
+    return Call("GET", "/v1/recipes", _json)
+
+
+def show_recipe(recipe_id: str) -> Call[Document]:
+    """One recipe, by its id or by the key of a starter."""
+    return Call("GET", f"/v1/recipes/{_part(recipe_id)}", _json)
+
+
+def recipe_text(recipe_id: str) -> Call[str]:
+    """The same as clean text."""
+    return Call("GET", f"/v1/recipes/{_part(recipe_id)}", _text, headers={"accept": "text/plain"})
+
+
+def recipe_json_ld(recipe_id: str) -> Call[Document]:
+    """The same as a schema.org Recipe."""
+    return Call("GET", f"/v1/recipes/{_part(recipe_id)}", _json, headers={"accept": "application/ld+json"})
+
+
+def delete_recipe(recipe_id: str) -> Call[None]:
+    """Delete a kept recipe for good."""
+    return Call("DELETE", f"/v1/recipes/{_part(recipe_id)}", _nothing)
+
+
+def make_lists(dinner: Mapping[str, Any]) -> Call[Document]:
+    """Shopping, preparation, equipment, orders and allergens of a dinner."""
+    return Call("POST", "/v1/lists", _json, dinner)
+
+
 def scale_recipe(wish: Mapping[str, Any]) -> Call[Document]:
     """A recipe for another number of servings."""
     return Call("POST", "/v1/recipes/scale", _json, wish)
@@ -97,6 +137,41 @@ def scale_recipe(wish: Mapping[str, Any]) -> Call[Document]:
 def check_safety(check: Mapping[str, Any]) -> Call[Document]:
     """What the rules say of a plan, a log or one question."""
     return Call("POST", "/v1/safety/checks", _json, check)
+
+
+def begin_log(log: Mapping[str, Any]) -> Call[Document]:
+    """Begin a log of one roast or food."""
+    return Call("POST", "/v1/logs", _json, log)
+
+
+def show_logs() -> Call[Document]:
+    """The logs last begun, each with how it stands."""
+    return Call("GET", "/v1/logs", _json)
+
+
+def show_log(log_id: str) -> Call[Document]:
+    """A log with its verdict as it stands now."""
+    return Call("GET", f"/v1/logs/{_part(log_id)}", _json)
+
+
+def log_csv(log_id: str) -> Call[str]:
+    """Its entries as CSV."""
+    return Call("GET", f"/v1/logs/{_part(log_id)}", _text, headers={"accept": "text/csv"})
+
+
+def add_to_log(log_id: str, entry: Mapping[str, Any]) -> Call[Document]:
+    """Add a reading, an action, a correction, a note or the end; the log with its new verdict."""
+    return Call("POST", f"/v1/logs/{_part(log_id)}/entries", _json, entry)
+
+
+def make_labels(boxes: Mapping[str, Any]) -> Call[Document]:
+    """Labels for what is chilled."""
+    return Call("POST", "/v1/labels", _json, boxes)
+
+
+def show_card() -> Call[Document]:
+    """The one-page card for teaching staff."""
+    return Call("GET", "/v1/card", _json)
 
 
 def show_conversation(conversation_id: str) -> Call[Document]:

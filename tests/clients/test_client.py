@@ -64,6 +64,36 @@ def test_an_id_with_odd_letters_is_one_part_of_the_path(send: Send) -> None:
     assert caught.value.status == 404
 
 
+def test_a_recipe_is_kept_read_back_scaled_and_deleted(send: Send) -> None:
+    text = "Herb butter\nServes 4\n\nIngredients\n1 cup butter\n\nMethod\n1. Mix."
+    kept = send("keep_recipe", (text,), {})
+    recipe_id = kept["id"]
+    assert send("show_recipe", (recipe_id,), {}) == kept
+    assert recipe_id in {one["id"] for one in send("show_recipes", (), {})["kept"]}
+    assert send("recipe_text", (recipe_id,), {}) == kept["text"]
+    assert send("recipe_json_ld", (recipe_id,), {}) == kept["json_ld"]
+    scaled = send("scale_recipe", ({"recipe_id": recipe_id, "servings": 8},), {})
+    assert scaled["lines"][0]["text"] == "2 cups butter"
+    lists = send("make_lists", ({"dishes": [{"recipe_id": recipe_id}]},), {})
+    assert lists["dishes"][0]["allergens"] == ["milk"]
+    assert send("delete_recipe", (recipe_id,), {}) is None
+
+
+def test_a_log_is_begun_and_added_to(send: Send) -> None:
+    log_id = send("begin_log", ({"kind": "cooling", "item": "stock", "kitchen": "licensed"},), {})["id"]
+    given = send("add_to_log", (log_id, {"who": "AB", "temperature_c": 58.0}), {})
+    assert send("show_log", (log_id,), {})["entries"] == given["entries"]
+    assert log_id in {one["id"] for one in send("show_logs", (), {})["logs"]}
+    assert send("log_csv", (log_id,), {}).splitlines()[1].startswith("cooling,stock,1,")
+
+
+def test_sizes_labels_and_the_card(send: Send) -> None:
+    assert send("size_roast", ({"covers": 14},), {})["count"] == 1
+    labels = send("make_labels", ({"items": [{"item": "stock"}], "initials": "AB"},), {})["labels"]
+    assert labels[0]["use_by"] > labels[0]["made_at"]
+    assert len(send("show_card", (), {})["sections"]) == 5
+
+
 def test_deleting_a_conversation_gives_nothing(send: Send, app: FastAPI) -> None:
     service = app.state.service
     service.store.keep_conversation("kept", {"lines": ["16 lb bird"]}, service.clock())
