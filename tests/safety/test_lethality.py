@@ -36,6 +36,13 @@ def bird(core_c=71.2, held_min=5, stations=("breast", "thigh"), come_up_min=200)
     ]
 
 
+@pytest.mark.parametrize("history", [(64.0, 66.0), (66.0, 64.0)])
+def test_between_two_readings_the_cooler_counts_on_the_way_up_and_down(history):
+    hold = hold_table("turkey")
+    assert log10_reduction(hold, [0, 1], history) == log10_reduction(hold, [0, 1], [64.0, 64.0])
+    assert log10_reduction(hold, [0, 1], [64.0, 64.0]) < log10_reduction(hold, [0, 1], [66.0, 66.0])
+
+
 @given(SPECIES, HISTORY, st.floats(0, 10))
 def test_hotter_never_lowers_the_reduction(species, history, hotter):
     hold = hold_table(species)
