@@ -6,7 +6,17 @@ from hypothesis import strategies as st
 
 from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.message import Message
-from turnspit.quantities import convert, density, density_or_none, food_names, gas_mark, oven_word_c, piece_mass
+from turnspit.quantities import (
+    convert,
+    density,
+    density_or_none,
+    fan_oven_c,
+    food_names,
+    gas_mark,
+    oven_word_c,
+    piece_mass,
+    still_oven_c,
+)
 
 VOLUMES = ["mL", "L", "tsp", "tbsp", "cup", "floz", "pint", "quart", "gal"]
 FOODS = [name for name in food_names() if density_or_none(name)]
@@ -193,3 +203,8 @@ def test_a_size_that_is_said_narrows_the_range():
     unsaid = piece_mass("onion", "piece")
     assert (unsaid.kg, unsaid.low, unsaid.high) == (0.110, 0.070, 0.150)
     assert piece_mass("onion", "bunch") is None
+
+
+def test_a_fan_oven_is_set_lower_and_back_again():
+    assert fan_oven_c(180.0) == 160.0  # metric books: 15 to 20 C
+    assert still_oven_c(fan_oven_c(163.0)) == 163.0

@@ -9,8 +9,7 @@ from turnspit.errors import Impossible, OutOfRange, Unknown
 from turnspit.reference import Row, table
 
 ABSOLUTE_ZERO_C = -273.15
-FAN_LOWER_C = 20.0
-FAN_LOWER_RANGE_C = (14.0, 20.0)
+FAN_LOWER_K = 20.0
 """A fan oven is set about 25 F lower, in metric books 15 to 20 C (published convection rule); we take the larger."""
 
 
@@ -51,12 +50,12 @@ def nearest_gas_mark(c: float) -> float:
 
 def still_oven_c(fan_c: float) -> float:
     """The still-oven temperature that roasts like a fan oven at `fan_c`."""
-    return fan_c + FAN_LOWER_C
+    return fan_c + FAN_LOWER_K
 
 
 def fan_oven_c(still_c: float) -> float:
     """The setting of a fan oven that roasts like a still one at `still_c`."""
-    return still_c - FAN_LOWER_C
+    return still_c - FAN_LOWER_K
 
 
 def oven_word_c(word: str) -> tuple[float, float]:
