@@ -33,6 +33,7 @@ DINNERS = {
     "brined": Dinner(RoastWish("turkey", 6.0), serve_at=at(18, day=27), brine=BrineWish(wanted=True), covers=12),
     "no time to brine": Dinner(RoastWish(None, 6.0), serve_at=at(18), brine=BrineWish(wanted=True)),
     "injected": Dinner(RoastWish("turkey", 6.0, sold_as="injected"), serve_at=at(18), brine=BrineWish(wanted=True)),
+    "a little late": Dinner(RoastWish("turkey", 6.35), serve_at=NOW.replace(hour=13, minute=40)),
     "too late": Dinner(RoastWish("turkey", 9.0), serve_at=at(13)),
     "a crowd": Dinner(RoastWish("turkey"), serve_at=at(18, day=28), covers=40, oven=OvenWish(count=2)),
     "beef": Dinner(RoastWish("beef_rib", 3.0, target_c=57.0), serve_at=at(18)),

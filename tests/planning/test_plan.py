@@ -107,6 +107,14 @@ def test_a_late_wish_says_so_and_offers_later_and_smaller():
     assert ways["breast"].serve_at == at(13)
 
 
+def test_a_bird_that_is_a_little_late_can_be_opened_flat():
+    plan = plan_dinner(Dinner(bird(14), serve_at=at(13, 40)), NOW)
+    ways = {way.id: way for way in plan.ways}
+    assert not ways["as_wished"].possible
+    assert ways["opened"].possible
+    assert ways["opened"].oven_in_at > ways["as_wished"].oven_in_at
+
+
 def test_a_frozen_bird_for_tomorrow_goes_in_frozen_and_unstuffed():
     plan = plan_dinner(Dinner(bird(20, state="frozen"), serve_at=at(14, day=26)), NOW)
     ways = {way.id: way for way in plan.ways}

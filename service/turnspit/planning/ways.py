@@ -8,7 +8,16 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from turnspit.errors import Impossible, TurnspitError
-from turnspit.heat import RoastForecast, ThawCase, ThawForecast, ThawMethod, forecast_roast, forecast_thaw, roast
+from turnspit.heat import (
+    KINDS,
+    RoastForecast,
+    ThawCase,
+    ThawForecast,
+    ThawMethod,
+    forecast_roast,
+    forecast_thaw,
+    roast,
+)
 from turnspit.message import Message
 from turnspit.planning.brining import needed_before_oven_min
 from turnspit.planning.hours import earlier, floor_step, in_work_hours, later, minutes, not_after
@@ -60,7 +69,7 @@ def other_ways(settled: Settled, now: datetime) -> tuple[Route, ...]:
     fresh = replace(settled, state="thawed")
     asks: list[Callable[[], Route | None]] = [lambda: _later_dinner(settled, now)]
     if settled.dinner.serve_at is not None:
-        asks += [lambda: _smaller(fresh, now), lambda: _breast(fresh, now)]
+        asks += [lambda: _opened(settled, now), lambda: _smaller(fresh, now), lambda: _breast(fresh, now)]
     found = []
     for ask in asks:
         try:
@@ -177,6 +186,16 @@ def _smaller(settled: Settled, now: datetime) -> Route | None:
     return _instead("smaller", piece, now)
 
 
+def _opened(settled: Settled, now: datetime) -> Route | None:
+    """The same bird cut open along the back and roasted flat in a hot oven."""
+    flat = f"{settled.row.kind}_spatchcock"
+    if flat not in KINDS or settled.state == "frozen":
+        return None
+    row = roast(flat)
+    piece = replace(settled, row=row, oven_c=row.usual_oven_c, stuffed=False, brined=False)
+    return _instead("opened", piece, now)
+
+
 def _breast(settled: Settled, now: datetime) -> Route | None:
     """A turkey breast instead of the whole bird."""
     if settled.row.kind != "turkey":
@@ -193,7 +212,7 @@ def _instead(kind: str, piece: Settled, now: datetime) -> Route | None:
     first = max(now, earlier(timing.oven_in, minutes(PREP_MIN)))
     if timing.oven_in < later(now, minutes(SHORT_PREP_MIN)):
         return None
-    why = Message(f"planning-way-{kind}-why", mass_kg=piece.mass_kg, at=timing.oven_in)
+    why = Message(f"planning-way-{kind}-why", mass_kg=piece.mass_kg, oven_c=piece.oven_c, at=timing.oven_in)
     way = Way(kind, _title(kind, piece), why, True, timing.serve_at, first, timing.oven_in)
     return Route(way, piece, timing)
 
