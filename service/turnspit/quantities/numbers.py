@@ -1,6 +1,7 @@
 """Numbers as cooks write them: 1 1/2, 1½, 1-1/2, 1,5, .5, 1,000, "one and a half", "half a dozen", and ranges.
 
-Everything works on text made plain by `plain`: fractions in one sign become n/d, dashes and spaces one kind each.
+Everything works on text made plain by `plain`: fractions in one sign become n/d, dashes and spaces one kind
+each, and 1.500 g becomes 1500 g.
 """
 
 from __future__ import annotations
@@ -32,6 +33,11 @@ _SIGNS = {
 _TABLE = str.maketrans(_SIGNS)
 _FRACTION_SIGN = re.compile(r"(?:(\d)\s*)?([¼-¾⅐-⅞↉])")
 _SPACE = re.compile(r"\s+")
+_POINTED_THOUSANDS = re.compile(
+    r"(?<![\d.,])[1-9]\d{0,2}(?:\.\d{3})+(?=\s*(?:g|gr|grs|grams?|grammes?|gramos?|ml|millilit(?:re|er)s?|mililitros?)\b)",
+    re.IGNORECASE,
+)
+"""Spanish and German for 1,500 g: no kitchen weighs a thousandth of a gram."""
 
 WORDS = {
     "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
@@ -75,6 +81,7 @@ _AND = re.compile(r"\s*(?:and|y)\s*", re.IGNORECASE)
 def plain(text: str) -> str:
     """The text with one kind of fraction, dash, quote and space, so that reading needs to know only one."""
     text = _FRACTION_SIGN.sub(_spelled_fraction, text.translate(_TABLE))
+    text = _POINTED_THOUSANDS.sub(lambda match: match[0].replace(".", ""), text)
     return _SPACE.sub(" ", unicodedata.normalize("NFC", text)).strip()
 
 
