@@ -1,6 +1,6 @@
 """Recipes as values: read, scaled and written; sizes, portions and lists for a dinner."""
 
-from turnspit.recipes.allergens import AllergenFlag, allergen_caution, allergens
+from turnspit.recipes.allergens import AllergenFlag, allergens
 from turnspit.recipes.carving import Carved, carved
 from turnspit.recipes.flocks import FlockCooking, compare_flocks
 from turnspit.recipes.ingredients import read_ingredient, read_ingredients
@@ -54,7 +54,6 @@ __all__ = [
     "Step",
     "Yield",
     "aisle_heading",
-    "allergen_caution",
     "allergens",
     "bought_line",
     "carved",

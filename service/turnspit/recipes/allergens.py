@@ -8,9 +8,8 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Literal
 
-from turnspit.message import Caution
-from turnspit.recipes.recipe import Ingredient, Recipe
-from turnspit.reference import caution, table
+from turnspit.recipes.recipe import Ingredient
+from turnspit.reference import table
 
 Standing = Literal["contains", "may contain"]
 
@@ -32,11 +31,6 @@ def allergens(ingredients: Iterable[Ingredient]) -> tuple[AllergenFlag, ...]:
             for allergen, standing in _standings(one.item.casefold()):
                 found.setdefault(allergen, {}).setdefault(standing, []).append(one.item)
     return tuple(_flag(allergen, found[allergen]) for allergen in allergen_names() if allergen in found)
-
-
-def allergen_caution(recipe: Recipe) -> Caution | None:
-    """The reminder that labels decide, for a recipe that shows any allergen; None for one that shows none."""
-    return caution("allergens") if allergens(recipe.ingredients) else None
 
 
 def allergen_names() -> tuple[str, ...]:
