@@ -114,3 +114,9 @@ def test_every_roast_can_be_sized_and_said(row):
 def test_what_cannot_be_is_refused(change, error, said):
     with pytest.raises(error, match=said):
         size_roast(replace(SizeCase(covers=14), **change))
+
+
+def test_one_diner_is_one():
+    headline = size_roast(SizeCase(covers=1, kind="game_hen")).headline
+    assert say(headline, Reader(NOW)).startswith("For one diner: one game hen of about")
+    assert say(headline, Reader(NOW, language="es")).startswith("Para un comensal: ")

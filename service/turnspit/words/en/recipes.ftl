@@ -1,9 +1,15 @@
 # How big.
-recipes-size-headline = For { $covers } diners: { $count ->
+recipes-size-headline = For { $covers ->
+    [one] one diner
+   *[other] { $covers } diners
+}: { $count ->
     [one] one { $roast } of about { MASS($each_kg) }
    *[other] { $count } × { $roast } of about { MASS($each_kg) } each, { MASS($total_kg) } in all
 }.
-recipes-size-headline-leftovers = For { $covers } diners with leftovers: { $count ->
+recipes-size-headline-leftovers = For { $covers ->
+    [one] one diner
+   *[other] { $covers } diners
+} with leftovers: { $count ->
     [one] one { $roast } of about { MASS($each_kg) }
    *[other] { $count } × { $roast } of about { MASS($each_kg) } each, { MASS($total_kg) } in all
 }.

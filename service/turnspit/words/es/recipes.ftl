@@ -1,9 +1,15 @@
 # Qué tamaño.
-recipes-size-headline = Para { $covers } comensales: { $count ->
+recipes-size-headline = Para { $covers ->
+    [one] un comensal
+   *[other] { $covers } comensales
+}: { $count ->
     [one] { $roast }, una pieza de unos { MASS($each_kg) }
    *[other] { $roast }, { $count } piezas de unos { MASS($each_kg) } cada una, { MASS($total_kg) } en total
 }.
-recipes-size-headline-leftovers = Para { $covers } comensales, con sobras: { $count ->
+recipes-size-headline-leftovers = Para { $covers ->
+    [one] un comensal
+   *[other] { $covers } comensales
+}, con sobras: { $count ->
     [one] { $roast }, una pieza de unos { MASS($each_kg) }
    *[other] { $roast }, { $count } piezas de unos { MASS($each_kg) } cada una, { MASS($total_kg) } en total
 }.
