@@ -86,7 +86,9 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         return moves.thanked()
     text = _text(line, reading, conversation)
     day = reading.kept.get("day") or ""
-    enquiry = Enquiry(reading.understood, reader, line.now, line.kitchen, text, reading.topic, day)
+    enquiry = Enquiry(
+        reading.understood, reader, line.now, line.kitchen, text, reading.topic, day, _likely_kind(line, reading)
+    )
     answer = together(answers_to(reading.intents, enquiry))
     if reading.move == "why":
         return moves.why(answer, line.explain)
@@ -95,6 +97,14 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
     if reading.move == "show":
         return moves.shown(answer, reading.understood, answer.assumed)
     return answer
+
+
+def _likely_kind(line: Line, reading: Reading) -> str:
+    """The first of the cuts that half a name may mean ("lamb"), which are asked back; "" where none are."""
+    if reading.ambiguous != "roast.kind" or not reading.choices:
+        return ""
+    named = read_line(replace(line, text=reading.choices[0]), None).understood.get("roast", {})
+    return str(named.get("kind", ""))
 
 
 def _is_thanks(line: Line) -> bool:
@@ -156,6 +166,8 @@ def _cautions(answer: Answer) -> tuple[Caution, ...]:
 
 
 def _question(answer: Answer, reading: Reading, reader: Reader) -> Question | None:
+    if reading.ambiguous == "roast.kind" and len(reading.choices) == 1:
+        return None
     if reading.ambiguous and reading.move in {"ask", "amend"}:
         return Question(say(Message(_question_key(reading.ambiguous)), reader), reading.choices)
     if answer.question is None:

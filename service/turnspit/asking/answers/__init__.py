@@ -23,6 +23,9 @@ GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carv
 
 def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     """One answer an intent; a danger that stands plainly in the line is answered first, whatever it was read as."""
+    if "safety" in intents and enquiry.said("reading") is None:
+        # To what temperature is one question, however it was read.
+        intents = [intent for intent in intents if intent != "doneness"]
     danger = topic_of(enquiry.text, "dangers")
     if "safety" in intents or not danger or (danger == "standing_limit" and topic_of(enquiry.text, "safety_in_oven")):
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)

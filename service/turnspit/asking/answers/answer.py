@@ -21,7 +21,8 @@ NAMED_SOURCES = 4
 @dataclass(frozen=True, slots=True)
 class Enquiry:
     """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about;
-    `day` (ISO date, "" for none) a day that was said without an hour."""
+    `day` (ISO date, "" for none) a day that was said without an hour; `likely_kind` the roast that half a name
+    ("lamb") stands for most often."""
 
     understood: Understood
     reader: Reader
@@ -30,6 +31,7 @@ class Enquiry:
     text: str = ""
     topic: str = ""
     day: str = ""
+    likely_kind: str = ""
 
     def said(self, path: str) -> Any:
         """What `understood` holds at a dotted path ("roast.mass_kg"), None where nothing was said."""

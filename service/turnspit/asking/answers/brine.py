@@ -38,12 +38,14 @@ def answer(enquiry: Enquiry) -> Answer:
     if plan.allowed and topic_of(enquiry.text, "brine_done") and enquiry.said("brine.hours") is not None:
         return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
-    recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(plan), *_steps(plan), *_notes(plan)]
+    recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(enquiry, plan), *_steps(plan), *_notes(plan)]
     asks_fit = topic_of(enquiry.text, "brine_asked") == "fits"
     verdict = _verdict(enquiry, plan)
-    if asks_fit:
+    if _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
+        recipe = recipe[:1]
+    elif asks_fit:
         fits = [note for note in recipe if note.key in FITS]
-        recipe = [*fits, *_headline(plan), *_strength(plan)] if plan.fits else [*_headline(plan), *fits]
+        recipe = [*fits, *_headline(plan), *_strength(enquiry, plan)] if plan.fits else [*_headline(plan), *fits]
     elif verdict and topic_of(enquiry.text, "brine_asked"):
         recipe = [*_headline(plan)]
     headline, *lines = once([*_label_first(enquiry, plan), *verdict, *recipe])
@@ -150,7 +152,8 @@ def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     if (
         not plan.allowed
         or plan.case.method != "wet"
-        or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers", "brine"))
+        or (enquiry.said("brine") and not _per_water(enquiry))
+        or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers"))
     ):
         return ()
     if abs(plan.strength_percent - FEDERAL_PERCENT) > 0.5:
@@ -158,8 +161,14 @@ def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     return (Message("asking-brine-ratio", **_salt(plan), low=plan.hours_low, high=plan.hours_high),)
 
 
-def _strength(plan: BrinePlan) -> tuple[Message, ...]:
-    if not plan.allowed or plan.case.method == "dry":
+def _per_water(enquiry: Enquiry) -> bool:
+    """Whether the salt of so much water is asked for, and no vessel or hours are given."""
+    given = any(enquiry.said(f"brine.{name}") is not None for name in ("vessel_l", "hours"))
+    return bool(topic_of(enquiry.text, "per_water")) and not given
+
+
+def _strength(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
+    if not plan.allowed or plan.case.method == "dry" or _ratio(enquiry, plan):
         return ()
     federal = abs(plan.strength_percent - FEDERAL_PERCENT) <= 0.5
     return (Message("asking-brine-per-gallon" if federal else "asking-brine-strength", **_salt(plan)),)

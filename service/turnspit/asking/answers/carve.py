@@ -32,8 +32,8 @@ def answer(enquiry: Enquiry) -> Answer:
     rise = (_rise(taken),) if topic == "rest" else ()
     return Answer(
         headline=headline,
-        lines=(*rise, *told.values(), Message(f"asking-carve-{form}-how"), Message("asking-carve-board")),
-        reasons=(Message("asking-why-rest"), Message("asking-why-yield")),
+        lines=(*rise, *told.values(), Message("asking-carve-board")),
+        reasons=(Message("asking-why-rest"), Message(f"asking-carve-{form}-how"), Message("asking-why-yield")),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
         cautions=(caution("two-hours", "info"), caution("raw-juices", "info")),

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken
+from turnspit.asking.answers.topics import topic_of
 from turnspit.errors import Unknown
 from turnspit.message import Message
 from turnspit.quantities import convert
@@ -35,7 +36,7 @@ def answer(enquiry: Enquiry) -> Answer:
     value = float(taken.value("amount.value", 1.0))
     result = convert(value, unit, target, item)
     return Answer(
-        headline=_headline(value, unit, result, _item(enquiry, result)),
+        headline=_dial(enquiry, value, result) or _headline(value, unit, result, _item(enquiry, result)),
         lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
         reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
         assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
@@ -95,6 +96,17 @@ def _headline(value: float, unit: str, result: Conversion, item: str) -> Message
         return Message("asking-convert-range", given=given, low=low, found=amount(result.high, result.unit))
     found = amount(result.value, result.unit)
     return Message("asking-convert-between", given=given, found=found, low=low, high=high)
+
+
+def _dial(enquiry: Enquiry, value: float, result: Conversion) -> Message | None:
+    """An oven's degrees Celsius in Fahrenheit as its dial reads, to five degrees."""
+    if result.unit != "degF" or enquiry.said("amount.unit") != "degC" or not topic_of(enquiry.text, "oven"):
+        return None
+    dial = float(5 * round(result.value / 5))
+    if dial == round(result.value):
+        return None
+    given, exact = _said(value, "degC"), amount(result.value, "degF")
+    return Message("asking-convert-dial", given=given, found=amount(dial, "degF"), exact=exact)
 
 
 def _kinds(result: Conversion) -> tuple[Message, ...]:

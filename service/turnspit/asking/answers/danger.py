@@ -6,9 +6,14 @@ from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.topics import topic_of
 from turnspit.safety import TOPICS
 
-OWN_TOPICS = {"stuffing": "target", "spoiled": "keeping", "thaw_place": "thaw_method"}
+OWN_TOPICS = {
+    "stuffing": "target",
+    "spoiled": "keeping",
+    "thaw_place": "thaw_method",
+    "time_control": "standing_limit",
+}
 """Topics of this room, with the one of the safety room that checks them."""
-RED_MEATS = ("beef", "veal", "lamb", "pork", "ham")
+RED_MEATS = ("meat", "beef", "veal", "lamb", "pork", "ham")
 KEPT_FROM_H = 24.0
 """Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
 MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
@@ -85,6 +90,8 @@ def _spoken_of(danger: str) -> str:
 
 def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
     """Whether those hours were hours out of the cold: said so, or taken so, as the less safe of the two readings."""
+    if found == "warm_holding" and enquiry.said("reading.temperature_c") is not None:
+        return False
     if topic_of(enquiry.text, "safety_stood"):
         return True
     if in_oven(enquiry) or enquiry.said("oven.temperature_c") is not None:

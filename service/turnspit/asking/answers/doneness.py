@@ -89,7 +89,8 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
     lines = [*done_when(row, forecast)] if not placed.done else after
     if not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
-    lines += _against_dinner(taken.enquiry, row, read)
+    dinner = _against_dinner(taken.enquiry, row, read)
+    lines += dinner
     return Answer(
         headline=_headline(read, forecast, taken.enquiry.now),
         lines=tuple(lines),
@@ -98,12 +99,22 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
         assumed=taken.assumed,
         cautions=(*taken.cautions, *roast_cautions(forecast, row)),
         next=(
-            Message("asking-next-rest" if placed.done else "asking-next-late"),
+            _what_next(taken.enquiry, placed.done, any(said.key == "asking-doneness-late" for said in dinner)),
             Message("asking-next-hold" if placed.done else "asking-next-probe"),
             Message("asking-next-why"),
         ),
         data={"doneness": _document(read, forecast), "forecast": forecast_document(forecast)},
     )
+
+
+def _what_next(enquiry: Enquiry, done: bool, late: bool) -> Message:
+    """What most cooks ask next: the rest, a later dinner, or what to do when it runs late."""
+    serve_at = enquiry.moment("serve_at")
+    if done or (late and serve_at is None):
+        return Message("asking-next-rest")
+    if late and serve_at is not None:
+        return Message("asking-next-push", at=serve_at + timedelta(hours=1))
+    return Message("asking-next-late")
 
 
 def _resting(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
@@ -224,7 +235,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     kind = kind_of(taken)
     row = roast(kind)
     topic = topic_of(enquiry.text, "doneness", "when")
-    if topic == "early":
+    if topic == "early" or topic_of(enquiry.text, "done_early"):
         return holding.early(taken)
     form = "bird" if row.poultry else "joint"
     c = target_of(taken, row) or row.default_target_c

@@ -22,7 +22,7 @@ NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze":
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
     elapsed_h = enquiry.said("elapsed_h")
-    if elapsed_h is not None or topic_of(enquiry.text, "safety_whole"):
+    if elapsed_h is not None or topic_of(enquiry.text, "safety_whole") or topic_of(enquiry.text, "raw"):
         return safety.answer(enquiry)
     topic = topic_of(enquiry.text, "leftovers", "chill")
     licensed = enquiry.kitchen == "licensed"

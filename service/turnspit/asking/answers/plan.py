@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers import roast_time
+from turnspit.asking.answers import holding, roast_time
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.roasting import (
     before_carving,
@@ -16,7 +16,7 @@ from turnspit.asking.answers.roasting import (
     roast_cautions,
     tender,
 )
-from turnspit.asking.answers.taken import USUAL_KIND, name_of, usual_kind
+from turnspit.asking.answers.taken import USUAL_KIND, Taken, name_of, usual_kind
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.answers.wishes import brined, dinner_of
 from turnspit.message import Caution, Message
@@ -37,6 +37,8 @@ POUND_KG = 0.45359237
 
 def answer(enquiry: Enquiry) -> Answer:
     """The timetable for the dinner; without a time, how long the roast takes and a question for the time."""
+    if topic_of(enquiry.text, "done_early"):
+        return holding.early(Taken(enquiry))
     if enquiry.said("serve_at") is None and enquiry.said("start_at") is None:
         return _without_time(enquiry)
     from turnspit.planning import plan_dinner, timetable_document
@@ -50,7 +52,7 @@ def answer(enquiry: Enquiry) -> Answer:
         timetable = plan_dinner(replace(wish, roast=roast, brine=replace(wish.brine, wanted=False)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     return Answer(
-        headline=timetable.headline,
+        headline=_headline(timetable),
         lines=_lines(enquiry, timetable),
         reasons=_reasons(timetable),
         assumptions=(
@@ -86,6 +88,15 @@ def _without_time(enquiry: Enquiry) -> Answer:
         choices=tuple(Message("asking-choice-at", at=at) for at in times),
         asks="serve_at",
     )
+
+
+def _headline(timetable: Timetable) -> Message:
+    """Planning's own; for a wish that is refused as too rare one that names one temperature, not three."""
+    said = timetable.headline.values
+    seen, plan = said.get("seen"), said.get("plan")
+    if not (isinstance(seen, Message) and seen.key == "safety-wished" and isinstance(plan, Message)):
+        return timetable.headline
+    return Message("asking-plan-too-rare", c=seen.values["temperature_c"], safe_c=seen.values["needed_c"], plan=plan)
 
 
 def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:

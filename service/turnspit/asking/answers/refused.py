@@ -14,14 +14,8 @@ from turnspit.message import Message
 FAR_DAYS = 60
 POUND_KG = 0.45359237
 USUAL = {
-    "roast.mass_kg": {"us": (12 * POUND_KG, 16 * POUND_KG, 20 * POUND_KG), "metric": (5.0, 7.0, 9.0)},
     "oven.temperature_c": {"us": (162.78, 176.67, 218.33), "metric": (160.0, 180.0, 220.0)},
     "reading.temperature_c": {"us": (54.44, 65.56, 73.89), "metric": (55.0, 65.0, 74.0)},
-}
-USUAL_AS = {
-    "roast.mass_kg": ("asking-choice-mass", "kg"),
-    "oven.temperature_c": ("asking-choice-oven", "c"),
-    "reading.temperature_c": ("asking-choice-reading", "c"),
 }
 """Choices offered where a value cannot be, by what is asked."""
 EXAMPLES = (Message("asking-next-plan"), Message("asking-next-size"), Message("asking-next-help"))
@@ -87,10 +81,11 @@ def _degrees(name: str, c: float, enquiry: Enquiry) -> tuple[str, Message, str, 
 def _choices(asks: str, enquiry: Enquiry) -> tuple[Message, ...]:
     """Lines to tap: usual weights, oven settings and readings; for a time that has passed the same hour as soon as it
     comes again, and the day after."""
+    if asks == "roast.mass_kg":
+        return tuple(Message("asking-choice-mass", kg=kg) for kg in _usual_masses(enquiry))
     usual = USUAL.get(asks, {}).get(enquiry.reader.units, ())
     if usual:
-        key, name = USUAL_AS[asks]
-        return tuple(Message(key, **{name: value}) for value in usual)
+        return tuple(Message(f"asking-choice-{asks.partition('.')[0]}", c=c) for c in usual)
     said = enquiry.moment("serve_at") if asks == "serve_at" else None
     if said is None:
         return ()
@@ -100,11 +95,28 @@ def _choices(asks: str, enquiry: Enquiry) -> tuple[Message, ...]:
     return tuple(Message("asking-choice-when", at=at) for at in days if at > enquiry.now)[:2]
 
 
-def _mass(kg: float, enquiry: Enquiry) -> Message:
-    from turnspit.heat import KINDS, roast
+def _usual_masses(enquiry: Enquiry) -> list[float]:
+    """A small, a usual and a large one of that roast, in whole pounds or kilograms."""
+    from turnspit.heat import roast
+
+    low_kg, high_kg = roast(_kind(enquiry)).mass_kg_range
+    unit_kg = POUND_KG if enquiry.reader.units == "us" else 1.0
+    usual_kg = roast(_kind(enquiry)).usual_mass_kg
+    whole = [max(1, round(share * usual_kg / unit_kg)) * unit_kg for share in (0.75, 1.0, 1.4)]
+    return sorted({kg for kg in whole if low_kg <= kg <= high_kg})
+
+
+def _kind(enquiry: Enquiry) -> str:
+    from turnspit.heat import KINDS
 
     kind = enquiry.said("roast.kind")
-    kind = kind if kind in KINDS else USUAL_KIND
+    return kind if kind in KINDS else USUAL_KIND
+
+
+def _mass(kg: float, enquiry: Enquiry) -> Message:
+    from turnspit.heat import roast
+
+    kind = _kind(enquiry)
     if not kg > 0:
         return Message("asking-refused-no-mass")
     low_kg, high_kg = roast(kind).mass_kg_range

@@ -2,29 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import holding
-from turnspit.asking.answers.answer import Answer, Enquiry, once
+from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.danger import OWN_TOPICS, danger_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
-from turnspit.safety import Finding, SafetyQuestion, Topic, check_question, hold_min
+from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-TABLE_STARTS_C = 54.5
-"""130 F, the coolest row of the code's time table for whole meat roasts."""
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
-LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
-"""Topics whose short answer stands before what the check found."""
 
-EATEN = ("reheat", "leftovers", "refreeze", "freeze")
-"""Lines that make no sense about food that has to be thrown away."""
 NEXT_BY_TOPIC = {
     "left_out": ("leftovers", "reheat", "standing"),
     "standing_limit": ("leftovers", "keeps"),
@@ -44,6 +40,10 @@ NEXT_BY_TOPIC = {
     "pink": ("probe", "rest"),
     "warm_holding": ("carve", "standing"),
     "power_cut": ("keeps", "refreeze"),
+    "frying": ("thaw", "how-long"),
+    "cross_contact": ("leftovers", "standing"),
+    "at_risk": ("probe", "keeps"),
+    "thermometer": ("probe", "doneness"),
 }
 
 
@@ -54,25 +54,21 @@ def answer(enquiry: Enquiry) -> Answer:
         return holding.early(Taken(enquiry))
     question = _question(enquiry, OWN_TOPICS.get(topic, topic))
     findings = check_question(question, enquiry.kitchen)
-    told = [found for found in findings if found.rule != "local-codes"] or list(findings)
-    headline, *lines = [_told(found, question, enquiry) for found in told]
-    own = _own_headline(topic, question, told[0])
-    if own is not None:
-        headline = own
-    elif topic in LED_BY_ITS_OWN and question.temperature_c is None:
-        lines.insert(0, headline)
-        headline = Message(f"asking-safety-{topic}")
+    spoken = [found for found in findings if found.rule != "local-codes"] or list(findings)
+    gravest, *others = spoken
+    own = verdict(topic, question, gravest, enquiry)
+    headline, lines = own or told(gravest, question, enquiry), [told(found, question, enquiry) for found in others]
     lines += _unsure_of_state(question)
     return Answer(
         headline=headline,
         lines=(
             *lines,
-            *_more(told, topic, own is None),
+            *_more(spoken, topic, own is None),
             *(found.seen for found in findings if found.rule == "local-codes"),
         ),
         reasons=_reasons(findings),
-        cautions=_cautions(findings, topic),
-        next=_next(question, told),
+        cautions=_cautions(findings, topic, question),
+        next=_next(topic, question, spoken),
         data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},
     )
 
@@ -116,45 +112,6 @@ def _state(enquiry: Enquiry) -> Any:
     return topic_of(enquiry.text, "safety_states") or None
 
 
-def _told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
-    """What was seen and what to do; in our own words where the two would name different temperatures."""
-    c = question.temperature_c
-    if found.rule == "beef-lamb-time-table" and c is not None and hold_min(c) is None:
-        return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
-    if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):
-        return Message("asking-safety-back", c=c)
-    return Message("asking-safety-finding", seen=found.seen, action=found.action)
-
-
-def _own_headline(topic: str, question: SafetyQuestion, found: Finding) -> Message | None:
-    """The short answer to a question that wants a yes or a no, or a number, first."""
-    if topic == "thaw_place":
-        return _thaw_place(question)
-    if topic == "refreeze" and found.unknown:
-        return Message("asking-safety-refreeze")
-    if topic == "standing_limit" and found.kitchen == "home":
-        return Message("asking-safety-standing")
-    if topic == "reheat" and question.method == "slow_cooker":
-        return Message("asking-safety-slow-cooker")
-    if topic in ("stuffed_ahead", "partial_cooking") and question.elapsed_h is None and found.severity == "stop":
-        return Message(f"asking-safety-{topic}")
-    return None
-
-
-def _thaw_place(question: SafetyQuestion) -> Message:
-    """Thawing anywhere but in the refrigerator: only where it is as cold."""
-    c = question.temperature_c
-    if c is None:
-        return Message("asking-safety-thaw_place-unmeasured")
-    cold_c = rule("cold-hold", "home").limits["food_max_c"]
-    return Message("asking-safety-thaw_place-cold" if c <= cold_c else "asking-safety-thaw_place-warm", c=c)
-
-
-def _is_out(enquiry: Enquiry) -> bool:
-    """Whether the roast is out of the oven already."""
-    return enquiry.said("reading.oven_left_on") is False or bool(topic_of(enquiry.text, "safety_pulled"))
-
-
 def _unsure_of_state(question: SafetyQuestion) -> list[Message]:
     """Raw poultry keeps not half as long as cooked: said where nobody told which it is."""
     hours = question.elapsed_h
@@ -173,10 +130,14 @@ def _more(findings: Sequence[Finding], topic: str, supposing: bool) -> list[Mess
     return more
 
 
-def _cautions(findings: Sequence[Finding], topic: str) -> tuple[Caution, ...]:
+def _cautions(findings: Sequence[Finding], topic: str, question: SafetyQuestion) -> tuple[Caution, ...]:
     found = [finding.caution for finding in findings if finding.rule != "local-codes"]
+    if topic == "spoiled":
+        found = [replace(said, severity="stop") for said in found]
     if topic == "thaw_place" and all(finding.severity != "stop" for finding in findings):
         found.append(Caution("thaw-counter", "warn", rule("thaw-counter").text))
+    if question.at_risk and all(said.rule != "at-risk" for said in found):
+        found.append(Caution("at-risk", "warn", rule("at-risk").text))
     if topic == "stuffing":
         found.append(Caution("stuffing-165", "warn", rule("stuffing-165").text))
         found.append(Caution("stuffing-just-before", "info", rule("stuffing-just-before").text))
@@ -190,11 +151,11 @@ def _reasons(findings: Sequence[Finding]) -> tuple[Message, ...]:
     return tuple(why)
 
 
-def _next(question: SafetyQuestion, findings: Sequence[Finding]) -> tuple[Message, ...]:
+def _next(topic: str, question: SafetyQuestion, findings: Sequence[Finding]) -> tuple[Message, ...]:
     """What may be asked after this; nothing to do with food that is to be thrown away."""
-    names = NEXT_BY_TOPIC.get(question.topic, ("probe", "standing", "keeps"))
-    if findings[0].do == "discard":
-        names = once([*(name for name in names if name not in EATEN), "standing", "keeps"])
+    names = NEXT_BY_TOPIC.get(question.topic, ("probe", "how-long"))
+    if findings[0].do == "discard" or topic == "spoiled":
+        names = ("thaw", "standing") if "thaw" in names else ("standing", "keeps")
     return (*(Message(f"asking-next-{name}") for name in names[:2]), Message("asking-next-why"))
 
 

@@ -107,7 +107,7 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
         },
         cautions=advised.cautions,
         next=(
-            Message("asking-next-when-in"),
+            Message("asking-next-when-in" if taken.enquiry.said("serve_at") is None else "asking-next-how-long"),
             Message("asking-next-without-leftovers" if wanted else "asking-next-with-leftovers"),
             Message("asking-next-for", count=_some_more(covers)),
         ),

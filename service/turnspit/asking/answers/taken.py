@@ -46,6 +46,8 @@ def usual_kind(enquiry: Enquiry) -> str:
     """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be."""
     from turnspit.heat import roast
 
+    if enquiry.likely_kind:
+        return enquiry.likely_kind
     wished_c = enquiry.said("roast.target_c")
     pink = wished_c is not None and wished_c < roast(USUAL_KIND).safe_c - TOLERANCE_K
     return USUAL_PINK_KIND if pink else USUAL_KIND
@@ -54,7 +56,8 @@ def usual_kind(enquiry: Enquiry) -> str:
 def kind_of(taken: Taken) -> str:
     """The kind of roast as it was named, else the usual one."""
     usual = usual_kind(taken.enquiry)
-    return str(taken.value("roast.kind", usual, Message("asking-taken-kind", roast=name_of(usual))))
+    key = "asking-taken-cut" if taken.enquiry.likely_kind else "asking-taken-kind"
+    return str(taken.value("roast.kind", usual, Message(key, roast=name_of(usual))))
 
 
 def target_of(taken: Taken, row: RoastRow) -> float | None:

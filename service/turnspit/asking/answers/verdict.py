@@ -1,0 +1,77 @@
+"""The short answer of a question about safety: a yes, a no or a number first, then what to do."""
+
+from __future__ import annotations
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import topic_of
+from turnspit.message import Message
+from turnspit.reference import rule
+from turnspit.safety import Finding, SafetyQuestion, hold_min
+
+TABLE_STARTS_C = 54.5
+"""130 F, the coolest row of the code's time table for whole meat roasts."""
+COOL_DAY_H = 2.0
+LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
+"""Topics whose short answer says what the check found, as long as nothing was measured."""
+IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter")
+
+
+def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enquiry) -> Message | None:
+    """Our own short answer; None where what was seen and what to do now already are one."""
+    if topic == "thaw_place":
+        return _thaw_place(question)
+    if topic == "stuffing" and question.temperature_c is None and topic_of(enquiry.text, "asks_degrees"):
+        return Message("asking-safety-stuffing-degrees")
+    if topic in LED_BY_ITS_OWN and question.temperature_c is None:
+        return Message(f"asking-safety-{topic}")
+    needed_c = found.seen.values.get("temperature_c")
+    if topic == "target" and question.temperature_c is None and isinstance(needed_c, float):
+        bird = found.rule == "poultry-165"
+        return Message("asking-safety-target-bird" if bird else "asking-safety-target", c=needed_c)
+    if topic == "refreeze" and found.unknown and question.method is None:
+        return Message("asking-safety-refreeze")
+    if topic == "time_control":
+        return Message("asking-safety-time_control")
+    if topic == "standing_limit" and found.kitchen == "home":
+        return Message("asking-safety-standing")
+    if topic == "reheat" and question.method == "slow_cooker":
+        return Message("asking-safety-slow-cooker")
+    if topic in IF_HOURS_UNSAID and found.severity == "stop" and (question.elapsed_h is None or _may(enquiry)):
+        return Message(f"asking-safety-{topic}")
+    if topic == "left_out" and found.rule == "two-hours" and found.severity == "stop" and _within_two(question):
+        return Message("asking-safety-hot-day", minutes=(question.elapsed_h or 0.0) * 60)
+    return None
+
+
+def told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
+    """What was seen and what to do; in our own words where the two would name different temperatures."""
+    c = question.temperature_c
+    if found.rule == "beef-lamb-time-table" and c is not None and hold_min(c) is None:
+        return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
+    if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):
+        return Message("asking-safety-back", c=c)
+    return Message("asking-safety-finding", seen=found.seen, action=found.action)
+
+
+def _may(enquiry: Enquiry) -> bool:
+    """Whether it is asked before it is done: "can I", "should I"."""
+    return bool(topic_of(enquiry.text, "asks_may"))
+
+
+def _within_two(question: SafetyQuestion) -> bool:
+    """Over the hour of a hot day, but within the two of a cooler one."""
+    return question.elapsed_h is not None and question.elapsed_h <= COOL_DAY_H
+
+
+def _thaw_place(question: SafetyQuestion) -> Message:
+    """Thawing anywhere but in the refrigerator: only where it is as cold."""
+    c = question.temperature_c
+    if c is None:
+        return Message("asking-safety-thaw_place-unmeasured")
+    cold_c = rule("cold-hold", "home").limits["food_max_c"]
+    return Message("asking-safety-thaw_place-cold" if c <= cold_c else "asking-safety-thaw_place-warm", c=c)
+
+
+def _is_out(enquiry: Enquiry) -> bool:
+    """Whether the roast is out of the oven already."""
+    return enquiry.said("reading.oven_left_on") is False or bool(topic_of(enquiry.text, "safety_pulled"))
