@@ -186,7 +186,7 @@ def test_what_cannot_be_is_refused(changed, error, told):
 
 
 NONSENSE = ("3", "", None, float("nan"), float("inf"), -float("inf"), 1e300, True, {}, b"x", 1 + 2j)
-SENSE = {("mass_kg", None), ("packaging", None), ("stirred", True), ("food", "3"), ("food", "")}
+SENSE = {("mass_kg", None), ("packaging", None), ("stirred", True), ("food", "3")}
 
 
 @pytest.mark.parametrize("field", [field.name for field in fields(ChillCase)])
@@ -228,3 +228,10 @@ def test_all_that_is_said_has_a_text():
         for told in forecast_chill(ChillCase(**{**POT, "mass_kg": 50.0, "dims_mm": ()}, members=4)).assumptions
     }
     assert said <= keys("en") & keys("es")
+
+
+@pytest.mark.parametrize("cover", ["bag", "mould", "wrap"])
+def test_a_pot_that_is_packed_is_slower_than_a_bare_one_of_any_size(cover):
+    for mass_kg in (0.3, 1.0, 10.0):
+        pot = {**POT, "dims_mm": (), "mass_kg": mass_kg, "medium": "ice_bath"}
+        assert median_h(pot) < median_h(pot, packaging=cover)

@@ -103,7 +103,7 @@ def depth_for(case: ChillCase, hours: float, *, certainty: float = 0.9) -> float
 
 
 def _check(case: ChillCase) -> None:
-    if not isinstance(case.food, str):
+    if not isinstance(case.food, str) or not case.food.strip():
         raise Impossible("food", case.food, "is no name", "say what it is, such as cooked beef or stock")
     check_word("medium", case.medium, get_args(Medium))
     check_yes("stirred", case.stirred)

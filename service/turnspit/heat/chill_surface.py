@@ -115,16 +115,17 @@ def chill_surface(
 
 
 def _cover(case: ChillCase, size: Extent) -> tuple[float, float]:
-    """Resistance and its log spread; a pot is in plastic where it is small, and a larger one the less so."""
+    """Resistance and log spread of what it is packed in, and of a pot: plastic where small, less so the wider."""
     covers = table("chill_covers").by("cover")
-    if case.packaging is not None:
-        row = covers[case.packaging]
-        return float(row["resistance"]), float(row["spread"])
-    if case.shape != "pot":
+    names = (*(("pot",) if case.shape == "pot" else ()), *((case.packaging,) if case.packaging else ()))
+    if not names:
         return 0.0, 0.0
-    tub, pot = (float(covers[name]["resistance"]) for name in ("tub", "pot"))
-    # inversely to the width, so that more is never quicker
-    return max(tub * min(1.0, TUB_MOST_M / size.width_m), pot), float(covers["pot"]["spread"])
+    resistance = sum(float(covers[name]["resistance"]) for name in names)
+    if case.shape == "pot":
+        # inversely to the width, so that more is never quicker
+        tub = float(covers["tub"]["resistance"]) * min(1.0, TUB_MOST_M / size.width_m)
+        resistance += max(0.0, tub - float(covers["pot"]["resistance"]))
+    return resistance, float(covers[names[-1]]["spread"])
 
 
 def warmed_air(case: ChillCase, size: Extent) -> float:

@@ -97,7 +97,7 @@ def _ellipsoid(axes_m: Edges, film_per_m: float) -> Cooling:
 # ------------------------------------------------------------------------------------------- exact series
 
 
-_TERMS = 8
+_TERMS, _HALVINGS = 8, 26
 _LEVELS = (0.35, 0.08)
 """The shares of the temperature difference between which decay and lag of a crossed body are taken."""
 
@@ -120,7 +120,7 @@ def _series(exponent: int, radius_m: float, film_per_m: float) -> Series:
     low, high = _brackets(exponent)
     low = np.maximum(low, 1e-6)
     sign = np.sign(low * jv(order + 1, low) - biot * jv(order, low))
-    for _ in range(40):
+    for _ in range(_HALVINGS):
         middle = 0.5 * (low + high)
         left = np.sign(middle * jv(order + 1, middle) - biot * jv(order, middle)) == sign
         low, high = np.where(left, middle, low), np.where(left, high, middle)
