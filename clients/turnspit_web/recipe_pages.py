@@ -24,6 +24,7 @@ from turnspit.errors import Impossible, TurnspitError
 from turnspit.message import Message
 from turnspit.quantities import convert, read_amount
 from turnspit.recipes import Recipe, named_roast, starters
+from turnspit.recipes.allergens import allergen_names
 from turnspit.words import say
 from turnspit.words.reader import Units
 from turnspit_web.rendering import (
@@ -113,6 +114,7 @@ async def lists_page(request: Request, service: Served) -> Response:
         form=form,
         given=given,
         refused=refused,
+        allergens=allergen_names(),
         ordered=_ordered,
         kinds=[(one.roast, say(Message(f"roast-{one.roast}"), reader)) for one in starters() if one.roast],
         kept=there_are.kept,
@@ -190,6 +192,7 @@ def _lists_body(form: Filled, service: Service) -> ListsBody:
         {
             "dinner": dinner if kind else None,
             "dishes": dishes,
+            "avoid": form.get("avoid", []),
             "serve_on": day or None,
         }
     )

@@ -144,6 +144,27 @@ def test_the_lists_of_a_dinner(open_page: Any, recipe_id: str) -> None:
     assert pages_of(page, "A4") <= 4
 
 
+def test_what_was_ticked_stays_ticked_when_the_page_is_loaded_again(open_page: Any) -> None:
+    page = open_page("/lists?covers=6")
+    page.locator(".shopping input").nth(2).check()
+    page.reload()
+    expect(page.locator(".shopping input").nth(2)).to_be_checked()
+    expect(page.locator(".shopping input").nth(1)).not_to_be_checked()
+    page.goto(page.url.replace("covers=6", "covers=7"))
+    expect(page.locator(".shopping input").nth(2)).not_to_be_checked()
+
+
+def test_a_dish_that_a_guest_must_avoid_stands_out(open_page: Any) -> None:
+    page = open_page("/lists?covers=6")
+    page.get_by_text("A guest must avoid").click()
+    page.get_by_label("wheat").check()
+    page.get_by_role("button", name="Make the lists").click()
+    stops = page.locator(".caution.stop")
+    expect(stops).to_have_count(2)
+    expect(stops.first).to_contain_text("Not for that guest")
+    expect(page.locator(".listed").last).not_to_contain_text("Stop")
+
+
 @pytest.mark.parametrize(
     "path",
     ["/recipes", "/recipes/gravy?to=40&by=servings&units=both", "/lists?covers=14&brine=on&serve_on=2026-12-24"],

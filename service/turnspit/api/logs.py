@@ -20,6 +20,7 @@ from turnspit.words import Reader
 SHOWN = 100
 AHEAD = timedelta(minutes=1)
 """Two clocks differ by so much; what is said to have been measured later than that is refused."""
+MOST_ENTRIES = 2000
 FINISHES = "finished"
 
 
@@ -78,6 +79,8 @@ def add(service: Service, log_id: str, body: LogEntryBody, reader: Reader) -> Lo
         # Read under the number it will have, so that no two entries ever share one.
         now = service.clock()
         at = body.at or now
+        if len(kept.entries) >= MOST_ENTRIES:
+            raise Impossible("log", log_id, f"has {MOST_ENTRIES} entries", "begin another for what follows")
         if at > now + AHEAD:
             raise Impossible("at", at.isoformat(), "is still to come", "log what was measured, when it was measured")
         added = _added(_open(kept).log, body, at.astimezone(now.tzinfo), now)

@@ -111,6 +111,7 @@ page-lists-no-roast = none, only the recipes ticked below
 page-lists-leftovers = with leftovers
 page-lists-brine = brined
 page-lists-besides = Besides
+page-lists-avoid = A guest must avoid
 page-lists-day = Served on (adds an order sheet)
 page-lists-make = Make the lists
 page-lists-shopping = Shopping

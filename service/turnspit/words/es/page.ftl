@@ -110,6 +110,7 @@ page-lists-no-roast = ninguno, solo las recetas marcadas abajo
 page-lists-leftovers = con sobras
 page-lists-brine = en salmuera
 page-lists-besides = Además
+page-lists-avoid = Un comensal debe evitar
 page-lists-day = Se sirve el (añade una hoja de pedidos)
 page-lists-make = Hacer las listas
 page-lists-shopping = Compra
