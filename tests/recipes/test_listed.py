@@ -3,6 +3,7 @@ from datetime import UTC, date, datetime
 import pytest
 
 from turnspit.message import Message
+from turnspit.errors import Unknown
 from turnspit.recipes import (
     equipment_at_once,
     order_sheet,
@@ -39,7 +40,8 @@ def us(*lines):
         ("1 cup butter", "butter: 1 block of 1 lb (455 g); 8 oz (225 g) left over"),
         ("2 lb onions", "onions: 2 lb (905 g)"),
         ("3 eggs", "eggs: 1 carton of 12; 9 left over"),
-        ("1 (14 lb) turkey", "turkey: 1"),
+        ("1 (14 lb) turkey", "turkey: 1 × 14 lb (6.4 kg)"),
+        ("2 lemons", "lemons: 2"),
         ("2 cups milk", "milk: 1 carton of 1 qt (945 mL); 2 cups (475 mL) left over"),
         ("parsley, for the table", "parsley (parsley, for the table)"),
         ("1/2 cup turkey drippings", "turkey drippings: 3.6 oz (100 g), nothing to buy"),
@@ -74,3 +76,8 @@ def test_every_pack_aisle_station_and_case_has_a_name(language):
 def test_the_days_of_a_prep_list():
     said = [say(day_heading(day), Reader(NOW)) for day in prep_list(DISHES)]
     assert said == ["3 days before", "2 days before", "The day before", "On the day"]
+
+
+def test_a_market_that_is_none_is_refused():
+    with pytest.raises(Unknown, match="use one of us, metric"):
+        shopping_list(DISHES, market="moon")

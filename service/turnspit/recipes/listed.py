@@ -18,10 +18,9 @@ def bought_line(bought: Bought) -> Message:
     values: dict[str, Value] = {"item": bought.item, "packs": bought.packs}
     if not bought.packs:
         return Message("recipes-buy-made", item=bought.item, amount=amount(need.trimmed, need.measure, need.item))
-    if bought.pack == "loose":
-        return Message("recipes-buy-loose", item=bought.item, amount=amount(bought.buy, need.measure, need.item))
-    if bought.pack == "piece":
-        return Message("recipes-buy-pieces", **values)
+    if bought.pack in ("loose", "piece"):
+        weighed_or_counted = amount(bought.buy, need.measure, need.item, need.each_kg)
+        return Message("recipes-buy-loose", item=bought.item, amount=weighed_or_counted)
     return Message(
         "recipes-buy-packs",
         **values,
@@ -40,7 +39,7 @@ def order_line(line: OrderLine) -> Message:
         item=line.item,
         cases=line.cases,
         case_of=Message(f"recipes-case-{line.case_of or 'pack'}", count=line.cases),
-        size=amount(line.cases * line.case if line.loose else line.case, line.measure, line.item),
+        size=amount(line.cases * line.case if line.loose else line.case, line.measure, line.item, line.each_kg),
         receive_c=line.receive_at_most_c or 0.0,
     )
 
@@ -65,8 +64,10 @@ def equipment_line(need: EquipmentNeed) -> Message:
     return Message("recipes-at-once", count=need.count, equipment=need.equipment, recipes="; ".join(need.recipes))
 
 
-def amount(value: float, measure: Measure, item: str) -> Message:
-    """Grams, millilitres or pieces; what is poured is told by volume."""
+def amount(value: float, measure: Measure, item: str, each_kg: float | None = None) -> Message:
+    """Grams, millilitres or pieces (of `each_kg`); what is poured is told by volume."""
+    if measure == "piece" and each_kg is not None:
+        return Message("recipes-amount-pieces-of", count=value, each_kg=each_kg)
     if measure == "piece":
         return Message("recipes-amount-pieces", count=value)
     dense = density_or_none(item) if measure == "g" and is_liquid(item) else None

@@ -37,6 +37,7 @@ class OrderLine:
     deliver_on: date
     receive_at_most_c: float | None
     loose: bool = False
+    each_kg: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +95,7 @@ def _line(bought: Bought, need: Need, serve_on: date, prep_days: int, frozen_roa
         deliver_on=deliver_on,
         receive_at_most_c=rule("receiving-41").limits["food_max_c"] if cold else None,
         loose=not case_of and bought.pack in ("loose", "piece"),
+        each_kg=need.each_kg,
     )
 
 

@@ -10,7 +10,7 @@ from functools import cache
 from types import MappingProxyType
 from typing import Literal, cast
 
-from turnspit.errors import Impossible
+from turnspit.errors import Impossible, Unknown
 from turnspit.quantities import Amount, density_or_none, food_named, piece_mass, unit, unit_named
 from turnspit.recipes.recipe import Ingredient, Recipe
 from turnspit.recipes.writing import write_ingredient
@@ -31,7 +31,7 @@ class Need:
     """What all recipes together want of one food: `amount` in grams, millilitres or `count_unit` by `measure`.
 
     `trimmed` is that amount as bought, with peel, core and stems (greater than `amount` only where a recipe gives
-    the food already cut, by volume).
+    the food already cut, by volume). `each_kg` is the weight of one piece where the recipes say it (a 7 kg turkey).
     """
 
     key: str
@@ -40,6 +40,7 @@ class Need:
     amount: float
     trimmed: float
     count_unit: str = ""
+    each_kg: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +95,11 @@ def shopping_list(
     """The ingredients of all `recipes` as one list in packs of that market.
 
     `prices` gives what one pack costs by food key or item name (for what is sold loose: a kilogram). Nothing is lost:
-    a line that cannot be measured stands with its text. Raises Impossible for a price below zero.
+    a line that cannot be measured stands with its text. Raises Impossible for a price below zero, Unknown for a
+    market that is none.
     """
+    if market not in LOOSE_G:
+        raise Unknown("market", market, tuple(LOOSE_G))
     made = _made(recipes)
     bought = [
         _bought(key, measure, lines, market, made.get((key, measure), 0.0))
@@ -197,7 +201,17 @@ def _need(key: str, measure: str, ingredients: Iterable[Ingredient]) -> Need:
         for amount, ingredient in zip(amounts, listed, strict=True)
     ]
     kind, _, count_unit = measure.partition(" ")
-    return Need(key, _names().get(key, listed[0].item), cast(Measure, kind), sum(amounts), sum(trimmed), count_unit)
+    each_kg = _each_kg(listed) if kind == "piece" else None
+    item = _names().get(key, listed[0].item)
+    return Need(key, item, cast(Measure, kind), sum(amounts), sum(trimmed), count_unit, each_kg)
+
+
+def _each_kg(ingredients: Sequence[Ingredient]) -> float | None:
+    """The weight of one piece, on average, where every line says it: "13 (7 kg) turkeys"."""
+    said = [one.amount for one in ingredients if one.amount is not None and (one.amount.each or one.amount.equals)]
+    weights = [one.kilograms() for one in said]
+    known = [kilograms for kilograms in weights if kilograms is not None]
+    return sum(known) / float(sum(one.usual for one in said)) if known and len(known) == len(ingredients) else None
 
 
 def _amount(ingredient: Ingredient, measure: str) -> float:

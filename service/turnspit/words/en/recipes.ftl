@@ -81,12 +81,12 @@ recipes-rule-part-of-an-egg = Part of an egg: beat it and weigh; a large egg is 
 # Lists: shopping, orders, preparation.
 recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } of { $size }; { $left } left over
 recipes-buy-loose = { $item }: { $amount }
-recipes-buy-pieces = { $item }: { NUMBER($packs) }
 recipes-buy-made = { $item }: { $amount }, nothing to buy
 recipes-buy-unmeasured = { $item } ({ $line })
 recipes-amount-mass = { MASS($kg) }
 recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
+recipes-amount-pieces-of = { NUMBER($count, maximumFractionDigits: 1) } × { MASS($each_kg) }
 recipes-order = { $item }: { NUMBER($cases) } { $case_of } of { $size }
 recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } of { $size }, received at { TEMPERATURE($receive_c) } or below
 recipes-order-loose = { $item }: { $size }

@@ -81,12 +81,12 @@ recipes-rule-part-of-an-egg = Parte de un huevo: bátalo y péselo; un huevo gra
 # Listas: compra, pedidos, preparación.
 recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } de { $size }; sobran { $left }
 recipes-buy-loose = { $item }: { $amount }
-recipes-buy-pieces = { $item }: { NUMBER($packs) }
 recipes-buy-made = { $item }: { $amount }, nada que comprar
 recipes-buy-unmeasured = { $item } ({ $line })
 recipes-amount-mass = { MASS($kg) }
 recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
+recipes-amount-pieces-of = { NUMBER($count, maximumFractionDigits: 1) } × { MASS($each_kg) }
 recipes-order = { $item }: { NUMBER($cases) } { $case_of } de { $size }
 recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } de { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
 recipes-order-loose = { $item }: { $size }
