@@ -2,8 +2,8 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from turnspit.message import Message
 from turnspit.errors import Unknown
+from turnspit.message import Message
 from turnspit.recipes import (
     equipment_at_once,
     order_sheet,
