@@ -199,3 +199,99 @@ def test_why_is_three_reasons_with_numbers_and_then_the_sources():
 @pytest.mark.parametrize("text", ["why?", "how do I carve it?", "leftovers"])
 def test_the_line_just_typed_is_not_offered_again(text):
     assert text not in talk("16 lb bird, dinner at 6", text).next
+
+
+@pytest.mark.parametrize(
+    ("text", "rule"),
+    [
+        ("is turkey at 155 held 1 minute safe", "poultry-165"),
+        ("can I leave the turkey in the oven off overnight", "two-hours"),
+        ("cooked turkey cooled on the counter all night", "two-hours"),
+        ("left it out", "two-hours"),
+        ("dejé el pavo fuera", "two-hours"),
+        ("can I cook a stuffed frozen turkey", "from-frozen"),
+        ("tengo un pavo relleno congelado, ¿lo descongelo?", "from-frozen"),
+        ("llevo 3 días con el pavo en salmuera", "brine-cold"),
+        ("turkey in the brine for 3 days, still ok?", "brine-cold"),
+        ("can I roast it at 200 overnight", "slow-oven"),
+        ("el pavo lleva 3 días en la nevera descongelado", "thawed-keeps"),
+        ("can i leave the turkey on the counter overnight to thaw", "thaw-counter"),
+        ("saqué el pavo a 70 grados, ¿es seguro?", "poultry-165"),
+        ("walk-in is at 45 F", "cold-hold"),
+        ("smells a little sour, is it ok", "leftovers-days"),
+    ],
+)
+def test_of_several_readings_the_less_safe_stops(text, rule):
+    assert rule in stops(talk(text))
+
+
+@pytest.mark.parametrize("before", ["it's done early", "can I deep fry a turkey", "is it pink"])
+def test_what_was_spoken_of_before_hides_no_danger(before):
+    assert "two-hours" in stops(talk("14 lb turkey dinner at 5", before, "left it out 3 hours"))
+
+
+def test_a_limit_is_asked_anew_after_an_accident():
+    assert talk("left it out 3 hours", "how long can it sit out?").headline.startswith("2 h in all")
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [
+        ("hold carved turkey at 150 on the steam table for 3 hours, ok?", "Keep it that hot"),
+        ("fridge is at 38, ok?", "cold enough"),
+        ("how do I know when a 3 kg pork loin is done", "out when its centre reads 63 °C"),
+        ("how long do I brine a chicken", "¾ cup table salt a gallon"),
+    ],
+)
+def test_what_is_safe_is_not_stopped(text, part):
+    assert part in talk(text).headline
+    assert not stops(talk(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [
+        ("turkey's done and dinner is at 6, what do I do", "Done early: take it out"),
+        ("el pavo está listo y la cena es en dos horas", "Listo antes de tiempo"),
+        ("how much salt per gallon for a brine", "¾ cup table salt a gallon"),
+        ("what temp should stuffing be", "165 °F (74 °C) in the middle of the stuffing"),
+        ("¿a qué temperatura está hecho el pollo?", "74 °C (165 °F), medidos"),
+        ("popup timer popped, is it done", "pop-up buttons prove nothing"),
+        ("horno a 180 C en F", "180 °C ≈ 355 °F en el mando del horno"),
+        ("how long does raw turkey keep in the fridge", "Raw it keeps 2 days"),
+        ("turkey sat in the car 1.5 hours", "on a day above 90 °F"),
+    ],
+)
+def test_the_short_answer_leads(text, part):
+    assert part in talk(text).headline
+
+
+def test_half_a_name_is_no_turkey():
+    reply, conversation = ask(Line("cordero de 2 kg a 180 grados, ¿cuánto tarda?", NOW), None, "id")
+    assert reply.headline.startswith("Pierna de cordero de 2 kg")
+    assert conversation.assumed["roast.kind"] == "lamb_leg"
+    assert talk("lamb 5 lb dinner at 7").data["plan"]["roast"]["kind"] == "lamb_leg"
+
+
+def test_guests_at_risk_are_named_in_the_cautions():
+    assert "at-risk" in {caution.rule for caution in talk("my mother is pregnant, is pink beef ok").cautions}
+
+
+def test_a_fan_oven_is_counted_by_what_it_does():
+    rules = {caution.rule for caution in talk("6 kg turkey, fan oven 160 C, how long").cautions}
+    assert "oven-325" not in rules
+    still = {caution.rule for caution in talk("6 kg turkey, oven 150 C, how long").cautions}
+    assert "oven-325" in still
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [("2 lb beef tenderloin, dinner at 7", "make it 3 lb"), ("30 lb turkey, dinner tomorrow at 7", "make it 22 lb")],
+)
+def test_another_size_is_one_that_can_be(text, part):
+    assert talk(text).next[0] == part
+
+
+def test_a_brine_offers_only_what_was_not_said():
+    assert "use coarse kosher salt" not in talk("brine for a 16 lb turkey with coarse kosher salt").next
+    assert not any("bucket" in text for text in talk("dry brine a 14 lb turkey").next)

@@ -26,12 +26,18 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     if "safety" in intents and enquiry.said("reading") is None:
         # To what temperature is one question, however it was read.
         intents = [intent for intent in intents if intent != "doneness"]
-    danger = topic_of(enquiry.text, "dangers")
+    danger = topic_of(enquiry.text, "dangers") or _frozen_and_stuffed(enquiry)
     if "safety" in intents or not danger or (danger == "standing_limit" and topic_of(enquiry.text, "safety_in_oven")):
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
     planned = enquiry.said("serve_at") is not None
     kept = [intent for intent in intents if intent not in GIVES_WAY or (intent == "plan" and planned)]
     return [answer_to(intent, enquiry) for intent in ("safety", *kept)]
+
+
+def _frozen_and_stuffed(enquiry: Enquiry) -> str:
+    """A frozen bird with stuffing in it is neither thawed nor timed: it is a danger."""
+    frozen = enquiry.said("roast.state") in {"frozen", "part_frozen"}
+    return "from_frozen" if frozen and enquiry.said("roast.stuffed") else ""
 
 
 def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:

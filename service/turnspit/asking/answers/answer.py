@@ -33,6 +33,11 @@ class Enquiry:
     day: str = ""
     likely_kind: str = ""
 
+    @property
+    def line(self) -> str:
+        """The words of the line itself, without those that it amends."""
+        return self.text.partition("\n")[0]
+
     def said(self, path: str) -> Any:
         """What `understood` holds at a dotted path ("roast.mass_kg"), None where nothing was said."""
         node: Any = self.understood
@@ -74,9 +79,10 @@ def together(answers: Sequence[Answer]) -> Answer:
     if not others:
         return replace(first, lines=once(first.lines), assumptions=once(first.assumptions))
     asking = next((answer for answer in answers if answer.question is not None), first)
+    lines = once([*first.lines, *(line for other in others for line in (other.headline, *other.lines))])
     return Answer(
         headline=first.headline,
-        lines=once([*first.lines, *(line for other in others for line in (other.headline, *other.lines))]),
+        lines=tuple(line for line in lines if line != first.headline),
         reasons=once([reason for answer in answers for reason in answer.reasons]),
         assumptions=once([assumption for answer in answers for assumption in answer.assumptions]),
         assumed={path: value for answer in reversed(answers) for path, value in answer.assumed.items()},

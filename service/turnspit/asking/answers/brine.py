@@ -35,18 +35,20 @@ def answer(enquiry: Enquiry) -> Answer:
 
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
-    if plan.allowed and topic_of(enquiry.text, "brine_done") and enquiry.said("brine.hours") is not None:
+    if plan.allowed and topic_of(enquiry.text, "brine_done") and _hours(enquiry) is not None:
         return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
     recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(enquiry, plan), *_steps(plan), *_notes(plan)]
-    asks_fit = topic_of(enquiry.text, "brine_asked") == "fits"
+    asks_fit = topic_of(enquiry.line, "brine_asked") == "fits"
     verdict = _verdict(enquiry, plan)
     if _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
         recipe = recipe[:1]
+    elif verdict and (plan.case.hours or 0.0) > MOST_H:
+        recipe = []
     elif asks_fit:
         fits = [note for note in recipe if note.key in FITS]
         recipe = [*fits, *_headline(plan), *_strength(enquiry, plan)] if plan.fits else [*_headline(plan), *fits]
-    elif verdict and topic_of(enquiry.text, "brine_asked"):
+    elif verdict and topic_of(enquiry.line, "brine_asked"):
         recipe = [*_headline(plan)]
     headline, *lines = once([*_label_first(enquiry, plan), *verdict, *recipe])
     return Answer(
@@ -60,12 +62,23 @@ def answer(enquiry: Enquiry) -> Answer:
         choices=tuple(Message(f"asking-choice-{kind}") for kind in ("plain", "injected", "kosher")) if unsaid else (),
         asks="roast.injected" if unsaid else "",
         next=(
-            Message("asking-next-bucket") if plan.case.vessel_l is None else Message("asking-next-kosher-salt"),
-            Message("asking-next-overnight") if plan.case.hours is None else Message("asking-next-brine-plan"),
+            *(Message(f"asking-next-{name}") for name in _what_next(enquiry)),
             Message("asking-next-why"),
         ),
         data={"brine": _document(plan)},
     )
+
+
+def _what_next(enquiry: Enquiry) -> list[str]:
+    """Two lines that tell what was not said yet."""
+    dry = topic_of(enquiry.text, "brine") == "dry"
+    unsaid = {
+        **({} if dry else {"bucket": "brine.vessel_l"}),
+        **({} if dry else {"overnight": "brine.hours"}),
+        "kosher-salt": "brine.salt_kind",
+        "brine-plan": "serve_at",
+    }
+    return [*(name for name, path in unsaid.items() if enquiry.said(path) is None), "how-long", "probe"][:2]
 
 
 def _brined(taken: Taken, plan: BrinePlan) -> Answer:
@@ -92,7 +105,7 @@ def _brined(taken: Taken, plan: BrinePlan) -> Answer:
 
 def _label_first(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     """Whether this bird may be brined at all hangs on its label."""
-    asks = topic_of(enquiry.text, "brine_asked") == "may"
+    asks = topic_of(enquiry.line, "brine_asked") == "may"
     return (Message("asking-brine-label-first"),) if asks and plan.allowed and plan.case.sold_as is None else ()
 
 
@@ -104,7 +117,7 @@ def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Mes
     if hours is None or not plan.allowed:
         return ()
     said: dict[str, float] = {"hours_min": hours * 60, "low": plan.hours_low, "high": plan.hours_high}
-    asked = topic_of(enquiry.text, "brine_asked")
+    asked = topic_of(enquiry.line, "brine_asked")
     if hours > MOST_H:
         form = "bird" if roast(plan.case.kind).poultry else "joint"
         return (Message(f"asking-brine-over-two-days-{form}", **said),)
@@ -137,10 +150,17 @@ def _case(taken: Taken) -> BrineCase:
         sold_as=None if injected is None else "injected" if injected else "plain",
         vessel_l=said("brine.vessel_l"),
         water_l=said("brine.water_l"),
-        hours=said("brine.hours"),
+        hours=_hours(taken.enquiry),
         method=topic_of(taken.enquiry.text, "brine", "wet"),  # type: ignore[arg-type]
         salt_kind=taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt")),
     )
+
+
+def _hours(enquiry: Enquiry) -> float | None:
+    """The hours in the brine, or those that have gone by, which here are the same."""
+    hours: float | None = enquiry.said("brine.hours")
+    gone: float | None = enquiry.said("elapsed_h")
+    return gone if hours is None else hours
 
 
 def _headline(plan: BrinePlan) -> tuple[Message, ...]:

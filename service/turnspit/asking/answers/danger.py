@@ -22,11 +22,21 @@ NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
 
 
+def words_of(enquiry: Enquiry) -> str:
+    """The words to judge by: the line's own where it speaks of a danger itself, else with those that it amends."""
+    speaks = any(topic_of(enquiry.line, table) for table in ("safety", "dangers", "safety_out", "safety_stood"))
+    return enquiry.line if speaks else enquiry.text
+
+
 def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
+    if topic_of(enquiry.line, "dangers") == "standing_limit" and not any(map(str.isdigit, enquiry.line)):
+        return "standing_limit"
     found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
     hours, reading_c = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
     found = _as_meant(enquiry, found)
+    if enquiry.said("roast.stuffed") and enquiry.said("roast.state") in {"frozen", "part_frozen"} and not found:
+        return "from_frozen"
     if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
         return "left_out"
     if found == "standing_limit" and hours is not None:
@@ -39,6 +49,8 @@ def danger_of(enquiry: Enquiry) -> str:
         return "oven"
     if hours is not None and not in_oven(enquiry):
         return "keeping"
+    if topic_of(enquiry.text, "safety_left") and not topic_of(enquiry.text, "asks_when"):
+        return "left_out"
     if topic_of(enquiry.text, "safety_out"):
         return "standing_limit"
     return "at_risk" if topic_of(enquiry.text, "safety_at_risk") else "target"
@@ -48,14 +60,18 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
     """The danger that the words name, as what was understood makes it."""
     reading_c = enquiry.said("reading.temperature_c")
     if found == "overnight_oven":
-        return "oven"
+        return "" if topic_of(enquiry.text, "safety_stood") else "oven"
     if found == "pink" and not _bird(enquiry):
         return "target" if reading_c is None else "reading"
+    if found == "cooling" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
+        return ""
     if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
         return "from_frozen"
-    if found == "warm_holding" and reading_c is not None and topic_of(enquiry.text, "safety_held"):
+    if found in {"", "warm_holding"} and reading_c is not None and topic_of(enquiry.text, "safety_held"):
         return "reading"
-    if found in {"", "thaw_method"} and _thaws_in_air(enquiry):
+    if found == "" and reading_c is not None and reading_c < NO_ROAST_C and not enquiry.said("reading.place"):
+        found = "cold_holding"
+    if found in {"", "thaw_method", "cold_holding"} and _thaws_in_air(enquiry):
         return "thaw_place"
     return found
 

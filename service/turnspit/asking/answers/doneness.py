@@ -49,7 +49,7 @@ def answer(enquiry: Enquiry) -> Answer:
         return safety.answer(enquiry)
     if _for_people_at_risk(enquiry):
         return safety.answer(enquiry)
-    asked_apart = topic_of(enquiry.text, "doneness") and not any(sign.isdigit() for sign in enquiry.text)
+    asked_apart = topic_of(enquiry.line, "doneness") and not any(sign.isdigit() for sign in enquiry.line)
     if enquiry.said("reading.temperature_c") is None or asked_apart:
         return _without_reading(enquiry)
     from turnspit.heat import roast
@@ -234,8 +234,8 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     kind = kind_of(taken)
     row = roast(kind)
-    topic = topic_of(enquiry.text, "doneness", "when")
-    if topic == "early" or topic_of(enquiry.text, "done_early"):
+    topic = topic_of(enquiry.line, "doneness") or topic_of(enquiry.text, "doneness", "when")
+    if topic == "early" or holding.is_early(enquiry):
         return holding.early(taken)
     form = "bird" if row.poultry else "joint"
     c = target_of(taken, row) or row.default_target_c

@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
-from turnspit.asking.answers.answer import Answer
+from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken
+from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution
+
+
+def is_early(enquiry: Enquiry) -> bool:
+    """Whether it is told that the roast is done and dinner is not yet: not asked when it will be."""
+    return bool(topic_of(enquiry.text, "done_early")) and not topic_of(enquiry.text, "asks_when")
 
 
 def early(taken: Taken) -> Answer:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
+from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, roast_time
@@ -37,7 +38,7 @@ POUND_KG = 0.45359237
 
 def answer(enquiry: Enquiry) -> Answer:
     """The timetable for the dinner; without a time, how long the roast takes and a question for the time."""
-    if topic_of(enquiry.text, "done_early"):
+    if holding.is_early(enquiry):
         return holding.early(Taken(enquiry))
     if enquiry.said("serve_at") is None and enquiry.said("start_at") is None:
         return _without_time(enquiry)
@@ -57,6 +58,7 @@ def answer(enquiry: Enquiry) -> Answer:
         reasons=_reasons(timetable),
         assumptions=(
             *([Message("asking-taken-brined")] if salted else []),
+            *([Message("asking-taken-cut", roast=name_of(enquiry.likely_kind))] if enquiry.likely_kind else []),
             *(told for told in timetable.assumptions if not told.key.startswith("heat-")),
         ),
         assumed=_assumed(enquiry, timetable),
@@ -175,7 +177,7 @@ def _next(timetable: Timetable, reader: Reader) -> tuple[Message, ...]:
     case = timetable.forecast.case if timetable.forecast else None
     lines = []
     if case is not None:
-        lines.append(Message("asking-next-make-it", kg=_larger(case.mass_kg, reader)))
+        lines.append(Message("asking-next-make-it", kg=_larger(case.kind, case.mass_kg, reader)))
     lines.append(Message("asking-next-push", at=timetable.serve_at + timedelta(hours=1)))
     if case is not None and case.state == "thawed":
         lines.append(Message("asking-next-frozen"))
@@ -183,9 +185,14 @@ def _next(timetable: Timetable, reader: Reader) -> tuple[Message, ...]:
     return tuple(lines[:3])
 
 
-def _larger(mass_kg: float, reader: Reader) -> float:
-    """Some four pounds or two kilograms more, in the reader's round figures."""
-    return round(mass_kg / POUND_KG + 4) * POUND_KG if reader.units == "us" else float(round(mass_kg + 2))
+def _larger(kind: str, mass_kg: float, reader: Reader) -> float:
+    """A quarter more, in the reader's round figures; a quarter less where no roast of the kind is so heavy."""
+    from turnspit.heat import roast
+
+    unit_kg = POUND_KG if reader.units == "us" else 1.0
+    units = mass_kg / unit_kg
+    more_kg = max(ceil(units + 0.5), round(1.25 * units)) * unit_kg
+    return more_kg if more_kg <= roast(kind).mass_kg_range[1] else max(1, floor(0.75 * units)) * unit_kg
 
 
 def _forecast(timetable: Timetable) -> dict[str, Any]:

@@ -40,6 +40,8 @@ def _told(error: TurnspitError, enquiry: Enquiry) -> tuple[str, Message, str, Me
     name, value = error.name.rpartition(".")[2], error.value
     if name == "item":
         return _item(error)
+    if isinstance(value, bool):
+        return name, Message("asking-refused-together"), "", Message("asking-ask-other")
     negative = isinstance(value, int | float) and value < 0
     if isinstance(error, Unknown):
         return name, Message("asking-refused-unknown", value=str(value)[:60]), "", Message("asking-ask-other")

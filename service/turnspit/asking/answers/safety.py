@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.danger import OWN_TOPICS, danger_of
+from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, words_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
@@ -49,6 +49,7 @@ NEXT_BY_TOPIC = {
 
 def answer(enquiry: Enquiry) -> Answer:
     """What the gravest finding saw and what to do now; the other findings as lines."""
+    enquiry = replace(enquiry, text=words_of(enquiry))
     topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))

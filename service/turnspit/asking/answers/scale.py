@@ -56,6 +56,9 @@ def _recipe(enquiry: Enquiry) -> Recipe | None:
         title = [] if titled else [say(Message("asking-scale-your-recipe"), enquiry.reader)]
         return read_recipe("\n".join((*title, *pasted)))
     dish = topic_of(enquiry.text, "dishes")
+    if enquiry.said("scale.from") is not None:
+        # "From 6 to 15" is said of the cook's own recipe.
+        return None
     return read_starter(dish).recipe if dish and enquiry.said("amount.item") is None else None
 
 

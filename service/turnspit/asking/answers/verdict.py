@@ -27,7 +27,15 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
     needed_c = found.seen.values.get("temperature_c")
     if topic == "target" and question.temperature_c is None and isinstance(needed_c, float):
         bird = found.rule == "poultry-165"
-        return Message("asking-safety-target-bird" if bird else "asking-safety-target", c=needed_c)
+        form = "-any" if question.subject == "meat" else "-bird" if bird else ""
+        return Message(f"asking-safety-target{form}", c=needed_c)
+    if (
+        topic == "cold_holding"
+        and found.rule == "cold-hold"
+        and found.severity in ("ok", "info")
+        and needed_c is not None
+    ):
+        return Message("asking-safety-cold-enough", c=needed_c)
     if topic == "refreeze" and found.unknown and question.method is None:
         return Message("asking-safety-refreeze")
     if topic == "time_control":
@@ -38,6 +46,8 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return Message("asking-safety-slow-cooker")
     if topic in IF_HOURS_UNSAID and found.severity == "stop" and (question.elapsed_h is None or _may(enquiry)):
         return Message(f"asking-safety-{topic}")
+    if found.rule == "slow-oven" and found.severity == "stop" and question.oven_c is not None:
+        return Message("asking-safety-slow-oven", c=question.oven_c)
     if topic == "left_out" and found.rule == "two-hours" and found.severity == "stop" and _within_two(question):
         return Message("asking-safety-hot-day", minutes=(question.elapsed_h or 0.0) * 60)
     return None

@@ -334,7 +334,7 @@ asking-safety-unknown = What was not said is taken at its less safe value.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Bake the dressing apart; inside the bird only if its middle reads { TEMPERATURE(73.9) } before it leaves the oven.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } in the middle of the stuffing, in the bird or in a dish, before it leaves the oven.
-asking-safety-pink = Colour proves nothing: { TEMPERATURE(73.9) } at the coldest place of a bird does.
+asking-safety-pink = Colour and pop-up buttons prove nothing: { TEMPERATURE(73.9) } at the coldest place of a bird does.
 asking-safety-stuffing-how = Inside: moist, loose, about ¾ cup a pound, warm, just before roasting; by then the meat reads { TEMPERATURE(80) } or so and is drier (common practice, no source).
 asking-next-refreeze = can I refreeze it?
 
@@ -355,7 +355,7 @@ asking-scale-time = Time follows thickness, not weight: a pan filled as deep tak
 asking-scale-incomplete = Tell me from how many servings to how many, or by what factor.
 asking-why-scale = The factor method: wanted servings over servings now, on weights (TM 10-412); what does not follow it is common practice, no source.
 
-asking-brine-ratio = ¾ cup table salt a gallon of water ({ $grams } g a litre, { PERCENT($percent) } by weight), { $low }–{ $high } h, kept at { TEMPERATURE(4.44) } or below.
+asking-brine-ratio = ¾ cup table salt a gallon of water ({ $grams } g a litre, { PERCENT($percent) } by weight), { NUMBER($low, maximumFractionDigits: 0) }–{ NUMBER($high, maximumFractionDigits: 0) } h, kept at { TEMPERATURE(4.44) } or below.
 asking-why-brine-strength = { PERCENT($percent) } of salt in the brine by weight; the federal strength is ¾ cup table salt a gallon for 8 to 48 h (Poultry: Basting, Brining, and Marinating).
 asking-why-brine-none = A bird sold injected, self-basted or kosher carries its salt; more makes it too salty to eat.
 asking-size-half = About half of a whole bird is edible: { MASS($meat_kg) } of carved meat, { $servings } servings of { MASS($serving_kg) }.
@@ -481,3 +481,7 @@ asking-safety-target = { TEMPERATURE($c) }, measured in the middle of the thicke
 asking-safety-time_control = 4 h in all, marked with the time, under a written procedure; what is left then is thrown away. Without one, 2 h.
 asking-taken-cut = Taken as { $roast }: which cut was not said.
 asking-convert-dial = { $given } ≈ { $found } on an oven dial ({ $exact } to the degree)
+asking-safety-target-any = { TEMPERATURE(62.78) } for whole beef, lamb, veal and pork, { TEMPERATURE(71.1) } for ground meat, { TEMPERATURE(73.9) } for poultry and stuffing, measured.
+asking-safety-cold-enough = { TEMPERATURE($c) } is cold enough: { TEMPERATURE(4.44) } or below.
+asking-refused-together = Those two do not go together, so I plan nothing for them.
+asking-safety-slow-oven = No: { OVEN($c) } is too slow an oven. Set it to { OVEN(162.78) } or more.

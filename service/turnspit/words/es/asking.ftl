@@ -334,7 +334,7 @@ asking-safety-unknown = Lo que no se dijo se toma en su valor menos seguro.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Mejor hornee el relleno aparte; dentro del ave solo si su centro marca { TEMPERATURE(73.9) } antes de salir del horno.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } en el centro del relleno, dentro del ave o en una fuente, antes de salir del horno.
-asking-safety-pink = El color no prueba nada: { TEMPERATURE(73.9) } en el punto más frío del ave, sí.
+asking-safety-pink = Ni el color ni el botón que salta prueban nada: { TEMPERATURE(73.9) } en el punto más frío del ave, sí.
 asking-safety-stuffing-how = Dentro: húmedo, suelto, unos ¾ de taza por libra, templado y justo antes de asar; para entonces la carne marca unos { TEMPERATURE(80) } y queda más seca (práctica común, sin fuente).
 asking-next-refreeze = ¿puedo volver a congelarlo?
 
@@ -355,7 +355,7 @@ asking-scale-time = El tiempo sigue al grosor, no al peso: una bandeja llena has
 asking-scale-incomplete = Dígame de cuántas raciones a cuántas, o por qué factor.
 asking-why-scale = El método del factor: raciones deseadas entre raciones de ahora, en peso (TM 10-412); lo que no lo sigue es práctica común, sin fuente.
 
-asking-brine-ratio = ¾ de taza de sal de mesa por galón de agua ({ $grams } g por litro, { PERCENT($percent) } en peso), { $low }–{ $high } h, a { TEMPERATURE(4.44) } o menos.
+asking-brine-ratio = ¾ de taza de sal de mesa por galón de agua ({ $grams } g por litro, { PERCENT($percent) } en peso), { NUMBER($low, maximumFractionDigits: 0) }–{ NUMBER($high, maximumFractionDigits: 0) } h, a { TEMPERATURE(4.44) } o menos.
 asking-why-brine-strength = { PERCENT($percent) } de sal en peso; la guía federal es ¾ de taza de sal de mesa por galón de 8 a 48 h (Poultry: Basting, Brining, and Marinating).
 asking-why-brine-none = Un ave vendida inyectada, autobañada o kosher ya lleva su sal; con más queda demasiado salada.
 asking-size-half = De un ave entera se come cerca de la mitad: { MASS($meat_kg) } de carne trinchada, { $servings } raciones de { MASS($serving_kg) }.
@@ -481,3 +481,7 @@ asking-safety-target = { TEMPERATURE($c) }, medidos en el centro de lo más grue
 asking-safety-time_control = 4 h en total, con la hora marcada y un procedimiento escrito; lo que quede entonces se tira. Sin él, 2 h.
 asking-taken-cut = Supongo { $roast }: no se dijo qué corte.
 asking-convert-dial = { $given } ≈ { $found } en el mando del horno ({ $exact } exactos)
+asking-safety-target-any = { TEMPERATURE(62.78) } en piezas enteras de res, cordero, ternera y cerdo, { TEMPERATURE(71.1) } en carne picada, { TEMPERATURE(73.9) } en aves y relleno, medidos.
+asking-safety-cold-enough = { TEMPERATURE($c) } es bastante frío: { TEMPERATURE(4.44) } o menos.
+asking-refused-together = Esas dos cosas no van juntas, así que no planeo nada con ellas.
+asking-safety-slow-oven = No: { OVEN($c) } es un horno demasiado lento. Póngalo a { OVEN(162.78) } o más.
