@@ -68,13 +68,21 @@ def test_a_reading_nobody_expected_is_flagged_and_not_made_precise():
     assert placed.effective_members >= 10
 
 
+def test_an_overdue_roast_that_is_still_cold_is_not_ready_in_no_time():
+    late = place_reading(forecast(), "thigh", 50.0, elapsed_min=300.0)
+    assert not late.expected
+    assert late.minutes_left == place_reading(forecast(), "thigh", 50.0).minutes_left
+    assert late.minutes_left.p10 > 50
+
+
 @pytest.mark.parametrize(
     ("station", "temperature_c", "elapsed_min", "error", "text"),
     [
         ("wing", 60.0, None, Unknown, "thigh, breast"),
         ("thigh", 130.0, None, OutOfRange, "is that Fahrenheit"),
         ("thigh", float("nan"), None, OutOfRange, "temperature_c nan"),
-        ("thigh", 60.0, -5.0, Impossible, "negative"),
+        ("thigh", 60.0, -5.0, Impossible, "is not 0 or more"),
+        ("thigh", 60.0, float("nan"), Impossible, "elapsed_min nan"),
     ],
 )
 def test_what_cannot_be_placed_is_refused(station, temperature_c, elapsed_min, error, text):

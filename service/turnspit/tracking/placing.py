@@ -2,8 +2,9 @@
 
 The members of the ensemble differ in what a cook cannot know (oven, surface, shape). Where the time in the oven is
 known, a member counts the more the nearer it was to the reading at that time (one importance step); where it is not,
-each member is simply taken from the moment it passed the reading. What is left is each member's way from there to
-ready, so that the bend of the heating curve is the model's own and nothing is drawn through two points.
+or where no member was near (an oven that went cold), each member is simply taken from the moment it passed the
+reading. What is left is each member's way from there to ready, so that the bend of the heating curve is the model's
+own and nothing is drawn through two points.
 """
 
 from __future__ import annotations
@@ -57,14 +58,14 @@ def place_reading(
     if station not in forecast.history_c:
         raise Unknown("station", station, tuple(forecast.history_c))
     OutOfRange.check("temperature_c", temperature_c, LOWEST_C, HIGHEST_C, "read it again: is that Fahrenheit?")
-    if elapsed_min is not None and elapsed_min < 0:
-        raise Impossible("elapsed_min", elapsed_min, "is negative", "say when the roast went in")
+    if elapsed_min is not None and not elapsed_min >= 0:
+        raise Impossible("elapsed_min", elapsed_min, "is not 0 or more", "say when the roast went in")
     history = forecast.history_c[station]
-    if elapsed_min is None:
-        since, weights, expected = _passing_min(forecast.history_min, history, temperature_c), None, True
-    else:
-        since = np.full(history.shape[1], elapsed_min)
-        weights, expected = _weights(forecast.history_min, history, temperature_c, elapsed_min)
+    since, weights, expected = _passing_min(forecast.history_min, history, temperature_c), None, True
+    if elapsed_min is not None:
+        by_clock, expected = _weights(forecast.history_min, history, temperature_c, elapsed_min)
+        if expected:
+            since, weights = np.full(history.shape[1], elapsed_min), by_clock
     left = np.maximum(forecast.ready_members_min - since, 0.0)
     done = station == forecast.deciding_station and temperature_c >= forecast.pull_c
     effective = float(left.size if weights is None else 1.0 / np.sum(weights**2))
