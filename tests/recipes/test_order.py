@@ -23,6 +23,11 @@ def test_a_little_is_ordered_by_the_pack():
     assert (line.case_of, line.case) == ("", pytest.approx(453.59237 / 4))
 
 
+def test_from_half_a_case_on_it_is_a_case():  # common practice, no source
+    assert sheet("24 lb russet potatoes").lines[0].case_of == ""
+    assert sheet("26 lb russet potatoes").lines[0].case_of == "sack"
+
+
 def test_cream_by_the_cup_comes_in_cases_of_cartons():
     line = sheet("50 cups heavy cream").lines[0]
     assert line.case_of == "case"
@@ -41,9 +46,12 @@ def test_days_before_the_dinner():
     butter = sheet("100 lb butter", prep_days=1).lines[0]
     assert butter.deliver_on == THURSDAY - timedelta(days=2)
     assert butter.order_by == date(2026, 11, 21)
+    by_sunday = sheet("100 lb butter", prep_days=3).lines[0]
+    assert by_sunday.deliver_on == date(2026, 11, 21)  # the 22nd is a Sunday
     assert all(
         day.weekday() != 6
-        for line in sheet("100 lb butter", prep_days=2).lines
+        for days in range(7)
+        for line in sheet("100 lb butter", prep_days=days).lines
         for day in (line.order_by, line.deliver_on)
     )
 

@@ -232,3 +232,9 @@ def test_total_volume_scales_with_the_factor(factor):
     assert total_litres(scale_recipe(GRAVY, factor=factor).linear) == pytest.approx(
         total_litres(GRAVY) * float(factor)
     )
+
+
+@pytest.mark.parametrize(("factor", "birds"), [(1.04, 2), (1.1, 3), (1.5, 3), (0.3, 1)])
+def test_roasts_are_whole_and_never_a_tenth_too_few(factor, birds):
+    roast = read_recipe("Roast chicken\nServes 8\nIngredients\n2 (4 lb) chickens\n1 tsp salt\nMethod\nRoast.")
+    assert scale_recipe(roast, factor=factor).recipe.ingredients[0].amount.value == birds
