@@ -44,8 +44,8 @@ MEDIUM_SPREAD_K: dict[ThawMethod, float] = {"refrigerator": 0.7, "cold_water": 1
 SIZE_SPREAD, ICE_SPREAD, CONDUCTIVITY_SPREAD = 0.06, 0.03, 0.08
 """Log spreads: effective length at a mass, freezable water, conductivity (Levy against measurements)."""
 
-CELLS, _STEPS_TO_EXPECTED = 12, 40
-"""Coarse on purpose: within 1 percent of 32 cells and 400 steps."""
+CELLS, _STEPS_TO_EXPECTED = 12, 32
+"""Coarse on purpose: within 1.2 percent of 32 cells and 300 steps."""
 
 
 def forecast_thaw(case: ThawCase) -> ThawForecast:
