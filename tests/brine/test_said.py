@@ -108,3 +108,10 @@ def _number(part):
 def test_how_it_is_sold_agrees_with_what_is_sold(language, sold_as, line):
     plan = plan_brine(BrineCase(kind="turkey_breast", mass_kg=3.0, sold_as=sold_as))
     assert say(plan.headline, Reader(NOW, language=language)) == line
+
+
+def test_a_joint_is_salted_as_a_joint():
+    for method in ("wet", "dry"):
+        plan = plan_brine(BrineCase(kind="pork_loin", mass_kg=2.0, method=method))
+        text = " ".join(say(step, Reader(NOW)) for step in plan.steps)
+        assert not re.search(r"thighs|giblets|cavity|a bird", text)

@@ -15,7 +15,8 @@ from turnspit.quantities.measuring import Parts
 from turnspit.quantities.writing import measured
 from turnspit.reference import caution, rule, table
 
-HOLLOW = ("turkey", "chicken", "capon", "duck", "goose", "game_hen", "turkey_breast")
+WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
+HOLLOW = (*WHOLE_BIRDS, "turkey_breast")
 OUNCE_G = 28.349523125
 SPOONS = ("cup", "tbsp", "tsp")
 SPOON_TOLERANCES = (0.01, 0.02, 0.03)
@@ -61,9 +62,15 @@ def steps(plan: BrinePlan) -> tuple[Message, ...]:
         "cups": _cups(plan),
         "salt": Message(f"brine-salt-{case.salt_kind}"),
     }
+    label = Message("brine-step-label" if case.kind in WHOLE_BIRDS else "brine-step-label-joint")
     if case.method == "dry":
-        rub = Message("brine-step-rub", **salt, percent=plan.strength_percent)
-        return (Message("brine-step-label"), rub, Message("brine-step-dry-rest"), Message("brine-step-dry-after"))
+        rub = "brine-step-rub" if case.kind in WHOLE_BIRDS else "brine-step-rub-joint"
+        return (
+            label,
+            Message(rub, **salt, percent=plan.strength_percent),
+            Message("brine-step-dry-rest"),
+            Message("brine-step-dry-after"),
+        )
     dissolve = Message(
         "brine-step-dissolve-sugar" if plan.sugar_g else "brine-step-dissolve",
         **salt,
@@ -78,7 +85,7 @@ def steps(plan: BrinePlan) -> tuple[Message, ...]:
         brine_c=case.brine_c,
     )
     return (
-        Message("brine-step-label"),
+        label,
         dissolve,
         chill,
         Message("brine-step-check-cold"),

@@ -28,6 +28,7 @@ brine-not-brined = No brine and no added salt: this { $roast } is sold { $sold_a
 
 # What to do.
 brine-step-label = Read the label: a bird with added solution ("injected", "enhanced", "self-basting") or a kosher one is not salted again. Take out giblets, neck and plastic.
+brine-step-label-joint = Read the label: meat with added solution ("injected", "enhanced", "self-basting") is not salted again.
 brine-step-dissolve = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { $salt_weight } of salt in it (about { $cups } of { $salt }; weigh it if you can).
 brine-step-dissolve-sugar = Heat { VOLUME($water_l) } of water to { TEMPERATURE($hot_c) } and dissolve { $salt_weight } of salt (about { $cups } of { $salt }; weigh it if you can) and { MASS($sugar_kg) } of sugar in it.
 brine-step-ice = Pour it over { MASS($ice_kg) } of ice and { VOLUME($water_l) } of cold tap water and stir until the ice is gone: that brings it to about { TEMPERATURE($brine_c) }.
@@ -40,6 +41,7 @@ brine-step-out = Take it out after { $hours }. Do not rinse it: let it drip, pat
 brine-step-dry-skin = Dry the skin on a rack over a tray, uncovered, on the lowest shelf: a few hours, or overnight.
 brine-step-season = Salt it no more, or only lightly; season with pepper and herbs.
 brine-step-rub = Mix { $salt_weight } of salt (about { $cups } of { $salt }), { PERCENT($percent) } of the raw weight, with the herbs; rub most of it on breast and thighs, the rest inside.
+brine-step-rub-joint = Mix { $salt_weight } of salt (about { $cups } of { $salt }), { PERCENT($percent) } of the raw weight, with the herbs; rub it in on all sides.
 brine-step-dry-rest = On a rack over a tray, uncovered, on the lowest shelf of the refrigerator, below everything that is eaten as it is.
 brine-step-dry-after = Do not rinse it and add no more salt; pat dry what is wet.
 

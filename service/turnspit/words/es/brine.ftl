@@ -25,6 +25,7 @@ brine-headline-dry = Salar en seco { $meat }: { $salt_weight } de sal, cerca de 
 brine-not-brined = Ni salmuera ni sal añadida: { $roast_the } se vende { $sold_as } y ya lleva sal.
 
 brine-step-label = Lea la etiqueta: un ave con solución añadida («inyectada», «mejorada», «autobasteada») o kosher no se vuelve a salar. Saque menudos, cuello y plásticos.
+brine-step-label-joint = Lea la etiqueta: la carne con solución añadida («inyectada», «mejorada», «autobasteada») no se vuelve a salar.
 brine-step-dissolve = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { $salt_weight } de sal (cerca de { $cups } de { $salt }; mejor pesada).
 brine-step-dissolve-sugar = Caliente { VOLUME($water_l) } de agua a { TEMPERATURE($hot_c) } y disuelva en ella { $salt_weight } de sal (cerca de { $cups } de { $salt }; mejor pesada) y { MASS($sugar_kg) } de azúcar.
 brine-step-ice = Viértala sobre { MASS($ice_kg) } de hielo y { VOLUME($water_l) } de agua fría del grifo y remueva hasta que se funda el hielo: queda a unos { TEMPERATURE($brine_c) }.
@@ -37,6 +38,7 @@ brine-step-out = Sáquela después de { $hours }. No la enjuague: escúrrala, s�
 brine-step-dry-skin = Seque la piel sobre una rejilla con bandeja, sin tapar, en el estante más bajo: unas horas o toda la noche.
 brine-step-season = No la sale más, o solo un poco; sazone con pimienta y hierbas.
 brine-step-rub = Mezcle { $salt_weight } de sal (cerca de { $cups } de { $salt }; { PERCENT($percent) } del peso crudo) con las hierbas; frote la mayor parte en pechuga y muslos, el resto por dentro.
+brine-step-rub-joint = Mezcle { $salt_weight } de sal (cerca de { $cups } de { $salt }; { PERCENT($percent) } del peso crudo) con las hierbas y frote la pieza por todos los lados.
 brine-step-dry-rest = Sobre una rejilla con bandeja, sin tapar, en el estante más bajo del refrigerador, debajo de todo lo que se come tal cual.
 brine-step-dry-after = No la enjuague ni añada más sal; seque lo que esté húmedo.
 
