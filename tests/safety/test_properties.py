@@ -1,6 +1,6 @@
 from dataclasses import fields, replace
 
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from turnspit.safety import GRADES, TOPICS, SafetyQuestion, check_question
@@ -105,6 +105,7 @@ def test_people_at_risk_are_never_answered_more_mildly(question, kitchen):
 
 
 @given(QUESTIONS, KITCHENS, st.integers(-4, 2480))
+@example(SafetyQuestion("thermometer"), None, 302)
 def test_the_unit_of_a_reading_does_not_matter(question, kitchen, tenths_f):
     """A reading in tenths of a degree F is judged alike when it is kept in C to two decimals."""
     core_c = (tenths_f / 10 - 32) / 1.8

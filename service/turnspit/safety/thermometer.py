@@ -8,6 +8,7 @@ import numpy as np
 
 from turnspit.errors import OutOfRange
 from turnspit.reference import rule, table
+from turnspit.reference.rules import LIMIT_TOLERANCE
 
 Bath = Literal["ice", "boiling"]
 ICE_C = 0.0
@@ -31,7 +32,7 @@ def probe_error_k(reading_c: float, bath: Bath, altitude_m: float = 0.0) -> floa
 
 def probe_is_true(error_k: float) -> bool:
     """Whether an error is within what the Food Code allows a food thermometer (1 K)."""
-    return abs(error_k) <= rule("thermometer-check").limits["error_max_k"]
+    return abs(error_k) <= rule("thermometer-check").limits["error_max_k"] + LIMIT_TOLERANCE
 
 
 def corrected_c(reading_c: float, error_k: float) -> float:
