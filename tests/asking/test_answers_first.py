@@ -295,3 +295,42 @@ def test_another_size_is_one_that_can_be(text, part):
 def test_a_brine_offers_only_what_was_not_said():
     assert "use coarse kosher salt" not in talk("brine for a 16 lb turkey with coarse kosher salt").next
     assert not any("bucket" in text for text in talk("dry brine a 14 lb turkey").next)
+
+
+@pytest.mark.parametrize(
+    ("text", "rule", "part"),
+    [
+        ("the bird has been in the car for three hours, can I still cook it", "two-hours", "Throw it away"),
+        ("leftovers read 150 after microwaving ok to eat?", "reheat-165", "Reheat it until"),
+        ("brine 10000 hours", "brine-cold", "Too long: two days at most"),
+    ],
+)
+def test_a_danger_in_another_question_is_still_a_stop(text, rule, part):
+    reply = talk(text)
+    assert rule in stops(reply)
+    assert part in reply.headline
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [
+        ("can you freeze cooked turkey", "Yes, freeze them"),
+        ("how do you carve a turkey breast", "each side off the breastbone"),
+        ("do I rinse after brining", "No: washing"),
+        ("can i cook the turkey at 250 F", "No: 250 °F"),
+        ("is 145 safe for pork loin", "145 °F (63 °C) is enough"),
+        ("¿puedo lavar el pavo?", "No: lavar"),
+    ],
+)
+def test_a_yes_or_no_comes_first(text, part):
+    assert part in talk(text).headline
+
+
+def test_a_question_goes_on_about_another_dish():
+    assert talk("how long can gravy sit out", "and stuffing?").headline.startswith("2 h in all")
+
+
+def test_the_way_that_is_left_stands_before_why_the_other_is_not():
+    reply = talk("frozen 20 lb turkey, dinner tomorrow at 2")
+    assert reply.headline.startswith("Not as wished, but this way: roast it from frozen")
+    assert reply.lines[0].startswith("A refrigerator thaw takes")

@@ -26,7 +26,7 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     if "safety" in intents and enquiry.said("reading") is None:
         # To what temperature is one question, however it was read.
         intents = [intent for intent in intents if intent != "doneness"]
-    danger = topic_of(enquiry.text, "dangers") or _frozen_and_stuffed(enquiry)
+    danger = topic_of(enquiry.text, "dangers") or _frozen_and_stuffed(enquiry) or _stood(enquiry, intents)
     if "safety" in intents or not danger or (danger == "standing_limit" and topic_of(enquiry.text, "safety_in_oven")):
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
     planned = enquiry.said("serve_at") is not None
@@ -38,6 +38,13 @@ def _frozen_and_stuffed(enquiry: Enquiry) -> str:
     """A frozen bird with stuffing in it is neither thawed nor timed: it is a danger."""
     frozen = enquiry.said("roast.state") in {"frozen", "part_frozen"}
     return "from_frozen" if frozen and enquiry.said("roast.stuffed") else ""
+
+
+def _stood(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
+    """Hours on a counter or in a car are a danger, also where the line asks how to go on with it."""
+    if enquiry.said("elapsed_h") is None or "thaw" in intents or topic_of(enquiry.line, "oven"):
+        return ""
+    return "left_out" if topic_of(enquiry.line, "safety_stood") else ""
 
 
 def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:

@@ -21,6 +21,8 @@ MADE_BY = ("brine-step-dissolve", "brine-step-dissolve-sugar", "brine-step-ice",
 VERDICTS = ("brine-note-too-long", "brine-note-too-short")
 """Notes in whose place the answer itself says whether the hours are right."""
 FITS = ("brine-note-fits", "brine-note-misfit")
+LONGEST_H = 96.0
+"""Hours beyond this are as far too long as these, and the brine room plans no cure."""
 MOST_H = 48.0
 """Raw meat stays in brine two days at most (FSIS; the rule `brine-cold`)."""
 BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
@@ -159,8 +161,8 @@ def _case(taken: Taken) -> BrineCase:
 def _hours(enquiry: Enquiry) -> float | None:
     """The hours in the brine, or those that have gone by, which here are the same."""
     hours: float | None = enquiry.said("brine.hours")
-    gone: float | None = enquiry.said("elapsed_h")
-    return gone if hours is None else hours
+    gone: float | None = enquiry.said("elapsed_h") if hours is None else hours
+    return None if gone is None else min(gone, LONGEST_H)
 
 
 def _headline(plan: BrinePlan) -> tuple[Message, ...]:

@@ -18,7 +18,7 @@ def answer(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
     kind = kind_of(taken)
     row = roast(kind)
-    form = "bird" if row.poultry else "joint"
+    form = "breast" if kind == "turkey_breast" else "bird" if row.poultry else "joint"
     topic = topic_of(enquiry.text, "carve", "carve")
     if topic == "early":
         return holding.early(taken)

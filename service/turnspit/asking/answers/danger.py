@@ -24,8 +24,9 @@ NO_ROAST_C = 30.0
 
 def words_of(enquiry: Enquiry) -> str:
     """The words to judge by: the line's own where it speaks of a danger itself, else with those that it amends."""
-    speaks = any(topic_of(enquiry.line, table) for table in ("safety", "dangers", "safety_out", "safety_stood"))
-    return enquiry.line if speaks else enquiry.text
+    speaks = any(topic_of(enquiry.line, table) for table in ("dangers", "safety_out", "safety_stood"))
+    named = topic_of(enquiry.line, "safety")
+    return enquiry.line if speaks or named not in ("", "stuffing") else enquiry.text
 
 
 def danger_of(enquiry: Enquiry) -> str:
@@ -65,6 +66,10 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
         return "target" if reading_c is None else "reading"
     if found == "cooling" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
         return ""
+    if found == "keeping" and reading_c is not None and reading_c > NO_ROAST_C:
+        return "reading"
+    if found == "keeping" and enquiry.said("elapsed_h") is None and topic_of(enquiry.text, "asks_cooling"):
+        return "cooling"
     if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
         return "from_frozen"
     if found in {"", "warm_holding"} and reading_c is not None and topic_of(enquiry.text, "safety_held"):

@@ -22,7 +22,8 @@ NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze":
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
     elapsed_h = enquiry.said("elapsed_h")
-    if elapsed_h is not None or topic_of(enquiry.text, "safety_whole") or topic_of(enquiry.text, "raw"):
+    measured = enquiry.said("reading.temperature_c") is not None
+    if elapsed_h is not None or measured or topic_of(enquiry.text, "safety_whole") or topic_of(enquiry.text, "raw"):
         return safety.answer(enquiry)
     topic = topic_of(enquiry.text, "leftovers", "chill")
     licensed = enquiry.kitchen == "licensed"
@@ -34,6 +35,8 @@ def answer(enquiry: Enquiry) -> Answer:
         "bones": Message("asking-leftovers-bones"),
     }
     headline = told.pop(topic)
+    if topic == "freeze":
+        headline = Message("asking-leftovers-freeze-yes")
     lines = [told[name] for name in RELATED.get(topic, tuple(told))]
     chilled = topic == "chill" and enquiry.kitchen != "home"
     cooling = (Message("asking-leftovers-two-stage"),) if chilled else ()

@@ -29,6 +29,8 @@ if TYPE_CHECKING:
 EXPLAINED_TASKS = ("roast_in", "thaw", "brine_in", "rest", "hold")
 ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "two-hours", "stuffing-just-before")
 """Reminders that belong to the answer itself; the others stand with the task they are about."""
+PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-later": "asking-plan-later"}
+"""Headlines of planning that say first why not, with ours that say first what to do."""
 TOLD_TASKS = ("rest", "carve")
 PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
 """Roasts that are served pink; which one it is changes the times much."""
@@ -54,7 +56,7 @@ def answer(enquiry: Enquiry) -> Answer:
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     return Answer(
         headline=_headline(timetable),
-        lines=_lines(enquiry, timetable),
+        lines=(*_why_not(timetable), *_lines(enquiry, timetable)),
         reasons=_reasons(timetable),
         assumptions=(
             *([Message("asking-taken-brined")] if salted else []),
@@ -96,9 +98,18 @@ def _headline(timetable: Timetable) -> Message:
     """Planning's own; for a wish that is refused as too rare one that names one temperature, not three."""
     said = timetable.headline.values
     seen, plan = said.get("seen"), said.get("plan")
+    if timetable.headline.key in PUT_FIRST:
+        others = {name: value for name, value in said.items() if name != "why"}
+        return Message(PUT_FIRST[timetable.headline.key], **others)
     if not (isinstance(seen, Message) and seen.key == "safety-wished" and isinstance(plan, Message)):
         return timetable.headline
     return Message("asking-plan-too-rare", c=seen.values["temperature_c"], safe_c=seen.values["needed_c"], plan=plan)
+
+
+def _why_not(timetable: Timetable) -> list[Message]:
+    """Why it is not planned as it was wished, behind the plan itself."""
+    why = timetable.headline.values.get("why")
+    return [why] if timetable.headline.key in PUT_FIRST and isinstance(why, Message) else []
 
 
 def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:

@@ -83,10 +83,12 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
     text, said = enquiry.text, enquiry.said
     reading_c = said("reading.temperature_c")
     place = said("reading.place") or topic_of(text, "safety_places")
+    if topic == "reading" and topic_of(text, "safety") == "keeping":
+        place = "leftovers"
     return SafetyQuestion(
         topic=_known_topic(topic),
         subject=str(said("subject") or said("roast.kind") or USUAL_KIND),
-        elapsed_h=said("elapsed_h"),
+        elapsed_h=said("brine.hours") if said("elapsed_h") is None else said("elapsed_h"),
         temperature_c=said("roast.target_c") if reading_c is None else reading_c,
         oven_c=said("oven.temperature_c") or (reading_c if topic == "oven" else None),
         place=place,

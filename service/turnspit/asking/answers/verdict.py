@@ -13,7 +13,7 @@ TABLE_STARTS_C = 54.5
 COOL_DAY_H = 2.0
 LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
 """Topics whose short answer says what the check found, as long as nothing was measured."""
-IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter")
+IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter", "thawed_keeps")
 
 
 def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enquiry) -> Message | None:
@@ -46,7 +46,10 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return Message("asking-safety-slow-cooker")
     if topic in IF_HOURS_UNSAID and found.severity == "stop" and (question.elapsed_h is None or _may(enquiry)):
         return Message(f"asking-safety-{topic}")
-    if found.rule == "slow-oven" and found.severity == "stop" and question.oven_c is not None:
+    if topic == "washed":
+        return Message("asking-safety-washed")
+    too_cool = found.rule in ("slow-oven", "oven-325") and found.severity in ("stop", "warn")
+    if too_cool and question.oven_c is not None:
         return Message("asking-safety-slow-oven", c=question.oven_c)
     if topic == "left_out" and found.rule == "two-hours" and found.severity == "stop" and _within_two(question):
         return Message("asking-safety-hot-day", minutes=(question.elapsed_h or 0.0) * 60)
@@ -60,6 +63,8 @@ def told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
         return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
     if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):
         return Message("asking-safety-back", c=c)
+    if found.severity == "ok" and found.seen.key == "safety-reads" and c is not None:
+        return Message("asking-safety-enough", c=c, action=found.action)
     return Message("asking-safety-finding", seen=found.seen, action=found.action)
 
 
