@@ -123,7 +123,7 @@ BOUNDARIES = [
 
 
 @pytest.mark.parametrize(("topic", "kitchen", "values", "name", "printed_f", "expected"), BOUNDARIES)
-def test_just_under_at_and_just_over_a_temperature(topic, kitchen, values, name, printed_f, expected):  # noqa: PLR0917
+def test_just_under_at_and_just_over_a_temperature(topic, kitchen, values, name, printed_f, expected):
     found = [severity(topic, kitchen, **values, **{name: celsius(printed_f + by)}) for by in (-0.1, 0.0, 0.1)]
     assert tuple(found) == expected
 
