@@ -17,7 +17,7 @@ from turnspit.api.readers import reader_for
 from turnspit.api.routes.ask import answer
 from turnspit.api.schemas.ask import AskBody
 from turnspit.errors import TurnspitError
-from turnspit_web import log_pages, recipe_pages
+from turnspit_web import cooling_page, log_pages, recipe_pages
 from turnspit_web.plot import plot
 from turnspit_web.rendering import Served, from_elsewhere, missing, page, see_other, templates
 from turnspit_web.view import (
@@ -73,7 +73,7 @@ templates.globals.update(
 
 def mount(app: FastAPI) -> None:
     """Put the pages on the service's application."""
-    for routes in (router, recipe_pages.router, log_pages.router):
+    for routes in (router, recipe_pages.router, log_pages.router, cooling_page.router):
         app.include_router(routes)
     app.mount("/static", StaticFiles(directory=FOLDER / "static"), name="static")
 

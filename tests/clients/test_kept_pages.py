@@ -24,7 +24,18 @@ def log_path(server: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "path", ["/recipes", "/recipes/gravy", "/lists", "/lists?covers=14", "/logs", "/labels", "/card", "/recipes/none"]
+    "path",
+    [
+        "/recipes",
+        "/recipes/gravy",
+        "/lists",
+        "/lists?covers=14",
+        "/logs",
+        "/labels",
+        "/card",
+        "/cooling",
+        "/recipes/none",
+    ],
 )
 def test_a_page_may_load_nothing_from_elsewhere(server: str, path: str) -> None:
     response = httpx.get(server + path)
@@ -51,6 +62,11 @@ def test_a_page_may_load_nothing_from_elsewhere(server: str, path: str) -> None:
         ("/lists?covers=14&kind=", "give a dinner"),
         ("/lists?covers=14&dish=none", "is not kept here"),
         ("/lists?covers=14&serve_on=soon", "serve_on"),
+        ("/cooling?food=stock&depth=2", "has no unit"),
+        ("/cooling?food=stock&depth=deep", "is not an amount"),
+        ("/cooling?food=stock&depth=2+lb", "lb"),
+        ("/cooling?food=gold&depth=2+in", "gold"),
+        ("/cooling?food=stock&depth=2+in&place=attic", "is not known"),
         ("/labels?items=stock&initials=", "are empty"),
         ("/labels?items=++&initials=AB", "are empty"),
         ("/labels?items=stock&initials=AB&timezone=Mars/Olympus", "is no time zone"),
@@ -131,8 +147,23 @@ def test_what_is_not_kept_is_a_page_too(server: str, path: str) -> None:
     assert httpx.post(f"{server}/logs/none", data={"who": "AB", "note": "x"}).status_code == 404
 
 
+@pytest.mark.parametrize("name", ["recipes", "lists", "logs", "labels", "card"])
+def test_the_line_of_ways_names_the_page_one_is_on(server: str, name: str) -> None:
+    assert f'<a href="/{name}" aria-current="page">' in httpx.get(f"{server}/{name}").text
+
+
 def test_spanish_pages(server: str) -> None:
     for path in ("/recipes", "/recipes/gravy?to=30&by=servings", "/lists?covers=14", "/logs", "/labels", "/card"):
         page = httpx.get(server + path, headers={"accept-language": "es"}).text
         assert 'lang="es"' in page
         assert "Recetas" in page
+
+
+def test_a_cooling_is_told_as_the_check_tells_it(server: str) -> None:
+    deep = httpx.get(f"{server}/cooling?food=stock&depth=6+in&place=refrigerator").text
+    thin = httpx.get(f"{server}/cooling?food=turkey&depth=1+in&place=ice_bath").text
+    assert "It will not make it" in deep
+    assert "It should make it" in thin
+    for page in (deep, thin):
+        assert 'data-rule="cooling-two-stage"' in page
+        assert "it proves nothing" in page
