@@ -59,6 +59,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     drop: set[str] = set()
     if "safety" in names and "doneness" in names and not whole.has("<done>", "<probe_where>"):
         drop.add("doneness")
+    if "safety" in names:
+        # "pulled at 158, resting, is it safe": that it rests is told, not asked.
+        drop |= {name for name, piece in found if name == "carve" and not piece.asks}
     if "plan" in names and whole.said("serve_at"):
         drop |= {
             name

@@ -28,7 +28,7 @@ def _size(piece: Piece) -> bool:
 
 def _carve(piece: Piece) -> bool:
     if piece.has("<yield>"):
-        return True
+        return not piece.has("<keep>")
     if piece.has("<when>") and piece.has("<carve>"):
         return True
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")

@@ -62,6 +62,16 @@ def _a_low_oven_is_judged(piece: Piece) -> bool | None:
     return True if low and piece.has("<can>") and not piece.has("<how_long>") else None
 
 
+def _an_end_is_judged(piece: Piece) -> bool | None:
+    """`do I have to cook stuffing to 165`, `can I take the chicken to 155`."""
+    judged = piece.said("roast.target_c") and piece.has("<cook>", "<target>")
+    asks = any("<can>" in item and item.words.startswith(_ASKS_LEAVE) for item in piece.items)
+    return True if asks and judged and not piece.said("serve_at", "start_at", "roast.mass_kg") else None
+
+
+_ASKS_LEAVE = ("can", "could", "should", "do ", "may", "puedo", "debo", "tengo", "hay")
+
+
 def _a_danger(piece: Piece) -> bool | None:
     if not piece.has("<danger>", "<out>"):
         return None
@@ -88,7 +98,7 @@ def _something_kept_cold(piece: Piece) -> bool | None:
 
 def _to_what_temperature(piece: Piece) -> bool | None:
     if piece.has("<core_temp>") and piece.has("<what_temp>"):
-        return True
+        return not piece.has("<temperature_read>") or piece.has("'what", "'whats", "'que")
     if piece.talk_of == "roast_time":
         return False
     return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
@@ -102,6 +112,7 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _the_brine_itself,
     _a_pink_wish,
     _a_low_oven_is_judged,
+    _an_end_is_judged,
     _a_danger,
     _hours_in_the_brine,
     _too_long_a_rest,

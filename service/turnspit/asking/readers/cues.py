@@ -9,7 +9,7 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
 
 
 @grammar.rule(
-    f"left|leave|leaving|forgot|forget|had {_IT} out|outside",
+    f"left|leave|leaving|forgot|forget|had <cooked>|<raw>|<state>? {_IT} out|outside",
     f"left|leave|leaving|forgot|forget {_IT} on",
     f"deje|deja|dejar|dejamos|olvide {_IT} fuera|afuera",
     f"{_IT} sat out|on|in",
@@ -19,8 +19,54 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
     gives="<out>",
     keeps=True,
 )
-def _left_out(_: str) -> str:
+def _left_out(*_: object) -> str:
     return "out"
+
+
+@grammar.rule("<oven_left> of <cold_place>", "<been_in>|in <no_cold_place>", gives="<out>")
+def _out_of_the_cold(*_: object) -> str:
+    return "out"
+
+
+@grammar.rule(
+    "<cold_place> door? off|out|died|dead|broke|broken|stopped|failed|down|open|ajar|unplugged|quit",
+    gives="<danger>",
+    keeps=True,
+)
+def _no_power(_: str) -> str:
+    return "power_cut"
+
+
+@grammar.rule(f"cook|roast|bake|cooked|roasted {_IT}? halfway|partway", gives="<danger>", keeps=True)
+def _partly_cooked(_: str | None) -> str:
+    return "partial_cooking"
+
+
+@grammar.rule(f"<stuffed> {_IT}? <ahead>", f"stuff {_IT} <ahead>", gives="<danger>", keeps=True)
+def _stuffed_ahead(*_: object) -> str:
+    return "stuffing"
+
+
+@grammar.rule("<ok>|<safe>|serve|feed|give it? for|to <people>|<covers>", gives="<danger>", keeps=True)
+def _for_children(*values: object) -> str | None:
+    return "at_risk" if "kids" in values else None
+
+
+@grammar.rule("minimum|min|lowest|required|recommended|usda <core_temp>|<what_temp>", gives="<what_temp>", keeps=True)
+def _minimum_temperature(_: str) -> str:
+    return "what_temp"
+
+
+_NEGATED = {"thawed": "frozen", "frozen": "thawed"}
+
+
+@grammar.rule(
+    "not|isnt|arent|wasnt|hasnt|havent|aint|didnt|never yet|been|even? <state>",
+    "no se|esta|estan|es|viene|esta ha|han? <state>",
+    gives="<state>",
+)
+def _not_in_that_state(state: str) -> str | None:
+    return _NEGATED.get(state)
 
 
 @grammar.rule(f"pull|pulling {_IT} at", f"cook|take|bring|get {_IT} to", gives="<target>", keeps=True)

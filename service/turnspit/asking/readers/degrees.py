@@ -87,8 +87,11 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         scene.put("readings", [row[0] for row in found], "reading: several", *(row[1] for row in found))
 
 
+_OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")
+
+
 def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
-    cold = (place is None and scene.has("<cold_place>", "<out>")) or danger(scene) == "thermometer"
+    cold = (place is None and scene.has("<cold_place>", "<out>")) or danger(scene) in _OF_COLD_FOOD
     return plausible_cold(said.value) if cold else plausible_core(said.value)
 
 

@@ -11,6 +11,8 @@ from turnspit.heat import roast
 
 _FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
+# Beside these "in the freezer" is where something is to be kept, and not where the roast is.
+_STORED = ("<can>", "<keep>", "<how_long>", "<leftovers>", "<cooked>", "<danger>", "<freeze>")
 _CUTS = {
     "beef": ("beef_rib", "beef_tenderloin", "beef_round"),
     "pork": ("pork_loin", "pork_shoulder", "fresh_ham"),
@@ -68,6 +70,10 @@ def _state(scene: Scene) -> None:
     states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
     for place, item in states:
         scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
+    if not scene.has(*_STORED):
+        for place, _ in scene.find("<freezer>"):
+            if scene.before_is(place, "'in") is not None and scene.has("<roast>", "<generic>", "<mass>"):
+                scene.put("roast.state", "frozen", "roast: in the freezer", place, keep=True)
     for place, item in scene.find("<fresh>"):
         near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
         if scene.after_is(place, "<ingredient>") is None and (near or len(scene.items) <= 3):
