@@ -4,9 +4,9 @@ import inspect
 from collections.abc import Callable
 from typing import Any
 
-import anyio
 import httpx
 import pytest
+from anyio.from_thread import start_blocking_portal
 from fastapi import FastAPI
 
 from turnspit_client import AsyncClient, Client, NoService, Refused, calls
@@ -27,7 +27,8 @@ def send(request: pytest.FixtureRequest, server: str, app: FastAPI) -> Send:
             async with AsyncClient("http://turnspit", transport=httpx.ASGITransport(app=app)) as client:
                 return await getattr(client, name)(*args, **kwargs)
 
-        return anyio.run(call)
+        with start_blocking_portal() as portal:  # a loop of its own, whatever runs in this thread
+            return portal.call(call)
 
     return sync if request.param == "sync" else awaited
 
