@@ -48,8 +48,9 @@ def address() -> Iterator[str]:
     app.state.service.store.close()
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def chromium() -> Iterator[Browser]:
+    """A browser for one file: while it runs, its driver keeps the thread's event loop to itself."""
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=ARGUMENTS)
         yield browser

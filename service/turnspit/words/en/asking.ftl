@@ -334,7 +334,7 @@ asking-safety-unknown = What was not said is taken at its less safe value.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Bake the dressing apart; inside the bird only if its middle reads { TEMPERATURE(73.9) } before it leaves the oven.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } in the middle of the stuffing, in the bird or in a dish, before it leaves the oven.
-asking-safety-pink = Colour and pop-up buttons prove nothing: { TEMPERATURE(73.9) } at the coldest place of a bird does.
+asking-safety-pink = Colour proves nothing, nor does a pop-up button: { TEMPERATURE(73.9) } at the coldest place of a bird does.
 asking-safety-stuffing-how = Inside: moist, loose, about ¾ cup a pound, warm, just before roasting; by then the meat reads { TEMPERATURE(80) } or so and is drier (common practice, no source).
 asking-next-refreeze = can I refreeze it?
 

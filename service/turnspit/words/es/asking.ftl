@@ -334,7 +334,7 @@ asking-safety-unknown = Lo que no se dijo se toma en su valor menos seguro.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Mejor hornee el relleno aparte; dentro del ave solo si su centro marca { TEMPERATURE(73.9) } antes de salir del horno.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } en el centro del relleno, dentro del ave o en una fuente, antes de salir del horno.
-asking-safety-pink = Ni el color ni el botón que salta prueban nada: { TEMPERATURE(73.9) } en el punto más frío del ave, sí.
+asking-safety-pink = El color no prueba nada, ni el botón que salta: { TEMPERATURE(73.9) } en el punto más frío del ave, sí.
 asking-safety-stuffing-how = Dentro: húmedo, suelto, unos ¾ de taza por libra, templado y justo antes de asar; para entonces la carne marca unos { TEMPERATURE(80) } y queda más seca (práctica común, sin fuente).
 asking-next-refreeze = ¿puedo volver a congelarlo?
 
