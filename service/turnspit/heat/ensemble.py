@@ -43,7 +43,9 @@ COMMON: tuple[Prior, ...] = (
     Prior("start", "offset", 2.0, "C: a refrigerator's spread and the walk to the oven"),
     Prior("conductivity", "factor", 0.03, "Choi and Okos against measured meats"),
     Prior("room", "offset", 2.5, "C about 21: kitchens"),
-    Prior("rest_exchange", "factor", 0.25, "draught, board or rack, loose foil in the rest"),
+    Prior(
+        "rest_exchange", "factor", 0.35, "draught, board or rack, warm plate, loose foil: published rises part by two"
+    ),
     Prior("drip", "factor", 0.30, "juice lost by breed, ageing, handling"),
 )
 STATIONS_MOST = 4

@@ -12,9 +12,9 @@ from turnspit.heat.surface import HotAir
 
 OFF_BELOW_C = 40.0
 ROOM_C = 21.0
-RISE_S, FALL_S, OFF_S = 360.0, 1200.0, 3000.0
+RISE_S, FALL_S, OFF_S = 360.0, 480.0, 3000.0
 """Time constants of the air after the set point is raised, lowered, or the oven turned off with its door shut
-(common practice, no source)."""
+(common practice, no source; the fall is set, between 6 and 10 min, by rounds seared at 230 C, then 140 C)."""
 OPENING_K, OPENING_S = 30.0, 300.0
 """An opened door cools air and walls together by so much, and so they recover: each costs about 2 min (common
 practice, no source)."""

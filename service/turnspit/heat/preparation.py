@@ -23,7 +23,8 @@ CELLS, CELLS_FINE = 12, 14
 RADIATION = 0.85
 """Effective exchange factor between the walls and the roast."""
 ROOM_VAPOUR_PA = 1000.0
-REST_W_M2K = 5.0
+REST_W_M2K = 6.0
+"""Free convection about a body of 15 cm that is 55 K above the room: 1.32 (dT/D)^(1/4) = 5.8."""
 CUPBOARD_C = 60.0
 FROZEN_C, HARD_FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -2.5, -3.0, 2.0
 ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.03, "frozen": 1.08}

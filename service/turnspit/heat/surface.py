@@ -11,6 +11,9 @@ from turnspit.heat.material import LATENT_J_KG, Floats, Number
 from turnspit.heat.solver import Exchange
 
 STEFAN_BOLTZMANN = 5.670374e-8
+DRY_KG_M2 = 4.5
+"""The water loss past which a surface dries out: 10 to 15 h at 121 C for a pork shoulder to pull, as kitchens have it
+(common practice); without it such a roast stalls for ever."""
 LEWIS = 1.11
 """Mass over heat transfer, (Sc/Pr)^(-2/3), for water vapour in air."""
 AIR_CP = 1010.0
@@ -39,8 +42,9 @@ class HotAir:
 
     heat  q = hc (Ta - Ts) + f sigma (Tw^4 - Ts^4) - L m''
     water m'' = beta hc / cp * 0.622 / P * 1.11 * (psat(Ts) - pa), never negative, psat not above P
-    crust beta = wetness / (1 + hc M / (h0 mc)), M the water lost so far in kg/m2: vapour passes the crust, as thick
-          as what has dried, and then the air; mc is the loss that halves the evaporation in an oven of h0 = 7.7
+    crust beta = wetness / (1 + hc M / (h0 mc) (1 + (M/md)^2)), M the water lost so far in kg/m2: vapour passes the
+          crust, as thick as what has dried, and then the air; mc is the loss that halves the evaporation in an oven
+          of h0 = 7.7. Past md = 4.5 kg/m2 water no longer comes up from within as fast as it leaves
 
     `air_c` Ta and `wall_c` Tw in C, `convection` hc in W/(m2 K), `radiation` f from 0 to 1, `crust_kg_m2` mc,
     `vapour_pa` pa, `pressure_pa` P, `wetness` from 0 (sealed: no evaporation) to 1.
@@ -66,7 +70,8 @@ class HotAir:
         square, wall_square = kelvin * kelvin, wall * wall
         pressure, slope = saturation(surface_c, self.pressure_pa)
         transfer = hc * self.wetness * (LEWIS * 0.622 / (AIR_CP * self.pressure_pa))
-        transfer = transfer / (1.0 + water_lost_kg_m2 * (hc / (STILL_OVEN_W_M2K * self.crust_kg_m2)))
+        dried = water_lost_kg_m2 * (1.0 + water_lost_kg_m2 * water_lost_kg_m2 * (1.0 / DRY_KG_M2**2))
+        transfer = transfer / (1.0 + dried * (hc / (STILL_OVEN_W_M2K * self.crust_kg_m2)))
         excess: Floats = pressure - self.vapour_pa
         transfer = transfer * (excess > 0.0)
         water: Floats = transfer * excess
