@@ -212,3 +212,16 @@ def test_every_example_of_the_openapi_document_is_answered(api: Any) -> None:
             assert api.post(path.replace("{log_id}", log_id), example).is_success, path
             tried += 1
     assert tried >= 14
+
+
+def test_measured_readings_earn_what_the_table_prints(api):
+    """FSIS Appendix A (2021), Table 4: turkey, 12 percent fat, asks 3.8 min at 151 F (66.1 C); here 35 min near it."""
+    course = [(0, 4.0), (60, 30.0), (120, 55.0), *((120 + 5 * step, 66.0) for step in range(1, 9))]
+    readings = [{"minute": minute, "temperature_c": core_c, "station": "thigh"} for minute, core_c in course]
+    body = {"lethality": {"kind": "turkey", "readings": readings, "moisture": "sealed_bag"}, "kitchen": "home"}
+    given = post(api, "/v1/safety/checks", body)["lethality"]
+    assert given["coldest"] == "thigh"
+    assert given["met"]
+    assert given["credited_log10"] >= given["required_log10"] == 7.0
+    bare = {"lethality": {**body["lethality"], "moisture": None}}
+    assert post(api, "/v1/safety/checks", bare)["lethality"]["credited_log10"] == 0.0

@@ -1,4 +1,4 @@
-"""`POST /v1/safety/checks`: what the published rules say to one question, one plan, one log or one cooling."""
+"""`POST /v1/safety/checks`: what the published rules say to a question, a plan, a log, a cooling or a history."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from pydantic import AwareDatetime, ConfigDict, Field, model_validator
 
 from turnspit.api.schemas.chills import ChillPart
 from turnspit.api.schemas.common import Body, Given, Number, Q, TimedFields, Whole, Yes
+from turnspit.api.schemas.lethality import LethalityBody, LethalityGiven
 from turnspit.safety import (
     CoolingPlan,
     Corrective,
@@ -133,7 +134,7 @@ class LogBody(Body):
 
 
 class CheckBody(TimedFields):
-    """Exactly one of `question`, `plan`, `log`, `cooling`; unstated, the stricter of both kitchens' rules leads."""
+    """Exactly one of `question`, `plan`, `log`, `cooling`, `lethality`; unstated, the stricter rules lead."""
 
     model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHECK_EXAMPLE]})
 
@@ -143,10 +144,13 @@ class CheckBody(TimedFields):
     log: LogBody | None = None
     cooling: ChillPart | None = Field(default=None, description="Will it make the two-stage limit; what depth would?")
 
+    lethality: LethalityBody | None = Field(default=None, description="What measured readings earn by the tables.")
+
     @model_validator(mode="after")
     def _exactly_one(self) -> Self:
-        if sum(part is not None for part in (self.question, self.plan, self.log, self.cooling)) != 1:
-            raise ValueError("give exactly one of question, plan, log and cooling")
+        parts = (self.question, self.plan, self.log, self.cooling, self.lethality)
+        if sum(part is not None for part in parts) != 1:
+            raise ValueError("give exactly one of question, plan, log, cooling and lethality")
         return self
 
 
@@ -218,6 +222,7 @@ class CheckGiven(Given):
     gaps: list[GapGiven] | None = None
     closed: bool | None = Field(default=None, description="For a log: the food was thrown away.")
     cooling: CoolingGiven | None = None
+    lethality: LethalityGiven | None = None
 
 
 def _whole(depth_mm: float | None) -> float | None:
@@ -247,6 +252,11 @@ def checked(body: CheckBody, kitchen: Kitchen | None, reader: Reader) -> CheckGi
             open_stops=told(log.open_stops),
             gaps=[GapGiven(since=gap.since, until=gap.until) for gap in log.gaps],
             closed=log.closed,
+        )
+    if body.lethality is not None:
+        proof = body.lethality.proof(kitchen)
+        return CheckGiven(
+            grade=grade(proof.findings), findings=told(proof.findings), lethality=LethalityGiven.of(proof)
         )
     assert body.cooling is not None
     cooling = plan_cooling(body.cooling.case(), kitchen or "licensed")
