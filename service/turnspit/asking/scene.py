@@ -4,7 +4,7 @@ them.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any, Literal
@@ -90,16 +90,16 @@ class Scene:
             at += step
 
     def nearest(
-        self, place: int, *tags: str, reach: float = 4, after_costs: float = 0
+        self, place: int, *tags: str, reach: float = 4, after_costs: float = 0, but: Collection[int] = ()
     ) -> tuple[float, int, str] | None:
-        """The nearest item with one of the tags within reach: how far, where, and the tag."""
+        """The nearest item with one of the tags within reach, those at `but` aside: how far, where, and the tag."""
         best: tuple[float, int, str] | None = None
         for step, cost in ((-1, 0.0), (1, after_costs)):
             for far, at, item in self.walk(place, step):
                 if far + cost > reach or (best is not None and far + cost >= best[0]):
                     break
                 tag = next((tag for tag in tags if tag in item.tags), None)
-                if tag is not None:
+                if tag is not None and at not in but:
                     best = (far + cost, at, tag)
                     break
         return best

@@ -28,6 +28,8 @@ class Day:
 
 
 grammar = Grammar("<when_day>")
+# `the 24th` without its letters is a day before `for 24` counts people.
+number_grammar = Grammar("<when_day>")
 
 
 def _offset(days: float, half: str = "") -> Day:
@@ -166,7 +168,13 @@ def _week_from(wait: Duration, weekday: float) -> Day | None:
     return Day(lambda today: _next_weekday(today, int(weekday)) + days) if wait.unit in ("day", "week") else None
 
 
-@grammar.rule("the|el|dia <number>", gives="<when_day>")
+@number_grammar.rule("dia <number>", gives="<when_day>")
+def _dia(day: Number | float) -> Day | None:
+    value = number(day).value
+    return _the_nth(int(value)) if value == int(value) else None
+
+
+@number_grammar.rule("the|el|del <number>", gives="<when_day>")
 def _the_number(day: Number | float) -> Day | None:
     value = number(day).value
     return _the_nth(int(value)) if value == int(value) and 13 <= value <= 31 else None

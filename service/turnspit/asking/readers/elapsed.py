@@ -26,6 +26,9 @@ def read(scene: Scene) -> None:
         elif "<when_day>" in item and scene.has("<meal>"):
             # "dinner 3 weeks ago": a day, not how long something stood.
             continue
+        elif scene.after_is(place, "<to_go>") is not None:
+            # "with an hour to go" is yet to come.
+            continue
         elif _until_dinner(scene, place, duration) or _thaws_overnight(scene, duration):
             continue
         elif _in_brine(scene, place):

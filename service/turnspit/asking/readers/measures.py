@@ -37,7 +37,7 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
         return Measure(value, name, value * si[name])
 
     @grammar.rule(
-        f"<number> -|to|or|and|through|a|o|y <number> {unit}",
+        f"<number> -|to|or|through|a|o <number> {unit}",
         f"between|entre <number> and|y <number> {unit}",
         f"from|de <number> to|a <number> {unit}",
         gives=gives,

@@ -21,6 +21,7 @@ _ROLES = {
     "<meal>": _SERVE, "<serve>": _SERVE, "<started>": _STARTED, "<start>": _START, "<temperature_read>": _READ,
 }  # fmt: skip
 _AFTER_COSTS = 0.5
+_LONGEST_ROAST = timedelta(hours=14)
 _ROLE_REACH = 4.5
 # From which hour on a meal is in the morning: "dinner at 2" is 14:00, "dinner at 11" 23:00, "lunch at 11" 11:00.
 _FIRST_MORNING_HOUR = {"breakfast": 1, "brunch": 8, "lunch": 10, "dinner": 12}
@@ -39,7 +40,9 @@ def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
     for place, _ in scene.find("<starts_now>"):
         scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
-    times = [_role(scene, place, clock) for place, clock in _clocks(scene)]
+    clocks = _clocks(scene)
+    claims = _claims(scene, [place for place, _ in clocks])
+    times = [_role(scene, place, clock, claims) for place, clock in clocks]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
     ranked = sorted(
         times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
@@ -112,10 +115,35 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     return clock if meal is not None and clock.minute % 5 == 0 else None
 
 
-def _role(scene: Scene, place: int, clock: Clock) -> _Time:
-    near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS)
-    cue = near[1] if near else None
-    role = _ROLES[near[2]] if near else _SERVE
+_BESIDE = ("<meal>", "<serve>", "<started>", "<start>")
+
+
+def _claims(scene: Scene, places: list[int]) -> dict[int, int]:
+    """By clock time, the cue that stands right beside it: just before ("eating 6:30", "dinner at 6"), or a meal just
+    behind ("5pm dinner"). No other time of the line may take it."""
+    claims: dict[int, int] = {}
+    for place in places:
+        at = scene.before_is(place, "<at>", "<for>")
+        cue = scene.before_is(place, *_BESIDE)
+        if cue is None and at is not None:
+            cue = scene.before_is(at, *_BESIDE)
+        if cue is not None:
+            claims[place] = cue
+    for place in places:
+        behind = scene.after_is(place, "<meal>", "<serve>")
+        if place not in claims and behind is not None and behind not in claims.values():
+            claims[place] = behind
+    return claims
+
+
+def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Time:
+    cue = claims.get(place)
+    if cue is not None:
+        role = next(role for tag, role in _ROLES.items() if tag in scene.items[cue])
+    else:
+        near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS, but=claims.values())
+        cue = near[1] if near else None
+        role = _ROLES[near[2]] if near else _SERVE
     if role == _START and scene.has("<when>", "<plan>") and scene.before_is(place, "<for>") is not None:
         # "when does it go in for 7": seven is dinner.
         role = _SERVE
@@ -151,6 +179,10 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
         scene.put("start_at", at.isoformat(), "moment: went in at", *places, keep=True)
     elif found.role == _START:
         at = next_after(scene.now, found.clock, day, named_half, "start")
+        if day is None and scene.has("<temperature_read>", "<been_in>"):
+            # "in at 1, 125 in the breast now": what is probed is in already.
+            went = last_before(scene.now, found.clock, None, named_half)
+            at = went if scene.now - went <= _LONGEST_ROAST else at
         scene.put("start_at", at.isoformat(), "moment: put it in at", *places, keep=True)
     elif found.role == _READ:
         at = _reading_at(scene, found.clock, day, named_half)
