@@ -19,7 +19,7 @@ class Conversation:
     assumed, by path. `pending` is the path an open question asks for, "" without one. `units` are those the lines
     use;
     `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject set
-    aside. `answered` are the words that the last answer was about: the question and what amended it.
+    aside. `lone` is a bare number of which nothing could be made. `answered` are the words that the last answer was about: the question and what amended it.
     """
 
     id: str
@@ -35,6 +35,7 @@ class Conversation:
     day: str = ""
     shelved: Understood = field(default_factory=dict)
     answered: str = ""
+    lone: float | None = None
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -52,6 +53,7 @@ class Conversation:
             "day": self.day,
             "shelved": dict(self.shelved),
             "answered": self.answered,
+            "lone": self.lone,
         }
 
     @classmethod

@@ -124,6 +124,8 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     said = dict(scene.values)
     old, shelved = dict(scene.before), dict(before.shelved)
     held, now = _group(before.intents, old), _group(asked, said)
+    if not asked and said.keys() == {"units"}:
+        now = held
     resumes = now == "dinner" and held == "apart" and bool(shelved) and bool(scene.has("<amend>"))
     amends = resumes or _amends(scene, asked, before, held == now)
     intents = asked
@@ -154,6 +156,8 @@ def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
     return "dinner"
 
 
+# Told alone in a talk, these go on about what was asked: `in the fridge`, `a bucket`, `cold water`.
+_DETAILS = ("<cold_place>", "<water>", "<vessel>", "<oven>", "<place>", "<birds>", "<subject>", "<generic>")
 _ASKS = ("<how_long>", "<how_big>", "<how_much>", "<when>", "<what_temp>", "<where>", "<plan>")
 
 
@@ -168,7 +172,8 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
         return False
     if not scene.values:
         goes_on = asked == before.intents and not scene.has(*_ASKS)
-        return goes_on or (not asked and scene.has("<amend>", "<covers>"))
+        adds = scene.has("<amend>", "<covers>") or (scene.has(*_DETAILS) and len(scene.items) <= _LONGEST_ASIDE)
+        return goes_on or (not asked and adds)
     if not asked or asked == before.intents:
         return True
     if asked[0] in ("convert", "scale"):
@@ -213,7 +218,14 @@ def _kept(
         "units": scene.usual or before.units,
         "day": "" if "serve_at" in merged else day.isoformat() if day is not None else before.day,
         "shelved": dict(shelved),
+        "lone": lone_number(scene),
     }
+
+
+def lone_number(scene: Scene) -> float | None:
+    """The number of a line that is nothing else and gave no value."""
+    said = [item.tags["<number>"] for item in scene.items if "<soft>" not in item and "<number>" in item]
+    return said[0].value if len(said) == 1 and len(scene.items) <= 2 and not scene.values else None
 
 
 def nested(values: Mapping[str, Any]) -> dict[str, Any]:

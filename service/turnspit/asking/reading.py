@@ -84,7 +84,9 @@ def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversa
     before = flat(conversation.understood) if conversation is not None else {}
     scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None)
     scene.hints["talk_of"] = conversation.intents[0] if conversation is not None and conversation.intents else ""
-    scene.hints["pending"] = conversation.pending if conversation is not None else ""
+    pending = conversation.pending if conversation is not None else ""
+    scene.hints["pending"] = "" if pending == "number" else pending
+    scene.hints["lone"] = conversation.lone if conversation is not None else None
     scene.usual = line.units or _units(scene) or before.get("units") or (conversation.units if conversation else None)
     return scene
 
@@ -108,8 +110,17 @@ def _units(scene: Scene) -> Units | None:
 _NEED_THE_CUT = frozenset(("plan", "size", "roast_time", "doneness"))
 
 
+_OF_A_NUMBER = {
+    "en": ("{:g} in the breast", "oven at {:g}", "for {:g} people"),
+    "es": ("{:g} en la pechuga", "horno a {:g}", "para {:g} personas"),
+}
+
+
 def _asked_back(scene: Scene, asked: tuple[Intent, ...], known: Mapping[str, Any]) -> tuple[str, tuple[str, ...]]:
     """The path that must be asked back, "" for none, and lines that would settle it."""
+    lone = follow_up.lone_number(scene)
+    if lone is not None and not asked:
+        return "number", tuple(text.format(lone) for text in _OF_A_NUMBER[scene.language])
     if scene.ambiguous == "oven.temperature_c":
         value = scene.hints["ambiguous_value"]
         return scene.ambiguous, (f"{value:g} F", f"{value:g} C")

@@ -5,6 +5,9 @@ from __future__ import annotations
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 
+# `table`, `the coarse one`: up to so many items a line answers with the kind of salt alone.
+_A_WORD = 4
+
 
 def read(scene: Scene) -> None:
     """Put every `brine.*` value."""
@@ -28,6 +31,9 @@ def read(scene: Scene) -> None:
             scene.put("brine.vessel_l", round(measure.si, 3), "brine: vessel", place, vessel)
         elif water is not None or (about and scene.after_is(place, "<salt>", "<ingredient>") is None):
             scene.put("brine.water_l", round(measure.si, 3), "brine: water", place)
+    if about and scene.talk and not scene.has("<salt>") and len(scene.items) <= _A_WORD:
+        for place, item in scene.find("<salt_word>"):
+            scene.put("brine.salt_kind", item.tags["<salt_word>"], "brine: salt", place)
     if about:
         for place, item in scene.find("<salt>"):
             if item.tags["<salt>"] != "plain":

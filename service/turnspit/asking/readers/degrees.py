@@ -12,6 +12,7 @@ from turnspit.asking.scene import Scene
 def read(scene: Scene) -> None:
     """Put `oven.temperature_c`, `roast.target_c`, `reading` and `readings`."""
     _other_unit(scene)
+    _lone_number(scene)
     readings: list[Said] = []
     for said in temperatures(scene):
         match use(scene, said):
@@ -23,9 +24,17 @@ def read(scene: Scene) -> None:
                 celsius = round(said.celsius(plausible_core(said.value)), 2)
                 scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
     _put_readings(scene, readings)
+    held = "reading.temperature_c" in scene.before
     for place, item in scene.find("<oven_left>"):
-        if readings:
+        if readings or held:
             scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
+    if held and not readings and "reading.place" not in scene.before and len(scene.items) <= _SHORT:
+        for place, item in scene.find("<place>"):
+            scene.put("reading.place", item.tags["<place>"], "reading: its place", place)
+
+
+# `in the thigh` after a reading: a line up to so many items tells of no more than its place.
+_SHORT = 4
 
 
 def _other_unit(scene: Scene) -> None:
@@ -40,6 +49,17 @@ def _other_unit(scene: Scene) -> None:
         # A setting is a whole number in the unit in which it was said.
         value = held if abs(held - round(held)) < 0.01 else round(held * 1.8 + 32)
         scene.put("oven.temperature_c", round(Temperature(value, unit).celsius, 2), f"oven: {unit}", place)
+
+
+def _lone_number(scene: Scene) -> None:
+    """`in the breast` after a bare `150` that nothing could be made of: it was a reading."""
+    lone, places = scene.hints.get("lone"), list(scene.find("<place>"))
+    if lone is None or len(places) != 1 or any("<number>" in item for item in scene.items):
+        return
+    place, item = places[0]
+    celsius = Temperature(lone, plausible_core(lone)).celsius
+    scene.put("reading.temperature_c", round(celsius, 2), "reading: the number before", place)
+    scene.put("reading.place", item.tags["<place>"], "reading: its place", place)
 
 
 def _put_oven(scene: Scene, said: Said) -> None:

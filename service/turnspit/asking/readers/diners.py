@@ -5,6 +5,8 @@ from __future__ import annotations
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.scene import Scene
 
+_FEWER = ("just", "its just", "only", "solo")
+
 
 def read(scene: Scene) -> None:
     """Put `covers` and `leftovers_wanted`."""
@@ -17,6 +19,10 @@ def read(scene: Scene) -> None:
     for place, covers in (*sure, *plain):
         if not covers.sure and scene.after_is(place, "<mass>", "<roast>", "<generic>") is not None:
             # "brine for two 12 lb birds": for two birds, not for two people.
+            scene.put("roast.count", covers.count, "roast: how many", place)
+            continue
+        if not covers.sure and "roast.count" in scene.before and scene.items[place].words.startswith(_FEWER):
+            # `just one`, in a talk of two birds.
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue
         scene.put("covers", covers.count, "covers", place)

@@ -50,6 +50,11 @@ def _spoken_hundreds_and_ones(hundreds: Number | float, tens: float, ones: Numbe
     return Number(top * 100 + tens + bottom, spoken=(int(top), int(tens + bottom)))
 
 
+@grammar.rule("uno|una|one de|of <number>", gives="<number>")
+def _one_of_seven(size: Number | float) -> Number:
+    return number(size)
+
+
 @grammar.rule("<number> dozen", gives="<number>")
 def _dozens(dozens: Number | float) -> Number:
     return Number(number(dozens).value * 12)

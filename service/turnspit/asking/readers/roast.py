@@ -102,6 +102,13 @@ def _each_person(scene: Scene) -> bool:
     return any(item.words in ("per person", "por persona", "per head") for item in scene.items)
 
 
+def _talks_of_a_roast(scene: Scene) -> bool:
+    return any(path.startswith("roast.") for path in scene.before) or scene.hints.get("talk_of") in _OF_ROASTS
+
+
+_OF_ROASTS = ("plan", "roast_time", "thaw", "size", "brine", "carve")
+
+
 def _count(scene: Scene) -> None:
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
@@ -112,23 +119,22 @@ def _count(scene: Scene) -> None:
         of_them = scene.after_is(place, "<birds>")
         if of_them is not None and scene.after_is(of_them, "<people>") is not None:
             continue
-        if of_them is not None and scene.has("<roast>", "<generic>"):
+        if of_them is not None and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
-        after = scene.after_is(
-            place, "<roast>", "<generic>", "<mass>", "'x", "<state>", "<stuffed>", "<bone_in>", "<fresh>"
-        )
-        if after is None:
-            continue
-        if "'x" in scene.items[after]:
-            after = scene.after_is(after, "<mass>", "<roast>", "<generic>")
-        while after is not None and "<roast>" not in scene.items[after] and "<generic>" not in scene.items[after]:
-            after = scene.after_is(
-                after, "<roast>", "<generic>", "<mass>", "<state>", "<stuffed>", "<bone_in>", "<fresh>"
-            )
-        if after is None:
-            continue
-        noun = scene.items[after].words
-        if said.value > 1 and said.digits and not is_plural(noun):
+        noun = _counted(scene, place)
+        if noun is None or (said.value > 1 and said.digits and not is_plural(scene.items[noun].words)):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)
+
+
+_NOUNS = ("<roast>", "<generic>", "<birds>")
+_BEFORE_THE_NOUN = ("<mass>", "<state>", "<stuffed>", "<bone_in>", "<fresh>")
+
+
+def _counted(scene: Scene, place: int) -> int | None:
+    """The noun that a number counts, over what may stand between: `two frozen 12 lb turkeys`, `2 x 6 kg geese`."""
+    after = scene.after_is(place, *_NOUNS, *_BEFORE_THE_NOUN, "'x")
+    while after is not None and not any(tag in scene.items[after] for tag in _NOUNS):
+        after = scene.after_is(after, *_NOUNS, *_BEFORE_THE_NOUN)
+    return after

@@ -19,6 +19,8 @@ Use = Literal["oven", "reading", "target", "nothing"]
 
 OVEN_FROM_C = 100.0
 READ_AT_MOST = 220
+# Another setting of an oven lies this near to the one before.
+_NEAR_K = 60.0
 # Words that ask about, or fear for, what was read on a probe.
 ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
@@ -173,6 +175,17 @@ def _a_round_high_number(_: Scene, said: Said) -> Use | None:
     return "oven" if said.bare and said.value >= 250 and said.value % 5 == 0 else None
 
 
+def _like_the_oven_before(scene: Scene, said: Said) -> Use | None:
+    """`what about 200`, where the oven was set to 180."""
+    held = scene.before.get("oven.temperature_c")
+    if held is None or not said.bare or scene.has("<place>", "<probe>", *ASKED_OF):
+        return None
+    if "reading.temperature_c" in scene.before:
+        return None
+    near = any(abs(Temperature(said.value, unit).celsius - held) <= _NEAR_K for unit in ("degC", "degF"))
+    return "oven" if said.value >= 100 and near else None
+
+
 def _feared_for(scene: Scene, said: Said) -> Use | None:
     """`is 160 ok`, `it was at 145, will we get sick`; and `now 145` in a talk about readings."""
     if not said.bare:
@@ -207,6 +220,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _served_at,
     _at_an_oven_setting,
     _a_round_high_number,
+    _like_the_oven_before,
     _feared_for,
     _degrees_by_their_height,
 )
