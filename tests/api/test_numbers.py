@@ -225,3 +225,15 @@ def test_measured_readings_earn_what_the_table_prints(api):
     assert given["credited_log10"] >= given["required_log10"] == 7.0
     bare = {"lethality": {**body["lethality"], "moisture": None}}
     assert post(api, "/v1/safety/checks", bare)["lethality"]["credited_log10"] == 0.0
+
+
+def test_null_is_not_said_and_an_oven_may_have_a_history(api):
+    roast = {"kind": "turkey", "mass_kg": 6.0, "bone_in": None, "count": None}
+    plain = post(api, "/v1/roasts/forecast", {"roast": roast, "target_c": None, "oven": None})
+    opened = post(api, "/v1/roasts/forecast", {"roast": roast, "openings_min": [60, 90, 120], "rest_place": "foil"})
+    assert opened["ready_min"]["p50"] > plain["ready_min"]["p50"]
+    one = post(api, "/v1/roasts/forecast", {"roast": roast, "members": 1})["ready_min"]
+    assert one["p10"] == one["p90"]
+    chill = {"food": "cooked beef", "shape": "bird", "mass_kg": 3.0, "dims_mm": None, "air_m_s": None}
+    assert post(api, "/v1/chills", chill)["hours"]["p50"] > 0
+    assert api.post("/v1/roasts/forecast", {"roast": {"kind": None, "mass_kg": 6}}).status_code == 422

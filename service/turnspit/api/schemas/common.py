@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from datetime import datetime
 from math import isfinite
-from typing import Annotated, Self
+from typing import Annotated, Any, Self
 
-from pydantic import AllowInfNan, BaseModel, ConfigDict, Field, Strict, StrictBool, StrictInt
+from pydantic import AllowInfNan, BaseModel, ConfigDict, Field, Strict, StrictBool, StrictInt, model_validator
 
 from turnspit.message import Caution, Severity
 from turnspit.spread import Spread
@@ -20,9 +20,19 @@ Zone = Annotated[str, Field(max_length=64, examples=["America/New_York"])]
 
 
 class Body(BaseModel):
-    """A request body: unknown fields are refused, so that a misspelt one is never silently dropped."""
+    """A request body: unknown fields are refused, so that a misspelt one is never dropped in silence.
+
+    null is "not said": the field takes its default, and one that must be said is missing.
+    """
 
     model_config = ConfigDict(extra="forbid", frozen=True)
+
+    @model_validator(mode="before")
+    @classmethod
+    def _null_is_not_said(cls, given: Any) -> Any:
+        if not isinstance(given, dict):
+            return given
+        return {name: value for name, value in given.items() if value is not None or name not in cls.model_fields}
 
 
 class ReaderFields(Body):

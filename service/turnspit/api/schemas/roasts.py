@@ -8,10 +8,10 @@ from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
 from turnspit.heat import MEMBERS, SEED, OvenStep, RoastCase, RoastForecast
-from turnspit.heat.cases import Calibration, Floats, State
+from turnspit.heat.cases import Calibration, Cover, Floats, RestPlace, State
 from turnspit.words import Reader, say
 
-Members = Annotated[Whole, Field(ge=8, le=1024, description="Members of the ensemble.")]
+Members = Annotated[Whole, Field(ge=1, le=1024, description="Members of the ensemble.")]
 Seed = Annotated[Whole, Field(ge=0, lt=2**32)]
 
 FORECAST_EXAMPLE: dict[str, Any] = {
@@ -37,6 +37,7 @@ class OvenStepBody(Body):
     from_min: Number = 0
     temperature_c: Number = 163
     convection: Yes = False
+    cover: Cover = "none"
 
 
 class ForecastBody(ReaderFields):
@@ -51,6 +52,11 @@ class ForecastBody(ReaderFields):
     pull_c: Number | None = Field(default=None, description="When it leaves the oven; by default `target_c`.")
     rest_min: Number = Field(default=30, ge=0, le=240)
     altitude_m: Number = 0
+    preheated: Yes = Field(default=True, description="The oven is hot when the roast goes in.")
+    openings_min: list[Number] = Field(
+        default_factory=list, max_length=50, description="Minutes at which the door is opened, to baste or to look."
+    )
+    rest_place: RestPlace = "board"
     members: Members = MEMBERS
     seed: Seed = SEED
 
@@ -64,6 +70,9 @@ class ForecastBody(ReaderFields):
             pull_c=self.pull_c,
             rest_min=self.rest_min,
             altitude_m=self.altitude_m,
+            preheated=self.preheated,
+            openings_min=tuple(self.openings_min),
+            rest_place=self.rest_place,
             members=self.members,
             seed=self.seed,
         )
