@@ -10,6 +10,8 @@ from pathlib import Path
 import httpx
 import pytest
 
+from turnspit_cli.serving import listen
+
 SERVE = (sys.executable, "-u", "-c", "import turnspit_cli; turnspit_cli.main()", "serve")
 
 
@@ -65,3 +67,10 @@ def test_a_port_that_is_taken_is_one_line() -> None:
         done = subprocess.run([*SERVE, "--port", port], capture_output=True, text=True, timeout=60, check=False)
     assert done.returncode == 2
     assert "cannot be listened on" in done.stderr
+
+
+def test_an_answer_in_two_writes_does_not_wait_for_an_acknowledgement() -> None:
+    with listen("127.0.0.1", 0) as listener, socket.create_connection(listener.getsockname()):
+        accepted, _ = listener.accept()
+        with accepted:
+            assert accepted.getsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY)
