@@ -110,6 +110,61 @@ def test_pulling_at_the_advised_temperature_peaks_at_the_target() -> None:
     assert forecast.peak_c["centre"].p50 == pytest.approx(57.0, abs=0.4)
 
 
+@pytest.mark.parametrize(
+    ("kind", "mass_kg", "oven_c"), [("turkey", 6.4, 163.0), ("goose", 4.5, 163.0), ("duck", 2.2, 200.0)]
+)
+def test_a_bird_at_its_advised_pull_has_every_place_at_the_target(kind: str, mass_kg: float, oven_c: float) -> None:
+    case = RoastCase(kind, mass_kg, oven=(OvenStep(0.0, oven_c),))
+    advised_c = forecast_roast(case).advised_pull_c
+    peaks = forecast_roast(replace(case, pull_c=advised_c)).peak_c
+    assert advised_c < 74.0
+    assert min(peak.p50 for peak in peaks.values()) >= 74.0
+    assert forecast_roast(replace(case, rest_min=0.0)).advised_pull_c == 74.0
+
+
+@pytest.mark.parametrize("oven_c", [177.0, 205.0, 230.0])
+@pytest.mark.parametrize("fan", [False, True])
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_advice_counts_on_a_rise_that_nobody_saw(kind: str, oven_c: float, fan: bool) -> None:
+    row = roast(kind)
+    for target_c in (min(row.doneness.values()), max(row.doneness.values())):
+        case = RoastCase(kind, row.usual_mass_kg, oven=(OvenStep(0.0, oven_c, fan),), target_c=target_c, members=48)
+        forecast = forecast_roast(case)
+        assert max(40.0, target_c - 10.0) <= forecast.advised_pull_c <= target_c
+        forecast_roast(replace(case, pull_c=forecast.advised_pull_c))  # as a plan asks it again
+
+
+@pytest.mark.parametrize(
+    ("case", "widest"),
+    [
+        (RoastCase("pork_shoulder", 3.5, oven=(OvenStep(0.0, 121.0),), target_c=93.0), 1.8),
+        (RoastCase("pork_shoulder", 3.5, oven=(OvenStep(0.0, 107.0),), target_c=93.0), 2.2),
+        (RoastCase("beef_rib", 4.0, oven=(OvenStep(0.0, 93.0),), target_c=57.0), 1.8),
+        (RoastCase("beef_tenderloin", 1.5, oven=(OvenStep(0.0, 80.0),), target_c=57.0), 2.3),
+        (RoastCase("turkey", 6.0, oven=(OvenStep(0.0, 107.0),)), 1.8),
+        (RoastCase("chicken", 1.8, oven=(OvenStep(0.0, 105.0),)), 1.9),
+        (RoastCase("fresh_ham", 4.0, oven=(OvenStep(0.0, 93.0, cover="bag"),), target_c=74.0), 1.8),
+    ],
+    ids=lambda case: f"{case.kind} {case.oven[0].temperature_c:g} C" if isinstance(case, RoastCase) else "",
+)
+def test_low_ovens_arrive_in_a_window_with_an_end(case: RoastCase, widest: float) -> None:
+    ready = forecast_roast(case).ready_min
+    assert ready.p90 < 40 * 60
+    assert ready.p90 / ready.p10 < widest
+
+
+def test_a_shoulder_to_pull_takes_a_night_at_250_fahrenheit() -> None:
+    """1 to 1.5 hours a pound at 250 F, 8 to 12 for 7.7 lb (common practice, no source)."""
+    ready = forecast_roast(RoastCase("pork_shoulder", 3.5, oven=(OvenStep(0.0, 121.0),), target_c=93.0)).ready_min
+    assert ready.p10 / 60 < 12.0
+    assert ready.p90 / 60 > 8.0
+
+
+def test_an_oven_that_is_too_cool_says_how_many_it_leaves() -> None:
+    with pytest.raises(Impossible, match=r"oven at 80 C leaves \d+% of such roasts under 75 C"):
+        forecast_roast(RoastCase("beef_rib", 5.0, oven=(OvenStep(0.0, 80.0),), target_c=75.0))
+
+
 def test_without_a_rest_nothing_rises() -> None:
     forecast = forecast_roast(RoastCase("beef_rib", 3.0, target_c=57.0, rest_min=0.0))
     assert forecast.peak_c["centre"].p50 == pytest.approx(57.0, abs=0.02)

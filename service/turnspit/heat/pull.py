@@ -11,8 +11,11 @@ from turnspit.heat.material import Floats
 from turnspit.heat.solver import State
 
 NO_RISE_K = 0.05
-TRIED_MEMBERS = 24
-"""Members on which other pull temperatures are tried; all of them then correct the level."""
+TRIED_MEMBERS, TRIED_STEP = 20, 0.08
+"""Members and longest step on which other pull temperatures are tried; the rest of all members corrects the level."""
+RISE_MOST_K, PULL_LEAST_C = 10.0, 40.0
+"""No published rise of a roast of a kitchen is above 8 K (the trade's 14 is for very large ones), so no advice counts
+on more than 10; and nothing is pulled below the lowest reading the model takes."""
 CURVE_POINTS = 61
 NO_REST_MIN = 1 / 60
 """What stands for no rest at all: nothing moves in a second."""
@@ -46,24 +49,30 @@ def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
     return Pulled(pull_c, reached_s, ready_s, state, rest_s, core_c.reshape(-1, stations, cooked.members))
 
 
-def advised_pull_c(cooked: Cook, pulled: Pulled, station: int, target_c: float) -> float:
-    """The pull temperature whose median peak at `station` in the rest is `target_c`; never above it."""
-    rise_k = float(np.median(pulled.peak_c[station])) - pulled.pull_c
+def advised_pull_c(cooked: Cook, pulled: Pulled, target_c: float) -> float:
+    """The pull temperature whose median peak in the rest, at the place that peaks least, is `target_c`.
+
+    Never above it, never more than RISE_MOST_K below it and never under PULL_LEAST_C, whatever the model expects.
+    """
+    rise_k = float(np.median(pulled.peak_c.min(axis=0))) - pulled.pull_c
     if rise_k < NO_RISE_K:
         return target_c
     tried = min(cooked.members, TRIED_MEMBERS)
-    guesses = target_c - rise_k * np.array([0.5, 1.0, 1.6])
-    peaks = _median_peaks(cooked, np.append(guesses, pulled.pull_c), station, tried, pulled.rest_s[-1] / 60.0)
+    guesses = np.maximum(target_c - rise_k * np.array([0.5, 1.0, 1.6]), cooked.started_c)
+    peaks = _median_peaks(cooked, np.append(guesses, pulled.pull_c), tried, pulled.rest_s[-1] / 60.0)
     shift = pulled.pull_c + rise_k - peaks[-1]
-    advised = np.interp(target_c, peaks[:-1][::-1] + shift, guesses[::-1])
-    return float(min(advised, target_c))
+    advised = float(np.interp(target_c, peaks[:-1][::-1] + shift, guesses[::-1]))
+    return min(max(advised, target_c - RISE_MOST_K, PULL_LEAST_C), target_c)
 
 
-def _median_peaks(cooked: Cook, pulls_c: Floats, station: int, tried: int, rest_min: float) -> Floats:
+def _median_peaks(cooked: Cook, pulls_c: Floats, tried: int, rest_min: float) -> Floats:
+    """The median over `tried` members of what the place that peaks least reaches, for each pull."""
+    stations, pulls = len(cooked.places), len(pulls_c)
     ready_s = np.concatenate([cooked.reached_s(pull)[:, :tried].max(axis=0) for pull in pulls_c.tolist()])
-    columns = np.tile(station * cooked.members + np.arange(tried), len(pulls_c))
-    _, core_c = cooked.rest(cooked.at(ready_s, columns), columns, rest_min)
-    return np.asarray(np.median(core_c.max(axis=0).reshape(len(pulls_c), tried), axis=1))
+    columns = (np.arange(stations)[:, None] * cooked.members + np.tile(np.arange(tried), pulls)).ravel()
+    _, core_c = cooked.rest(cooked.at(np.tile(ready_s, stations), columns), columns, rest_min, TRIED_STEP)
+    least_c = core_c.max(axis=0).reshape(stations, pulls, tried).min(axis=0)
+    return np.asarray(np.median(least_c, axis=1))
 
 
 def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:

@@ -34,7 +34,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     names = [place.name for place in cooked.places]
     deciding = int(np.median(pulled.reached_s, axis=1).argmax())
     # stuffing that has not reached its own safe temperature in the oven may not rely on the rest
-    advised_c = target_c if case.stuffed else advised_pull_c(cooked, pulled, deciding, target_c)
+    advised_c = target_c if case.stuffed else advised_pull_c(cooked, pulled, target_c)
     curve_min, curve_c = curves(cooked, pulled)
     return RoastForecast(
         case=case,
