@@ -28,7 +28,6 @@ _SIGNS = {
     ord("⁄"): "/",
     ord("…"): " , ",
     ord("×"): " x ",
-    ord("&"): " and ",
     ord("¿"): " ",
     ord("¡"): " ",
     ord("\u200b"): "",
@@ -50,5 +49,5 @@ def clean(text: str) -> str:
         text = "".join(sign if sign.isascii() else "" if unicodedata.combining(sign) else " " for sign in decomposed)
     if "<" in text:
         text = _MARKUP.sub(" ", text)
-    text = text.replace("->", " to ").replace("=>", " to ")
+    text = text.replace("->", " to ").replace("=>", " to ").replace("&", " and ")
     return "".join(sign if sign.isprintable() else " " for sign in text.lower())

@@ -17,9 +17,9 @@ class Conversation:
 
     `set_by` maps a path of `understood` ("roast.mass_kg") to who set it; `assumed` holds the values the last answer
     assumed, by path. `pending` is the path an open question asks for, "" without one. `units` are those the lines
-    use;
-    `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject set
-    aside. `lone` is a bare number of which nothing could be made. `answered` are the words that the last answer was about: the question and what amended it.
+    use; `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject
+    set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that the last answer
+    was about: the question and what amended it.
     """
 
     id: str

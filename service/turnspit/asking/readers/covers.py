@@ -24,6 +24,7 @@ class Covers:
 grammar = Grammar("<covers>")
 for_grammar = Grammar("<covers>")
 _MOST = 10_000_000
+_MOST_AT_TABLE = 99
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -37,6 +38,12 @@ class FromTo:
 
     low: float
     high: float
+
+
+@grammar.rule("<scale> <recipe>? <for> <number> <people>? to|a <number> <people>?", gives="<from_to>", keeps=True)
+def _recipe_for_4_to_10(*values: object) -> FromTo | None:
+    low, high = (value.value for value in values if isinstance(value, Number))
+    return FromTo(low, high)
 
 
 @grammar.rule("from|de <number> <people>? to|a <number> <people>?", gives="<from_to>")
@@ -78,8 +85,21 @@ def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | 
 
 
 @grammar.rule("<number> <people>", gives="<covers>")
-def _people(value: Number | float, _: str) -> Covers | None:
+def _people(value: Number | float, who: str) -> Covers | None:
+    # "to 130 for dinner", "oven 325 eating at 7": so many do not sit at one table.
+    if who == "at_table" and number(value).value > _MOST_AT_TABLE:
+        return None
     return covers(number(value).value)
+
+
+@grammar.rule("<number> <couples>", gives="<covers>")
+def _couples(value: Number | float, _: str) -> Covers | None:
+    return covers(2 * number(value).value)
+
+
+@grammar.rule("plus|mas <relatives>", gives="<covers>")
+def _relatives(count: float) -> Covers:
+    return Covers(0, more=int(count))
 
 
 @for_grammar.rule("<for>|<feeds> <number> -|to|or|a|o <number>", gives="<covers>")

@@ -100,6 +100,8 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         found.append((one, said.place, place))
         scene.items[said.place].tags["<temperature_read>"] = True
         scene.tags.add("<temperature_read>")
+    if len(found) == 1 and found[0][2] is None and scene.has("<leftovers>"):
+        found[0][0]["place"] = "leftovers"
     coldest, at, place = min(found, key=lambda row: float(row[0]["temperature_c"]))
     for name, value in coldest.items():
         scene.put(f"reading.{name}", value, "reading: temperature in place", at, at if place is None else place)

@@ -17,7 +17,8 @@ def read(scene: Scene) -> None:
     more = [row for row in found if row[1].more]
     plain = [row for row in found if not row[1].sure and not row[1].more]
     for place, covers in (*sure, *plain):
-        if not covers.sure and scene.after_is(place, "<mass>", "<roast>", "<generic>") is not None:
+        counted = scene.after_is(place, "<mass>", "<roast>", "<generic>")
+        if not covers.sure and counted is not None and "<how_big>" not in scene.items[counted]:
             # "brine for two 12 lb birds": for two birds, not for two people.
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue

@@ -21,9 +21,9 @@ def read(scene: Scene) -> None:
 
 def _of_ovens(scene: Scene, place: int) -> bool:
     after = scene.after_is(place, "<oven>", "<convection>")
-    if after is not None and "<oven>" not in scene.items[after]:
+    if after is not None and not scene.items[after].words.endswith(_NOUNS):
         after = scene.after_is(after, "<oven>")
     return after is not None and scene.items[after].words.endswith(_NOUNS)
 
 
-_NOUNS = ("oven", "ovens", "horno", "hornos", "cooker", "cookers")
+_NOUNS = ("combi", "combis", "oven", "ovens", "horno", "hornos", "cooker", "cookers")

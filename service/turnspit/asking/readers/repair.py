@@ -1,4 +1,4 @@
-"""Slips that are put right in the same breath: `dinner at 6 no wait 7`, `16 lb, sorry, 18 lb`. The later word stands."""
+"""Slips put right in the same breath: `dinner at 6 no wait 7`, `16 lb, sorry, 18 lb`. The later word stands."""
 
 from __future__ import annotations
 

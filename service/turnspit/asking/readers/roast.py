@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
+from turnspit.asking.contract import Intent
 from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.readers.moment import is_plural
@@ -20,6 +23,7 @@ _CUTS = {
     "lamb": ("lamb_leg",),
     "veal": ("veal_loin",),
 }
+_CUT_IS_NO_MATTER = frozenset(("safety", "leftovers", "carve", "convert", "scale", "help", "unknown"))
 _USUAL_RED = "beef_rib"
 
 
@@ -29,6 +33,13 @@ def read(scene: Scene) -> None:
     _unknown_cut(scene)
     for flag in _FLAGS:
         for place, item in scene.find(f"<{flag}>"):
+            if (
+                "<subject>" in item
+                and scene.has("<out>", "<keep>", "<safe>")
+                and not scene.has("<roast>", "<generic>")
+            ):
+                # "relleno 2 horas fuera": the stuffing itself.
+                continue
             scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
     _state(scene)
     _mass(scene)
@@ -47,11 +58,11 @@ def _doneness(scene: Scene) -> None:
 
 
 def _kind(scene: Scene) -> None:
-    for place, item in scene.find("<roast>"):
-        if "<turkey_place>" in item and place in scene.used:
+    for place, item in enumerate(scene.items):
+        if "<turkey_kind>" in item and (place in scene.used or "<roast>" not in item):
             scene.put("roast.kind", item.tags["<turkey_kind>"], "roast: the bird of that place", place, keep=True)
-            continue
-        scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
+        elif "<roast>" in item:
+            scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
 
 
 def _unknown_cut(scene: Scene) -> None:
@@ -63,6 +74,13 @@ def _unknown_cut(scene: Scene) -> None:
         if cuts:
             scene.ambiguous = scene.ambiguous or "roast.kind"
             scene.hints.setdefault("cuts", cuts)
+
+
+def settle_cut(scene: Scene, asked: Collection[Intent]) -> None:
+    """Lamb and veal have one cut here: where the answer hangs on the cut, it is that one."""
+    cuts = scene.hints.get("cuts", ())
+    if len(cuts) == 1 and cuts != _CUTS["ham"] and not _CUT_IS_NO_MATTER.issuperset(asked):
+        scene.put("roast.kind", cuts[0], "roast: the only cut", *(p for p, _ in scene.find("<generic>")), keep=True)
 
 
 def _state(scene: Scene) -> None:
@@ -82,7 +100,7 @@ def _state(scene: Scene) -> None:
 
 def _mass(scene: Scene) -> None:
     masses = [(place, item) for place, item in scene.find("<mass>", unused=True)]
-    masses = [row for row in masses if scene.after_is(row[0], "<salt>", "<ingredient>") is None]
+    masses = [row for row in masses if not _of_an_ingredient(scene, row[0])]
     if not masses:
         return
     place, item = min(masses, key=lambda row: _from_roast(scene, row[0], row[1]))
@@ -91,6 +109,12 @@ def _mass(scene: Scene) -> None:
     if measure.si_range is not None:
         low, high = measure.si_range
         scene.put("roast.mass_kg_range", [round(low, 3), round(high, 3)], "roast: mass range", place)
+
+
+def _of_an_ingredient(scene: Scene, place: int) -> bool:
+    """`2 lb butter`; `16 lb kosher turkey` is a turkey."""
+    after = scene.after_is(place, "<salt>", "<ingredient>")
+    return after is not None and scene.after_is(after, "<roast>", "<generic>") is None
 
 
 def _from_roast(scene: Scene, place: int, item: Item) -> float:

@@ -53,6 +53,7 @@ def _about_a_recipe(scene: Scene) -> bool:
             scene.has("<times>")
             or (scene.has("<scale_to>") and scene.has("<covers>"))
             or len(list(scene.find("<covers>"))) > 1
+            or (scene.has("<covers>") and any(_is_goal(scene, p) for p, _ in scene.find("<number>", unused=True)))
         )
     )
 

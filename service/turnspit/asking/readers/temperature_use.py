@@ -113,7 +113,17 @@ def _cook_to(scene: Scene, said: Said) -> Use | None:
     """`pull at 160`, `to 57`."""
     if scene.before_is(said.place, "<target>") is not None:
         return "target" if said.core_like else "oven"
-    return "target" if said.core_like and scene.before_is(said.place, "'to") is not None else None
+    to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
+    return "target" if said.core_like and to is not None else None
+
+
+def _wanted_end(scene: Scene, said: Said) -> Use | None:
+    """`rib is at 105, want 130`; `need 130` may be portions."""
+    if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
+        return None
+    if said.bare and not (100 <= said.value <= 185 or scene.has("<place>", "<probe>", "<temperature>")):
+        return None
+    return "target" if scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
 
 
 def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
@@ -186,6 +196,14 @@ def _like_the_oven_before(scene: Scene, said: Said) -> Use | None:
     return "oven" if said.value >= 100 and near else None
 
 
+def _alone_before_how_long(scene: Scene, said: Said) -> Use | None:
+    """`2 kg duck, 180, how long`: too hot for meat in the units of the line."""
+    if not said.bare or not scene.has("<how_long>") or scene.has("<place>", "<probe>"):
+        return None
+    hot = said.value > READ_AT_MOST or (scene.usual == "metric" and said.value >= 140)
+    return "oven" if hot and said.value % 5 == 0 else None
+
+
 def _feared_for(scene: Scene, said: Said) -> Use | None:
     """`is 160 ok`, `it was at 145, will we get sick`; and `now 145` in a talk about readings."""
     if not said.bare:
@@ -210,6 +228,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _behind_an_oven_word,
     _risen_in_the_rest,
     _cook_to,
+    _wanted_end,
     _beside_an_oven_word,
     _when_it_reaches,
     _beside_a_place_or_probe,
@@ -221,6 +240,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _at_an_oven_setting,
     _a_round_high_number,
     _like_the_oven_before,
+    _alone_before_how_long,
     _feared_for,
     _degrees_by_their_height,
 )
