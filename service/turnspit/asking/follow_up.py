@@ -139,6 +139,9 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
         old, shelved = (shelved, {}) if resumes else ({}, shelved)
     elif now == "apart" and (not amends or _is_whole(said)):
         old = {}
+    if now == "dinner":
+        # A conversion that stood aside is done with.
+        old = {path: value for path, value in old.items() if path.split(".")[0] not in _APART}
     merged = _merged(old, said, intents, scene.has("<changes>"))
     moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
@@ -151,6 +154,8 @@ def _is_whole(said: Mapping[str, Any]) -> bool:
 
 def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
     """Conversions and scaling stand apart from the dinner."""
+    if asked and set(asked) - {"convert", "scale"}:
+        return "dinner"
     if any(path.split(".")[0] in _APART for path in values) or (asked and asked[0] in ("convert", "scale")):
         return "apart"
     return "dinner"

@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -55,12 +55,13 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     for grammar in GRAMMARS:
         items = grammar.reduce(items)
     scene = _scene(line, tokens, items, conversation)
-    converts = amount.read(scene)
+    converts = not amount.read_aside(scene) and amount.read(scene)
     scales = not converts and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
             read(scene)
     asked = intents.intents(scene, converts, scales)
+    roast.settle_cut(scene, asked)
     subject.read(scene, asked)
     turn = follow_up.turn(scene, asked, conversation)
     ambiguous, choices = _asked_back(scene, turn.intents, turn.understood)

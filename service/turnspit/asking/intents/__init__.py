@@ -19,6 +19,16 @@ _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
 def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     """All that the line asks, in the order in which it asks; empty where nothing of it is understood."""
+    asked = _intents(scene, converts, scales)
+    aside: int | None = scene.hints.get("aside")
+    if aside is None or "convert" in asked:
+        return asked
+    starts = [start for _, start, _ in scene.hints.get("pieces", ())]
+    before = sum(start < aside for start in starts) if aside else 0
+    return (*asked[:before], "convert", *asked[before:])
+
+
+def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     if converts:
         return ("convert",)
     if scales:
@@ -40,7 +50,7 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
         return (told,)
     if scene.has("<convert>"):
         return ("convert",)
-    return ("help",) if scene.has("<help>") else ()
+    return ("help",) if scene.has("<help>") and not scene.has("<off_topic>") else ()
 
 
 _FEARS = ("<danger>", "<out>", "<safe>", "<ok>")
@@ -62,6 +72,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if "safety" in names:
         # "pulled at 158, resting, is it safe": that it rests is told, not asked.
         drop |= {name for name, piece in found if name == "carve" and not piece.asks}
+    if "doneness" in names and whole.said("reading.temperature_c"):
+        # "at 50 in the centre, how long": how long it still needs.
+        drop |= {name for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<oven_temp>")}
     if "plan" in names and whole.said("serve_at"):
         drop |= {
             name

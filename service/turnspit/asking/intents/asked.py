@@ -17,7 +17,11 @@ def _size(piece: Piece) -> bool:
         return False
     if piece.only_counts and piece.said("covers"):
         return True
-    if piece.has("<feeds>") and piece.asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):
+    if piece.has("<duration>") and piece.has("<enough>", "<feeds>") and not piece.said("covers"):
+        # "is 4 hours enough for a 16 pound turkey".
+        return False
+    asks = piece.asks or piece.scene.has("'?")
+    if piece.has("<feeds>") and asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
@@ -36,7 +40,8 @@ def _carve(piece: Piece) -> bool:
 
 def _leftovers(piece: Piece) -> bool:
     if piece.has("<stock>", "<reheat>"):
-        return not piece.has("<thaw>")
+        # "3 bones, 7 lb, serving 19:30" is a rib roast.
+        return not (piece.has("<thaw>") or piece.said("serve_at", "roast.bone_in") or piece.has("<how_big>"))
     hours = piece.hours
     eaten = piece.has("<cooked>", "<safe>", "<ok>") and not piece.has(
         "<out>", "<raw>", "<thaw>", "<temperature_read>"
@@ -48,6 +53,8 @@ def _leftovers(piece: Piece) -> bool:
     if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
         return True
     if piece.talk_of == "leftovers" and piece.has("<freezer>", "<keep>"):
+        return True
+    if piece.danger == "cooling" and piece.has("<leftovers>") and piece.has("'how"):
         return True
     if piece.has("<danger>") and not piece.has("<how_long>"):
         return False
@@ -87,7 +94,15 @@ def _brine(piece: Piece) -> bool:
     return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
 
 
+def _still_to_go_in(piece: Piece) -> bool:
+    """`put it in at 1, when will it be done`: nothing is probed yet, the time is still to come."""
+    start = piece.scene.values.get("start_at", "")
+    return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
+
+
 def _doneness(piece: Piece) -> bool:
+    if piece.has("<done>") and _still_to_go_in(piece):
+        return False
     if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True
     if piece.has("<subject>") and not piece.has("<roast>", "<generic>", "<place>"):
@@ -112,6 +127,8 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
+    if piece.has("<done>") and _still_to_go_in(piece):
+        return True
     if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):

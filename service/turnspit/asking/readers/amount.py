@@ -54,6 +54,54 @@ def read(scene: Scene) -> bool:
     return True
 
 
+def read_aside(scene: Scene) -> bool:
+    """Put a whole conversion that stands beside another question: `350F in C and how long for a 14 lb turkey`."""
+    for place, item in enumerate(scene.items):
+        tag = next((tag for tag in _MEASURES if tag in item.tags), None)
+        target = _beside(scene, place) if tag is not None and _begins(scene, place) else None
+        if tag is None or target is None or not _asks_elsewhere(scene, place, target):
+            continue
+        name, places = _item(scene, place, target)
+        value = item.tags[tag]
+        scene.put("amount.value", _number(value), "amount: value", place)
+        scene.put("amount.unit", value.unit or "degF", "amount: unit", place)
+        if name and tag != "<temperature>":
+            scene.put("amount.item", name, "amount: item", *places)
+        scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
+        scene.hints["aside"] = place
+        return True
+    return False
+
+
+_PARTS = ("<break>", "<and_sign>", "'and", "'y")
+_OTHER_QUESTIONS = ("<how_long>", "<how_big>", "<how_much>", "<when>", "<plan>", "<thaw>", "<brine>", "<oven_temp>")
+
+
+def _begins(scene: Scene, place: int) -> bool:
+    """Whether a new part of the line begins at the amount, or just before it with `convert` or `what is`."""
+    at = place - 1
+    while at >= 0 and any(tag in scene.items[at] for tag in ("<soft>", "<convert>", "'what", "'whats")):
+        at -= 1
+    return at < 0 or any(tag in scene.items[at] for tag in _PARTS)
+
+
+def _beside(scene: Scene, place: int) -> int | None:
+    """The unit asked for behind an amount, up to three words on, with which the part of the line ends."""
+    for into in range(place + 1, min(place + 5, len(scene.items) - 1)):
+        unit = scene.items[into + 1]
+        if "<break>" in scene.items[into]:
+            return None
+        if any(tag in scene.items[into] for tag in ("<in>", "'in", "'to")) and target_unit(unit):
+            ends = into + 2 == len(scene.items) or any(tag in scene.items[into + 2] for tag in _PARTS)
+            return into + 1 if ends and not any(tag in unit for tag in _MEASURES) else None
+    return None
+
+
+def _asks_elsewhere(scene: Scene, first: int, last: int) -> bool:
+    rest = [item for place, item in enumerate(scene.items) if not first <= place <= last]
+    return any(tag in item for item in rest for tag in _OTHER_QUESTIONS)
+
+
 def _lone_unit(scene: Scene) -> int | None:
     """`gas mark?`: a line that is nothing but a unit."""
     rest = [place for place, item in enumerate(scene.items) if not ("<soft>" in item or "<break>" in item)]
@@ -104,7 +152,18 @@ def _target(scene: Scene, source: int | None) -> int | None:
             continue
         if (
             scene.before_is(
-                place, "<in>", "'in", "'to", "<how_much>", "<deg>", "<convert>", "'of", "'a", "<gas>", "<and_in>"
+                place,
+                "<in>",
+                "'in",
+                "'to",
+                "<how_much>",
+                "<what_temp>",
+                "<deg>",
+                "<convert>",
+                "'of",
+                "'a",
+                "<gas>",
+                "<and_in>",
             )
             is not None
         ):

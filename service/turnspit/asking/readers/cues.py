@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
 
 grammar = Grammar("cue")
 _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
@@ -21,6 +23,11 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
 )
 def _left_out(*_: object) -> str:
     return "out"
+
+
+@grammar.rule("<oven_left> of <freezer>", gives="<thaw>")
+def _took_it_out_of_the_freezer(*_: object) -> str:
+    return "thaw"
 
 
 @grammar.rule("<oven_left> of <cold_place>", "<been_in>|in <no_cold_place>", gives="<out>")
@@ -126,6 +133,11 @@ def _out_of_the_freezer(*_: str) -> str:
     return "thaw"
 
 
+@grammar.rule(f"saco|sacar|saca|sacamos|sacarlo {_IT}? <mass>? congelador", gives="<thaw>", keeps=True)
+def _saco_del_congelador(*_: object) -> str:
+    return "thaw"
+
+
 @grammar.rule("<number> <percent> solution|broth|saline", gives="<injected>")
 def _with_solution(_: object, __: str) -> bool:
     return True
@@ -139,6 +151,11 @@ def _no_brine(_: str) -> bool:
 @grammar.rule(f"wash|rinse|washed|rinsed {_IT}", gives="<danger>", keeps=True)
 def _washed(_: str) -> str:
     return "washed"
+
+
+@grammar.rule("<part>|<fraction> of? <recipe>", gives="<factor>", keeps=True)
+def _part_of_the_recipe(part: float | Number, _: str) -> float:
+    return number(part).value
 
 
 @grammar.rule(f"cut|chop {_IT} in half", f"half|halve|halving of? {_IT}", gives="<halved>", keeps=True)
