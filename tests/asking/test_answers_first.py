@@ -256,7 +256,7 @@ def test_what_is_safe_is_not_stopped(text, part):
         ("how much salt per gallon for a brine", "¾ cup table salt a gallon"),
         ("what temp should stuffing be", "165 °F (74 °C) in the middle of the stuffing"),
         ("¿a qué temperatura está hecho el pollo?", "74 °C (165 °F), medidos"),
-        ("popup timer popped, is it done", "pop-up buttons prove nothing"),
+        ("popup timer popped, is it done", "nor does a pop-up button"),
         ("horno a 180 C en F", "180 °C ≈ 355 °F en el mando del horno"),
         ("how long does raw turkey keep in the fridge", "Raw it keeps 2 days"),
         ("turkey sat in the car 1.5 hours", "on a day above 90 °F"),

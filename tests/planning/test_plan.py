@@ -164,6 +164,14 @@ def test_a_brine_without_time_is_left_out_and_said():
     assert "planning-no-time-for-brine" in {message.key for message in plan.assumptions}
 
 
+def test_a_bird_brined_already_is_not_brined_nor_salted_again():
+    plan = plan_dinner(Dinner(bird(14), serve_at=at(18), brine=BrineWish(wanted=True, done=True)), NOW)
+    assert plan.brine is None
+    (season,) = (task for task in plan.tasks if task.id == "truss_season")
+    assert "planning-salt-lightly" in {message.key for message in season.details}
+    assert "injected-no-brine" not in {caution.rule for caution in plan.cautions}
+
+
 def test_an_injected_bird_gets_no_brine():
     plan = plan_dinner(
         Dinner(bird(14, sold_as="injected"), serve_at=at(18, day=27), brine=BrineWish(wanted=True)), NOW

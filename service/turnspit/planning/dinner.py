@@ -38,9 +38,10 @@ class OvenWish:
 
 @dataclass(frozen=True, slots=True)
 class BrineWish:
-    """Whether to brine, and with what."""
+    """Whether to brine, and with what; `done` says that it has been brined already."""
 
     wanted: bool | None = None
+    done: bool = False
     hours: float | None = None
     water_l: float | None = None
     vessel_l: float | None = None

@@ -101,7 +101,6 @@ def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple
                 cautions=(remind("no-washing"), remind("raw-juices")),
             )
         )
-    salted = settled.brined or settled.sold_as != "plain"
     season = (
         "planning-season-frozen" if from_frozen else ("planning-truss" if settled.row.poultry else "planning-tie")
     )
@@ -119,7 +118,7 @@ def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple
             earlier(oven_in, minutes(settled.dinner.temper_min)),
             "counter",
             details=(
-                *(() if from_frozen else (Message("planning-salt-lightly" if salted else "planning-salt"),)),
+                *(() if from_frozen else (Message("planning-salt-lightly" if settled.salted else "planning-salt"),)),
                 *((Message("planning-stuff"),) if settled.stuffed else ()),
             ),
             cautions=tuple(cautions),

@@ -20,11 +20,10 @@ COLD_WITHIN_MIN = 120.0
 def serving_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task, ...]:
     """Stock, gravy, carve, serve and the leftovers' deadline."""
     name = Message(f"roast-{settled.row.kind}")
-    salty = settled.brined or settled.sold_as != "plain"
     gravy = Task(
         "gravy",
         Message("planning-gravy"),
-        Message("planning-gravy-salty-why" if salty else "planning-gravy-why"),
+        Message("planning-gravy-salty-why" if settled.salted else "planning-gravy-why"),
         earlier(timing.carve_at, minutes(GRAVY_MIN)),
         timing.carve_at,
         "stove",

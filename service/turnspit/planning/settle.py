@@ -47,6 +47,11 @@ class Settled:
         return -(-self.count // self.ovens)
 
     @property
+    def salted(self) -> bool:
+        """Whether it comes to the oven salted: by this plan's brine, an earlier one, or as it was sold."""
+        return self.brined or self.dinner.brine.done or self.sold_as != "plain"
+
+    @property
     def large(self) -> bool:
         """A roast that wants the long rest (common practice, no source: a whole bird from 12 lb)."""
         return self.mass_kg >= 5.4
@@ -130,7 +135,7 @@ def settle(dinner: Dinner, now: datetime) -> Settled:
     convection = bool(dinner.oven.convection)
     if dinner.oven.temperature_c is None or dinner.oven.convection is None:
         assumed(Message("planning-assume-oven", oven_c=oven_c, fan="yes" if convection else "no"))
-    brined = bool(dinner.brine.wanted) and (wish.sold_as or "plain") == "plain"
+    brined = bool(dinner.brine.wanted) and not dinner.brine.done and (wish.sold_as or "plain") == "plain"
     if brined and wish.sold_as is None:
         assumed(Message("planning-assume-plain"))
     if dinner.kitchen is None:

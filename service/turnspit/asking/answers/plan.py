@@ -51,8 +51,7 @@ def answer(enquiry: Enquiry) -> Answer:
     salted = brined(enquiry)
     if not salted and _said_brined(enquiry) and _has_no_time_to_brine(timetable):
         salted = True
-        roast = replace(wish.roast, sold_as="injected")
-        timetable = plan_dinner(replace(wish, roast=roast, brine=replace(wish.brine, wanted=False)), enquiry.now)
+        timetable = plan_dinner(replace(wish, brine=replace(wish.brine, done=True)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     return Answer(
         headline=_headline(timetable),
@@ -64,7 +63,7 @@ def answer(enquiry: Enquiry) -> Answer:
             *(told for told in timetable.assumptions if not told.key.startswith("heat-")),
         ),
         assumed=_assumed(enquiry, timetable),
-        cautions=tuple(said for said in _cautions(timetable) if not (salted and said.rule == "injected-no-brine")),
+        cautions=_cautions(timetable),
         question=Message("asking-ask-kind") if unclear else None,
         choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
         asks="roast.kind" if unclear else "",

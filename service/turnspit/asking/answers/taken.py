@@ -134,5 +134,5 @@ def name_of(kind: str) -> Message:
 def roast_phrase(kind: str, mass_kg: float, count: int = 1) -> Message:
     """ "16 lb turkey", "2 turkeys of 13 lb"."""
     if count > 1:
-        return Message("asking-roasts", count=count, kg=mass_kg, roast=Message(f"asking-roasts-{kind}"))
+        return Message("asking-roasts", count=count, kg=mass_kg, roast=Message(f"roast-{kind}"))
     return Message("asking-roast", kg=mass_kg, roast=name_of(kind))

@@ -18,8 +18,6 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
 
     said = enquiry.said
     injected = said("roast.injected")
-    serve_at = enquiry.moment("serve_at")
-    salted = injected or brined(enquiry)
     return Dinner(
         roast=RoastWish(
             kind=said("roast.kind") or (usual if (usual := usual_kind(enquiry)) != USUAL_KIND else None),
@@ -28,16 +26,17 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
             state=said("roast.state"),
             stuffed=said("roast.stuffed"),
             bone_in=said("roast.bone_in"),
-            sold_as="injected" if salted else None if injected is None else "plain",
+            sold_as=None if injected is None else "injected" if injected else "plain",
             target_c=said("roast.target_c"),
         ),
-        serve_at=serve_at,
-        start_at=enquiry.moment("start_at") if serve_at is None else None,
+        serve_at=enquiry.moment("serve_at"),
+        start_at=enquiry.moment("start_at"),
         covers=said("covers"),
         leftovers_wanted=said("leftovers_wanted"),
         oven=OvenWish(said("oven.temperature_c"), said("oven.convection"), said("oven.count")),
         brine=BrineWish(
-            wanted=False if brined(enquiry) else _brine_wanted(enquiry),
+            wanted=_brine_wanted(enquiry),
+            done=brined(enquiry),
             hours=said("brine.hours"),
             water_l=said("brine.water_l"),
             vessel_l=said("brine.vessel_l"),
@@ -50,7 +49,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
 
 
 def brined(enquiry: Enquiry) -> bool:
-    """Whether the roast has been in its brine already: then it is salted, as one that is sold injected."""
+    """Whether the roast has been in its brine already."""
     return bool(topic_of(enquiry.text, "brine_done"))
 
 

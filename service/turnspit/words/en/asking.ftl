@@ -1,6 +1,6 @@
 # The roast and how it goes into the oven, as parts of a sentence.
 asking-roast = { MASS($kg) } { $roast }
-asking-roasts = { $count } { $roast } of { MASS($kg) } each
+asking-roasts = { $count } { $roast_many } of { MASS($kg) } each
 asking-how-unstuffed-thawed = , unstuffed,
 asking-how-unstuffed-part-frozen = , part frozen and unstuffed,
 asking-how-unstuffed-frozen = , from frozen and unstuffed,
@@ -449,24 +449,6 @@ asking-next-brined-plan = it's brined already, dinner at 6
 asking-next-doneness-joint = { TEMPERATURE(48.89, style: "own") } in the centre at 4:30, dinner at 6
 
 # Several roasts
-asking-roasts-turkey = turkeys
-asking-roasts-turkey_breast = turkey breasts
-asking-roasts-chicken = chickens
-asking-roasts-capon = capons
-asking-roasts-duck = ducks
-asking-roasts-goose = geese
-asking-roasts-game_hen = game hens
-asking-roasts-beef_rib = beef rib roasts
-asking-roasts-beef_tenderloin = beef tenderloins
-asking-roasts-beef_round = beef rounds
-asking-roasts-pork_loin = pork loins
-asking-roasts-pork_shoulder = pork shoulders
-asking-roasts-fresh_ham = fresh hams
-asking-roasts-lamb_leg = legs of lamb
-asking-roasts-veal_loin = veal loins
-asking-roasts-turkey_spatchcock = spatchcocked turkeys
-asking-roasts-chicken_spatchcock = spatchcocked chickens
-asking-roasts-turkey_legs = turkey legs
 
 # Short answers about safety
 asking-safety-standing = 2 h in all, 1 h above { TEMPERATURE(32.22) }: by then it is in the refrigerator, or it is thrown away.

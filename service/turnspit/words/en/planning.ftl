@@ -2,7 +2,7 @@
 
 planning-headline = Put { $count ->
     [one] the { MASS($mass_kg) } { $roast }
-   *[other] { $count } × { MASS($mass_kg) } { $roast }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
  } in { WHEN($oven_in, style: "at") }, start checking { WHEN($check_from, style: "at") }, serve { WHEN($serve_at, style: "at") }.
 planning-headline-later = Dinner { WHEN($wished, style: "at") } cannot be met safely. { $why } The first safe dinner with it: { $plan }
 planning-headline-refused = { $seen } { $action } So the nearest plan that keeps the rule: { $plan }
@@ -54,7 +54,7 @@ planning-way-breast-why = It roasts faster than the whole bird: in the oven { WH
 # Before the oven
 planning-shop = Buy { $count ->
     [one] a fresh { $roast }, { MASS($mass_kg) }
-   *[other] { $count } fresh { $roast }, { MASS($mass_kg) } each
+   *[other] { $count } fresh { $roast_many }, { MASS($mass_kg) } each
  }
 planning-shop-why = A fresh bird is bought one to two days ahead and goes straight into the cold; a frozen one needs days more.
 planning-thaw-refrigerator = Thaw the { MASS($mass_kg) } { $roast } in the refrigerator, in its wrapping, on a tray on the lowest shelf
@@ -98,7 +98,7 @@ planning-oven-on = Heat the oven to { OVEN($oven_c) }{ $fan ->
 planning-oven-on-why = A hot oven from the first minute is what the times are computed for.
 planning-roast-in = { $count ->
     [one] { MASS($mass_kg) } { $roast } into the oven, { OVEN($oven_c) }
-   *[other] { $count } × { MASS($mass_kg) } { $roast } into the oven, { OVEN($oven_c) }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } into the oven, { OVEN($oven_c) }
  }
 planning-roast-in-why = Computed { SPANS($low_min, $high_min) }; the plan allows for the slower side, since an early bird can be held hot and a late dinner cannot.
 planning-rack-bird = Breast up on a rack, so that the fat drips into the pan and can be used.

@@ -1,6 +1,6 @@
 # El asado y cómo entra en el horno, como partes de una frase.
 asking-roast = { $roast } de { MASS($kg) }
-asking-roasts = { $count } { $roast } de { MASS($kg) }
+asking-roasts = { $count } { $roast_many } de { MASS($kg) }
 asking-how-unstuffed-thawed = , sin relleno,
 asking-how-unstuffed-part-frozen = , a medio descongelar y sin relleno,
 asking-how-unstuffed-frozen = , sin descongelar y sin relleno,
@@ -449,24 +449,6 @@ asking-next-brined-plan = ya estuvo en salmuera, cena a las 6
 asking-next-doneness-joint = { TEMPERATURE(48.89, style: "own") } en el centro a las 4:30, cena a las 6
 
 # Varias piezas
-asking-roasts-turkey = pavos
-asking-roasts-turkey_breast = pechugas de pavo
-asking-roasts-chicken = pollos
-asking-roasts-capon = capones
-asking-roasts-duck = patos
-asking-roasts-goose = gansos
-asking-roasts-game_hen = gallinas de Cornualles
-asking-roasts-beef_rib = costillares de res
-asking-roasts-beef_tenderloin = solomillos de res
-asking-roasts-beef_round = redondos de res
-asking-roasts-pork_loin = lomos de cerdo
-asking-roasts-pork_shoulder = paletas de cerdo
-asking-roasts-fresh_ham = piernas de cerdo frescas
-asking-roasts-lamb_leg = piernas de cordero
-asking-roasts-veal_loin = lomos de ternera
-asking-roasts-turkey_spatchcock = pavos abiertos en mariposa
-asking-roasts-chicken_spatchcock = pollos abiertos en mariposa
-asking-roasts-turkey_legs = piernas de pavo
 
 # Respuestas cortas sobre seguridad
 asking-safety-standing = 2 h en total fuera del frío o del calor, 1 h por encima de { TEMPERATURE(32.22) }: antes, al refrigerador; después, a la basura.

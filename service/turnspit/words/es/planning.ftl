@@ -1,6 +1,6 @@
 planning-headline = Meta { $count ->
     [one] { $roast_the } de { MASS($mass_kg) }
-   *[other] { $count } × { $roast } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
  } al horno { WHEN($oven_in, style: "at") }, empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
 planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. { $why } La primera segura con esta pieza: { $plan }
 planning-headline-refused = { $seen } { $action } Así que el plan más cercano que cumple la regla: { $plan }
@@ -49,7 +49,7 @@ planning-way-breast-why = Se asa antes que el ave entera: al horno { WHEN($at, s
 
 planning-shop = Compre { $count ->
     [one] { $roast_a } de { MASS($mass_kg) }, sin congelar
-   *[other] { $count } × { $roast } de { MASS($mass_kg) }, sin congelar
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }, sin congelar
  }
 planning-shop-why = Un ave fresca se compra uno o dos días antes y va directa al frío; una congelada necesita días más.
 planning-thaw-refrigerator = Descongele { $roast_the } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
@@ -92,7 +92,7 @@ planning-oven-on = Caliente el horno a { OVEN($oven_c) }{ $fan ->
 planning-oven-on-why = Los tiempos se calculan con el horno caliente desde el primer minuto.
 planning-roast-in = { $count ->
     [one] { $roast } de { MASS($mass_kg) } al horno, { OVEN($oven_c) }
-   *[other] { $count } × { $roast } de { MASS($mass_kg) } al horno, { OVEN($oven_c) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) } al horno, { OVEN($oven_c) }
  }
 planning-roast-in-why = Calculado { SPANS($low_min, $high_min) }; el plan cuenta con el lado lento, porque un ave temprana se mantiene caliente y una comida tarde no tiene arreglo.
 planning-rack-bird = Pechuga arriba sobre una rejilla, para que la grasa gotee en la bandeja y se aproveche.
