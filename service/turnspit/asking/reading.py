@@ -61,6 +61,10 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
         for read in ROLES:
             read(scene)
     asked = intents.intents(scene, converts, scales)
+    if not asked and scene.has("<off_topic>"):
+        # "the capital of turkey" is no bird.
+        for path in tuple(scene.values):
+            scene.drop(path)
     roast.settle_cut(scene, asked)
     subject.read(scene, asked)
     turn = follow_up.turn(scene, asked, conversation)

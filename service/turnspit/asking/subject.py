@@ -29,6 +29,9 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
     pieces = [(start, end) for name, start, end in scene.hints.get("pieces", ()) if name in _ASKS_SUBJECT]
     if len(asked) == 1:
         pieces = [(0, len(scene.items))]
+    if not {"safety", "leftovers"}.isdisjoint(asked):
+        # Where the asking piece says "it", the rest of the line names the thing.
+        pieces.append((0, len(scene.items)))
     for start, end in pieces:
         for tags in _ORDER_WITH_JUICES if topic(scene) == "cross_contact" else _ORDER:
             for place in range(start, end):

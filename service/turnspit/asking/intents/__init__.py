@@ -75,6 +75,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if "doneness" in names and whole.said("reading.temperature_c"):
         # "at 50 in the centre, how long": how long it still needs.
         drop |= {name for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<oven_temp>")}
+    if "leftovers" in names and not whole.said("reading.temperature_c"):
+        # "cooked the ham yesterday, how long will it keep".
+        drop |= {name for name, piece in found if name == "doneness" and not piece.has("<done>")}
     if "plan" in names and whole.said("serve_at"):
         drop |= {
             name

@@ -60,7 +60,7 @@ class Piece:
     @property
     def only_counts(self) -> bool:
         """`..., how many?`: nothing but the question."""
-        small = ("<soft>", "<break>", "<and_sign>")
+        small = ("<soft>", "<break>", "<and_sign>", "<covers>", "<mass>", "<birds>")
         rest = [item for item in self.items if not any(tag in item.tags for tag in small)]
         return len(rest) == 1 and "<how_much>" in rest[0].tags
 

@@ -46,7 +46,8 @@ def _state(piece: Piece) -> bool:
 
 
 def _covers(piece: Piece) -> bool:
-    return piece.said("covers") and not piece.said("roast.mass_kg")
+    # "capon, 3.2 kg, 12 people?" asks whether it is enough.
+    return piece.said("covers") and (not piece.said("roast.mass_kg") or piece.has("'?"))
 
 
 def _oven(piece: Piece) -> bool:

@@ -37,6 +37,8 @@ def read(scene: Scene) -> bool:
         return False
     if target is None and not (source and scene.has("<convert>")):
         return _goes_on(scene) and _another_amount(scene, source)
+    if source is None and target is not None and _put_bare_degrees(scene, target):
+        return True
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
     place, tag = source
@@ -138,6 +140,18 @@ def _another_amount(scene: Scene, source: tuple[int, str] | None) -> bool:
         return False
     scene.put("amount.value", _number(scene.items[numbers[0]].tags["<number>"]), "amount: value", numbers[0])
     return True
+
+
+def _put_bare_degrees(scene: Scene, target: int) -> bool:
+    """`180 fan in fahrenheit`, `350 in C`: a bare number is in the other degrees."""
+    other = {"degF": "degC", "degC": "degF"}.get(target_unit(scene.items[target]))
+    numbers = [(place, item) for place, item in scene.find("<number>") if place < target]
+    if other is None or len(numbers) != 1 or scene.has("<roast>", "<generic>", "<place>", "<probe>", "<meal>"):
+        return False
+    place, item = numbers[0]
+    scene.put("amount.value", _number(item.tags["<number>"]), "amount: value", place)
+    scene.put("amount.unit", other, "amount: the other degrees", place)
+    return _put_target(scene, target)
 
 
 def _number(value: Measure | Temperature | Number) -> float | int:

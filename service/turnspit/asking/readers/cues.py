@@ -76,6 +76,13 @@ def _not_in_that_state(state: str) -> str | None:
     return _NEGATED.get(state)
 
 
+@grammar.rule(
+    f"popped|stuck|shoved|chucked|slid|whacked|bunged <mass>? {_IT} in|<start>", gives="<started>", keeps=True
+)
+def _popped_in(*_: object) -> str:
+    return "started"
+
+
 @grammar.rule(f"pull|pulling {_IT} at", f"cook|take|bring|get {_IT} to", gives="<target>", keeps=True)
 def _pull_at(_: str) -> str:
     return "target"

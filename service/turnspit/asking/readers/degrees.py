@@ -114,7 +114,7 @@ _OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")
 
 def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
     cold = (place is None and scene.has("<cold_place>", "<out>")) or danger(scene) in _OF_COLD_FOOD
-    return plausible_cold(said.value) if cold else plausible_core(said.value)
+    return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value)
 
 
 def _places(scene: Scene, readings: list[Said]) -> list[int | None]:

@@ -15,6 +15,7 @@ from turnspit.asking.readers.clock import clock as clock_of
 from turnspit.asking.readers.day import Day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
 _ROLES = {
@@ -98,7 +99,7 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     said = scene.items[place].tags["<number>"]
     cue = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<at>", "'to", "'for", "<when_day>")
     if cue is None:
-        return None
+        return _military(scene, place, said)
     if scene.after_is(place, "<place>", "<people>", "<mass_unit>", "<oven>", "<percent>") is not None:
         return None
     counted = scene.after_is(place, "<roast>")
@@ -108,6 +109,10 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if clock is None:
         return None
     if said.value <= 24 and said.value == int(said.value):
+        return clock
+    if "<when_day>" in scene.items[cue] and len(said.digits) == _MILITARY:
+        return clock if clock.minute % 5 == 0 else None
+    if "<hour_at>" in scene.items[cue] and said.spoken is not None:
         return clock
     meal = scene.before_is(cue, "<meal>", "<serve>", "<started>") if "<at>" in scene.items[cue] else cue
     if meal is not None and not any(tag in scene.items[meal] for tag in ("<meal>", "<serve>", "<started>")):
@@ -134,6 +139,19 @@ def _claims(scene: Scene, places: list[int]) -> dict[int, int]:
         if place not in claims and behind is not None and behind not in claims.values():
             claims[place] = behind
     return claims
+
+
+_MILITARY = 4
+# Dangers that have lasted since a time that is told.
+_STOOD = ("warm_holding", "power_cut", "cooling")
+
+
+def _military(scene: Scene, place: int, said: Number) -> Clock | None:
+    """`1900 service`: four digits just before a meal."""
+    if len(said.digits) != _MILITARY or scene.after_is(place, "<meal>", "<serve>") is None:
+        return None
+    clock = digits_clock(said)
+    return clock if clock is not None and clock.minute % 5 == 0 else None
 
 
 def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Time:
@@ -169,7 +187,7 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     places = [found.place] + ([found.cue] if found.cue is not None else []) + ([dated[0]] if dated else [])
     day = dated[1].on(scene.now.date()) if dated else None
     named_half = dated[1].half if dated else ""
-    if found.role == _STARTED and scene.has("<out>"):
+    if found.role == _STARTED and (scene.has("<out>") or any(i.get("<danger>") in _STOOD for i in scene.items)):
         # "on the counter since 8": how long it has stood.
         at = last_before(scene.now, found.clock, day, named_half)
         hours = (scene.now - at).total_seconds() / 3600

@@ -147,6 +147,9 @@ def _count(scene: Scene) -> None:
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
         noun = _counted(scene, place)
+        if noun is not None and scene.after_is(noun, "'or", "'o") is not None:
+            # "one big turkey or two?" is asked.
+            continue
         if noun is None or (said.value > 1 and said.digits and not is_plural(scene.items[noun].words)):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)
@@ -160,5 +163,7 @@ def _counted(scene: Scene, place: int) -> int | None:
     """The noun that a number counts, over what may stand between: `two frozen 12 lb turkeys`, `2 x 6 kg geese`."""
     after = scene.after_is(place, *_NOUNS, *_BEFORE_THE_NOUN, "'x")
     while after is not None and not any(tag in scene.items[after] for tag in _NOUNS):
+        if scene.items[after].words.endswith("pounders"):
+            return after
         after = scene.after_is(after, *_NOUNS, *_BEFORE_THE_NOUN)
     return after

@@ -96,6 +96,12 @@ def plausible_core(value: float) -> str:
     return "degC" if value <= 82 else "degF"
 
 
-def plausible_cold(value: float) -> str:
-    """The unit of a bare reading of something kept cold, or just warm: a refrigerator at 45 is one at 45 F."""
-    return "degC" if value < 25 else "degF"
+_COLD_C = 25
+# Nothing that was to be kept cold is warmer than this on a hot day.
+_HOT_DAY_C = 50
+
+
+def plausible_cold(value: float, usual: Units | None = None) -> str:
+    """The unit of a bare reading of something kept cold, or just warm: a refrigerator at 45 is one at 45 F, but for
+    who cooks in Celsius."""
+    return "degC" if value < (_HOT_DAY_C if usual == "metric" else _COLD_C) else "degF"

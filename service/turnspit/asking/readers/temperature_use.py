@@ -141,6 +141,9 @@ def _when_it_reaches(scene: Scene, said: Said) -> Use | None:
 def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     """`130 in the breast`, `probe says 140`."""
     place = _place(scene, said)
+    if place and said.value > READ_AT_MOST and "<roast>" in scene.items[place[1]]:
+        # "turkey breast, 325": an oven's.
+        return None
     return "reading" if place and (said.value <= READ_AT_MOST or place[0] <= 2) else None
 
 
