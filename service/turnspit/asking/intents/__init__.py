@@ -67,7 +67,8 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     """
     names = {name for name, _ in found}
     drop: set[str] = set()
-    if "safety" in names and "doneness" in names and not whole.has("<done>", "<probe_where>"):
+    to_what_end = whole.has("<core_temp>") and not whole.has("<temperature_read>")
+    if "safety" in names and "doneness" in names and (to_what_end or not whole.has("<done>", "<probe_where>")):
         drop.add("doneness")
     if "safety" in names:
         # "pulled at 158, resting, is it safe": that it rests is told, not asked.
@@ -85,7 +86,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
             if name == "doneness" and not piece.has("<temperature_read>", "<probe_where>")
         }
     if names & {"thaw", "brine"}:
-        drop |= {name for name, piece in found if name == "plan" and _only_names_a_plan(piece)}
+        drop |= {
+            name for name, piece in found if name == "plan" and _only_names_a_plan(piece) and not whole.has("'roast")
+        }
     if "roast_time" in names:
         drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS, "<core_temp>")}
     if "leftovers" in names:

@@ -116,6 +116,16 @@ def _siete_y_diez(hour: Number | float, minutes: Number | float, half: Half | No
     return clock(number(hour).value, value, half or "") if value in (5, 10, 20, 25) else None
 
 
+@grammar.rule("<la_hour> una <and_part>", "<la_hour> una y <part>", gives="<clock>")
+def _la_una_y_media(_: str, part: float) -> Clock | None:
+    return clock(1, part * 60)
+
+
+@grammar.rule("<la_hour> una <ampm>?", gives="<clock>")
+def _la_una(_: str, half: Half | None) -> Clock | None:
+    return clock(1, 0, half or "")
+
+
 @grammar.rule("half <number> <ampm>?", gives="<clock>")
 def _half_five(hour: Number | float, half: Half | None) -> Clock | None:
     value = number(hour).value

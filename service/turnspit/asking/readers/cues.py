@@ -165,6 +165,11 @@ def _part_of_the_recipe(part: float | Number, _: str) -> float:
     return number(part).value
 
 
+@grammar.rule("cut|divide|split|chop <subject>|<brine>|<ingredient>? <recipe> in half|two", gives="<factor>")
+def _recipe_in_half(*_: object) -> float:
+    return 0.5
+
+
 @grammar.rule(f"cut|chop {_IT} in half", f"half|halve|halving of? {_IT}", gives="<halved>", keeps=True)
 def _halved(*_: str) -> str:
     return "halved"

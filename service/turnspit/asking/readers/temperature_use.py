@@ -207,6 +207,14 @@ def _alone_before_how_long(scene: Scene, said: Said) -> Use | None:
     return "oven" if hot and said.value % 5 == 0 else None
 
 
+def _it_is_now(scene: Scene, said: Said) -> Use | None:
+    """`when will it hit 165, it's 140 now`."""
+    behind = scene.items[said.place + 1].words if said.place + 1 < len(scene.items) else ""
+    now = behind in ("now", "right now", "currently", "at the moment", "ahora")
+    asks = scene.has("<probe>", "<place>", "<done>", "<when>")
+    return "reading" if said.bare and now and asks and said.core_like else None
+
+
 def _feared_for(scene: Scene, said: Said) -> Use | None:
     """`is 160 ok`, `it was at 145, will we get sick`; and `now 145` in a talk about readings."""
     if not said.bare:
@@ -233,6 +241,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _cook_to,
     _wanted_end,
     _beside_an_oven_word,
+    _it_is_now,
     _when_it_reaches,
     _beside_a_place_or_probe,
     _roasted_low,
