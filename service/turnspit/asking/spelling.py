@@ -14,7 +14,7 @@ from functools import lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from turnspit.asking.vocabulary import Language, vocabulary
+from turnspit.asking.vocabulary import Language, markers, vocabulary
 
 _VOWELS = frozenset("aeiouy")
 _SHORTEST = 4
@@ -91,15 +91,17 @@ def _too_short(word: str) -> bool:
 def _nearest(word: str, language: Language) -> tuple[int, str]:
     """How many slips off the likeliest known word is, and the word; (0, "") for none.
 
-    Letters swapped come before letters left out, and these before other slips.
+    Words of the language come before the other's nouns, letters swapped before letters left out, and these before
+    other slips.
     """
     allowed = 1 if len(word) < _LONG else 2
     core = vocabulary(language).core
+    foreign = markers()["es" if language == "en" else "en"]
     found = process.extract(
         word, _targets(language, word[:2]), scorer=OSA.distance, score_cutoff=allowed, limit=8, processor=None
     )
     ranked = [
-        (distance, target[0] != word[0], target not in core, _slip(word, target), target)
+        (distance, target[0] != word[0], target in foreign, target not in core, _slip(word, target), target)
         for target, distance, _ in found
     ]
     if not ranked:

@@ -59,7 +59,7 @@ def _a_pink_wish(piece: Piece) -> bool | None:
 def _a_low_oven_is_judged(piece: Piece) -> bool | None:
     """`can I slow roast a turkey at 225`."""
     low = piece.oven_c is not None and piece.oven_c < _LOW_OVEN_C
-    return True if low and piece.has("<can>") and not piece.has("<how_long>") else None
+    return True if low and piece.has("<can>", "<overnight>") and not piece.has("<how_long>") else None
 
 
 def _an_end_is_judged(piece: Piece) -> bool | None:

@@ -97,6 +97,8 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
             item = scene.items[place]
             one["place"] = item.tags.get("<turkey_place>") or item.tags["<place>"]
             scene.used.add(place)
+        elif len(readings) > 1 and "reading.place" in scene.before:
+            one["place"] = scene.before["reading.place"]
         found.append((one, said.place, place))
         scene.items[said.place].tags["<temperature_read>"] = True
         scene.tags.add("<temperature_read>")
@@ -123,6 +125,10 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
     if not places:
         return [None] * len(readings)
     leads = places[0] < readings[0].place
+    beside = [scene.before_is(said.place, "<place>", "<turkey_place>") for said in readings]
+    if len(places) < len(readings) and any(place is not None for place in beside):
+        # "150 and the thigh 155": the thigh is the second one's.
+        return beside
     found: list[int | None] = []
     for said in readings:
         before = [p for p in places if p < said.place and p not in found]

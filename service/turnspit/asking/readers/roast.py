@@ -52,6 +52,9 @@ def _doneness(scene: Scene) -> None:
     kind = scene.values.get("roast.kind") or scene.before.get("roast.kind") or _USUAL_RED
     for place, item in scene.find("<doneness>"):
         name = item.tags["<doneness>"]
+        if item.words.startswith("pink") and scene.has("<can>", "<safe>"):
+            # Pink is feared here, not wished.
+            continue
         steps = roast(kind).doneness
         celsius = steps.get(name) or roast(_USUAL_RED).doneness[name]
         scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)

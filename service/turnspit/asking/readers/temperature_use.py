@@ -111,7 +111,9 @@ def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
 
 def _cook_to(scene: Scene, said: Said) -> Use | None:
     """`pull at 160`, `to 57`."""
-    if scene.before_is(said.place, "<target>") is not None:
+    wished = scene.before_is(said.place, "<target>")
+    # "is my chicken done at 158" asks.
+    if wished is not None and not (scene.items[wished].words == "done at" and scene.has("<can>")):
         return "target" if said.core_like else "oven"
     to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
     return "target" if said.core_like and to is not None else None
