@@ -78,7 +78,7 @@ def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     if asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told"):
         scene.put("brine.wanted", True, "brine: wanted for so long")
     wishes = scene.has("<wish>") or scene.values.get("brine.wanted") is False or scene.talk
-    if asked and asked[0] == "brine" and not wishes:
+    if "brine" in asked and asked != ("plan", "brine") and not wishes:
         scene.drop("brine.wanted")
 
 

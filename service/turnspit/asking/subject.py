@@ -15,6 +15,7 @@ _ANYTHING = ("<subject>", "<roast>")
 # come from.
 _ORDER = (_DISHES, _ROASTS, _ANYTHING)
 _ORDER_WITH_JUICES = (_ROASTS, _DISHES)
+_OF_THE_ROAST = ("cross_contact", "spoiled")
 _WORD = {"turkey_breast": "turkey", "game_hen": "hen", "fresh_ham": "ham"}
 
 
@@ -33,7 +34,7 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
         # Where the asking piece says "it", the rest of the line names the thing.
         pieces.append((0, len(scene.items)))
     for start, end in pieces:
-        for tags in _ORDER_WITH_JUICES if topic(scene) == "cross_contact" else _ORDER:
+        for tags in _ORDER_WITH_JUICES if topic(scene) in _OF_THE_ROAST else _ORDER:
             for place in range(start, end):
                 name = _name(scene, place, tags)
                 if name:

@@ -106,6 +106,9 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
         opens = any(tag in item.tags for tag in QUESTION_WORDS)
         if not opens and ("<can>" in item.tags or item.words in ("how", "what", "which", "should", "como", "que")):
             opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words in ("and", "y")
+        if "<brined>" in item and item.words == "and brine":
+            # "thaw and brine" are two questions.
+            opens = any("<thaw>" in one for one in scene.items[starts[-1] : place])
         if opens or item.words in (".", "?", "!", ";"):
             starts.append(place)
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

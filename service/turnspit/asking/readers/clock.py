@@ -126,6 +126,14 @@ def _la_una(_: str, half: Half | None) -> Clock | None:
     return clock(1, 0, half or "")
 
 
+@grammar.rule("<number> <number> <ampm>?", gives="<clock>")
+def _six_fifteen(hour: Number | float, minute: Number | float, half: Half | None) -> Clock | None:
+    said, past = number(hour), number(minute)
+    # "one fifteen" may be a temperature.
+    spoken = not said.digits and not past.digits and past.value == 15 and 4 <= said.value <= 12
+    return clock(said.value, past.value, half or "") if spoken else None
+
+
 @grammar.rule("half <number> <ampm>?", gives="<clock>")
 def _half_five(hour: Number | float, half: Half | None) -> Clock | None:
     value = number(hour).value

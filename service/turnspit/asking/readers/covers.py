@@ -46,6 +46,13 @@ def _recipe_for_4_to_10(*values: object) -> FromTo | None:
     return FromTo(low, high)
 
 
+@grammar.rule("<recipe> <for> <number> <people>? to|a <number> <people>?", gives="<from_to>", keeps=True)
+def _recipe_far_up(*values: object) -> FromTo | None:
+    """`recipe for 6 to 15` scales, `recipe for 6 to 8` is for about seven."""
+    low, high = (value.value for value in values if isinstance(value, Number))
+    return FromTo(low, high) if high >= 2 * low or high < low else None
+
+
 @grammar.rule("from|de <number> <people>? to|a <number> <people>?", gives="<from_to>")
 def _from_to(first: Number | float, _: str | None, last: Number | float, __: str | None) -> FromTo:
     return FromTo(number(first).value, number(last).value)

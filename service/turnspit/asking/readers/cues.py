@@ -25,6 +25,21 @@ def _left_out(*_: object) -> str:
     return "out"
 
 
+@grammar.rule(
+    "sat|sitting|stood|standing|been|was|were|left <duration>? <on_table>",
+    "estuvo|estuvieron|lleva|llevan|quedo <duration>? <on_table>",
+    gives="<out>",
+    keeps=True,
+)
+def _on_the_table(*_: object) -> str:
+    return "out"
+
+
+@grammar.rule("<from_to> <deg>? in|within|en <duration>", gives="<danger>", keeps=True)
+def _cooled_in(*_: object) -> str:
+    return "cooling"
+
+
 @grammar.rule("<oven_left> of <freezer>", gives="<thaw>")
 def _took_it_out_of_the_freezer(*_: object) -> str:
     return "thaw"

@@ -50,6 +50,11 @@ def _plain(value: Number | float, unit: str) -> Duration:
     return Duration(number(value).value * HOURS[unit], unit)
 
 
+@grammar.rule("<number> <hours_for>", gives="<duration>")
+def _hours_for(value: Number | float, unit: str) -> Duration:
+    return Duration(number(value).value * HOURS[unit], unit)
+
+
 @grammar.rule("<a> <time_unit> <and_part>", "<a> <time_unit> and|y <part>", gives="<duration>")
 def _an_hour_and_a_half(_: float, unit: str, part: float) -> Duration:
     return Duration((1 + part) * HOURS[unit], unit)

@@ -61,7 +61,16 @@ def _about_a_recipe(scene: Scene) -> bool:
 def _between_covers(scene: Scene) -> bool:
     """`from 6 to 20` scales, `from 160 to 165` does not."""
     return scene.has("<from_to>") and not scene.has(
-        "<place>", "<probe>", "<safe>", "<temperature>", "<rest>", "<out>", "<danger>", "<roast>", "<meal>"
+        "<place>",
+        "<probe>",
+        "<safe>",
+        "<duration>",
+        "<temperature>",
+        "<rest>",
+        "<out>",
+        "<danger>",
+        "<roast>",
+        "<meal>",
     )
 
 
