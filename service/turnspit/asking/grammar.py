@@ -194,7 +194,8 @@ def _match(
                 found = _match(elements, place + 1, items, gap + 1, [*values, value] if valued else values)
                 if found is not None:
                     return found
-        if place == 0 or "<soft>" not in tags:
+        if place == 0 or "<soft>" not in tags or ("<a>" in tags and names[0].endswith("_unit>")):
+            # "165 an hour early" is no 165 hours.
             break
         gap += 1
     if optional:

@@ -63,7 +63,7 @@ def _leftovers(piece: Piece) -> bool:
     return piece.has("<leftovers>") or (
         piece.has("<keep>")
         and piece.has("<how_long>")
-        and not (piece.has("<brine>", "<thaw>") or (piece.of_frozen and not piece.said("covers")))
+        and not (piece.has("<brine>", "<thaw>") or (piece.said("roast.state") and not piece.said("covers")))
     )
 
 
@@ -91,6 +91,9 @@ def _brine(piece: Piece) -> bool:
         return False
     if piece.has("<brine>"):
         return True
+    if piece.scene.has("<how_long>") and piece.follows("<brined>", "<roast>", "<generic>"):
+        # "does a brined turkey cook faster".
+        return False
     return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
 
 
@@ -132,6 +135,9 @@ def _roast_time(piece: Piece) -> bool:
     if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
+        return True
+    if piece.has("<can>") and piece.has("<cook>") and piece.has("'or", "'o") and not piece.said("serve_at"):
+        # "should I roast at 325 or 350".
         return True
     if piece.has("'what", "'whats", "'que") and piece.has("<oven>") and not piece.said("oven.temperature_c"):
         return True

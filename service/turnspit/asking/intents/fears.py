@@ -29,6 +29,11 @@ def _a_place_or_a_night_is_judged(piece: Piece) -> bool | None:
     return not (brine and piece.has("<overnight>"))
 
 
+def _an_unsure_place_to_thaw(piece: Piece) -> bool | None:
+    """`in the garage?`, in a talk about thawing."""
+    return True if piece.talk_of == "thaw" and piece.has("<unsure_place>") and not piece.has("<how_long>") else None
+
+
 def _how_long_it_may_stand(piece: Piece) -> bool | None:
     """`how long may gravy stand`."""
     stands = piece.has("<stands>") and piece.has("<how_long>", "<can>") and piece.has("<subject>")
@@ -105,6 +110,7 @@ def _to_what_temperature(piece: Piece) -> bool | None:
 
 
 _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
+    _an_unsure_place_to_thaw,
     _a_reading_is_judged,
     _a_place_or_a_night_is_judged,
     _how_long_it_may_stand,

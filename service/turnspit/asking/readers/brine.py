@@ -11,7 +11,7 @@ _A_WORD = 4
 
 def read(scene: Scene) -> None:
     """Put every `brine.*` value."""
-    asks = scene.has("<how_long>", "<how_much>", "<can>", "<what_temp>", "'how", "'what", "'should", "'?")
+    asks = scene.has("<how_long>", "<how_much>", "<can>", "<what_temp>", "'how", "'what", "'whats", "'should", "'?")
     for place, item in scene.find("<brined>"):
         # A question about brining is not yet the wish to do it.
         if item.tags["<brined>"] is False or "<wish>" in item or not asks:

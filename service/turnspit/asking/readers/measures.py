@@ -37,7 +37,7 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
         return Measure(value, name, value * si[name])
 
     @grammar.rule(
-        f"<number> -|to|or|through|a|o <number> {unit}",
+        f"<number> -|to|or|through <number> {unit}",
         f"between|entre <number> and|y <number> {unit}",
         f"from|de <number> to|a <number> {unit}",
         gives=gives,
@@ -48,6 +48,11 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
             return None
         middle = (low_value + high_value) / 2
         return Measure(middle, name, middle * si[name], (low_value * si[name], high_value * si[name]))
+
+    @grammar.rule(f"<number> a|o <number> {unit}", gives=gives)
+    def _range_in_spanish(low: Number | float, high: Number | float, name: str) -> Measure | None:
+        # "how long 4 a 12 lb bird" is none.
+        return _range(low, high, name) if number(high).value < 2 * number(low).value else None
 
     @grammar.rule(f"<number> {unit} -|to|or|a|o <number> {unit}", gives=gives)
     def _range_with_both_units(low: Number | float, unit_low: str, high: Number | float, name: str) -> Measure | None:

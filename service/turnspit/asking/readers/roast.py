@@ -104,6 +104,7 @@ def _state(scene: Scene) -> None:
 def _mass(scene: Scene) -> None:
     masses = [(place, item) for place, item in scene.find("<mass>", unused=True)]
     masses = [row for row in masses if not _of_an_ingredient(scene, row[0])]
+    masses = [row for row in masses if not _a_rate(scene, row[0], row[1])]
     if not masses:
         return
     place, item = min(masses, key=lambda row: _from_roast(scene, row[0], row[1]))
@@ -112,6 +113,12 @@ def _mass(scene: Scene) -> None:
     if measure.si_range is not None:
         low, high = measure.si_range
         scene.put("roast.mass_kg_range", [round(low, 3), round(high, 3)], "roast: mass range", place)
+
+
+def _a_rate(scene: Scene, place: int, item: Item) -> bool:
+    """`30 min a pound`."""
+    timed = scene.before_is(place, "<duration>", "<time_unit>") is not None
+    return timed and float(item.tags["<mass>"].value) == 1 and not item.words[0].isdigit()
 
 
 def _of_an_ingredient(scene: Scene, place: int) -> bool:
@@ -150,7 +157,8 @@ def _count(scene: Scene) -> None:
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
         noun = _counted(scene, place)
-        if noun is not None and scene.after_is(noun, "'or", "'o") is not None:
+        either = noun is not None and scene.after_is(noun, "'or", "'o") is not None
+        if either or scene.before_is(place, "'or", "'o") is not None:
             # "one big turkey or two?" is asked.
             continue
         if noun is None or (said.value > 1 and said.digits and not is_plural(scene.items[noun].words)):

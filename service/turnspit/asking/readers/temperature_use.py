@@ -90,6 +90,12 @@ def _it_was_asked_for(scene: Scene, _: Said) -> Use | None:
     return _PENDING.get(scene.hints.get("pending", ""))
 
 
+def _one_of_two(scene: Scene, said: Said) -> Use | None:
+    """`should I roast at 325 or 350`: neither is said."""
+    both = scene.after_is(said.place, "'or", "'o"), scene.before_is(said.place, "'or", "'o")
+    return "nothing" if said.bare and scene.has("<can>") and any(at is not None for at in both) else None
+
+
 def _a_gas_mark(_: Scene, said: Said) -> Use | None:
     return "oven" if said.unit == "gas_mark" else None
 
@@ -237,6 +243,7 @@ def _degrees_by_their_height(scene: Scene, said: Said) -> Use | None:
 
 _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
+    _one_of_two,
     _a_gas_mark,
     _behind_an_oven_word,
     _risen_in_the_rest,
