@@ -97,14 +97,16 @@ def _brine(piece: Piece) -> bool:
     return (piece.has("<brined>") and piece.asks) or (piece.has("<how_much>") and piece.has("<salt>"))
 
 
-def _still_to_go_in(piece: Piece) -> bool:
+def _when_done(piece: Piece) -> bool:
     """`put it in at 1, when will it be done`: nothing is probed yet, the time is still to come."""
+    if not (piece.has("<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves)):
+        return False
     start = piece.scene.values.get("start_at", "")
     return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
 
 
 def _doneness(piece: Piece) -> bool:
-    if piece.has("<done>") and _still_to_go_in(piece):
+    if _when_done(piece):
         return False
     if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True
@@ -130,7 +132,7 @@ def _plan(piece: Piece) -> bool:
 
 
 def _roast_time(piece: Piece) -> bool:
-    if piece.has("<done>") and _still_to_go_in(piece):
+    if _when_done(piece):
         return True
     if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True

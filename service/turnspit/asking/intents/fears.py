@@ -92,6 +92,17 @@ def _too_long_a_rest(piece: Piece) -> bool | None:
     return False if piece.has("<rest>") and not piece.has("<temperature_read>") else None
 
 
+def _safely_thawed(piece: Piece) -> bool | None:
+    """`how do I safely thaw a turkey` asks how to thaw."""
+    return False if piece.has("<thaw>") and piece.has("'how") else None
+
+
+def _a_vessel_holds(piece: Piece) -> bool | None:
+    """`will my pot hold a 12 lb turkey and brine`."""
+    held = piece.danger == "warm_holding" and piece.has("<vessel>")
+    return False if held and (piece.has("<brine>", "<brined>") or piece.said("brine.vessel_l")) else None
+
+
 def _safe_or_ok(piece: Piece) -> bool | None:
     return not piece.has("<done>") if piece.has("<safe>") or piece.ok_asked else None
 
@@ -102,7 +113,7 @@ def _something_kept_cold(piece: Piece) -> bool | None:
 
 
 def _to_what_temperature(piece: Piece) -> bool | None:
-    if piece.has("<core_temp>") and piece.has("<what_temp>"):
+    if piece.has("<core_temp>") and piece.has("<what_temp>", "'what"):
         return not piece.has("<temperature_read>") or piece.has("'what", "'whats", "'que")
     if piece.talk_of == "roast_time":
         return False
@@ -119,9 +130,11 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _a_pink_wish,
     _a_low_oven_is_judged,
     _an_end_is_judged,
+    _a_vessel_holds,
     _a_danger,
     _hours_in_the_brine,
     _too_long_a_rest,
+    _safely_thawed,
     _safe_or_ok,
     _something_kept_cold,
     _to_what_temperature,

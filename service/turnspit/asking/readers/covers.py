@@ -46,6 +46,13 @@ def _recipe_for_4_to_10(*values: object) -> FromTo | None:
     return FromTo(low, high)
 
 
+@grammar.rule("<recipe> <for> <number> and|<and_sign> <number> <people>", gives="<from_to>", keeps=True)
+def _recipe_and_guests(*values: object) -> FromTo:
+    """`a recipe for 8 and 20 people coming`."""
+    low, high = (value.value for value in values if isinstance(value, Number))
+    return FromTo(low, high)
+
+
 @grammar.rule("<recipe> <for> <number> <people>? to|a <number> <people>?", gives="<from_to>", keeps=True)
 def _recipe_far_up(*values: object) -> FromTo | None:
     """`recipe for 6 to 15` scales, `recipe for 6 to 8` is for about seven."""

@@ -74,6 +74,11 @@ def _for_children(*values: object) -> str | None:
     return "at_risk" if "kids" in values else None
 
 
+@grammar.rule(f"what should|must|does <place>|{_IT} read|reach|hit|register", gives="<core_temp>", keeps=True)
+def _what_it_should_read(_: str) -> str:
+    return "core_temp"
+
+
 @grammar.rule("minimum|min|lowest|required|recommended|usda <core_temp>|<what_temp>", gives="<what_temp>", keeps=True)
 def _minimum_temperature(_: str) -> str:
     return "what_temp"
@@ -148,6 +153,11 @@ def _keep_warm(_: str) -> str:
 @grammar.rule(f"{_IT} finished|done|ready early|soon", f"{_IT} <done_word> early", gives="<danger>", keeps=True)
 def _done_early(*_: str | None) -> str:
     return "warm_holding"
+
+
+@grammar.rule(f"move|moving|transfer|shift|moved <mass>? {_IT} to|into <cold_place>", gives="<thaw>", keeps=True)
+def _moved_to_the_fridge(*_: object) -> str:
+    return "thaw"
 
 
 @grammar.rule(f"take|pull|move|get|took {_IT} out|from of? <freezer>", gives="<thaw>", keeps=True)

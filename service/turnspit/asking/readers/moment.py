@@ -12,6 +12,7 @@ from datetime import date, datetime, time, timedelta
 
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.clock import clock as clock_of
+from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.day import Day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
@@ -75,11 +76,20 @@ def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
             clock = _hour_h(item.tags["<duration>"])
             if clock is not None:
                 found.append((place, clock))
+        elif "<covers>" in item and _for_an_hour(scene, place, item.tags["<covers>"]):
+            found.append((place, Clock(item.tags["<covers>"].count)))
         elif "<number>" in item:
             clock = bare_clock(scene, place)
             if clock is not None:
                 found.append((place, clock))
     return found
+
+
+def _for_an_hour(scene: Scene, place: int, covers: Covers) -> bool:
+    """`when do I put it in for 6`: an hour."""
+    start = scene.before_is(place, "<start>", "<plan>")
+    asked = start is not None and (scene.has("<when>") or scene.items[start].words.startswith(("when", "what time")))
+    return asked and not covers.sure and not covers.more and 1 <= covers.count <= 12
 
 
 def is_plural(noun: str) -> bool:
@@ -114,8 +124,12 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         return clock if clock.minute % 5 == 0 else None
     if "<hour_at>" in scene.items[cue] and said.spoken is not None:
         return clock
-    meal = scene.before_is(cue, "<meal>", "<serve>", "<started>") if "<at>" in scene.items[cue] else cue
-    if meal is not None and not any(tag in scene.items[meal] for tag in ("<meal>", "<serve>", "<started>")):
+    cues = ("<meal>", "<serve>", "<started>", "<when_day>")
+    meal = scene.before_is(cue, *cues) if "<at>" in scene.items[cue] else cue
+    if meal is not None and "<when_day>" in scene.items[meal] and "." not in said.digits:
+        # "tomorrow at 250" is an oven's.
+        return None
+    if meal is not None and not any(tag in scene.items[meal] for tag in cues):
         return None
     return clock if meal is not None and clock.minute % 5 == 0 else None
 

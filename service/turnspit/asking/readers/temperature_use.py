@@ -21,6 +21,7 @@ OVEN_FROM_C = 100.0
 READ_AT_MOST = 220
 # Another setting of an oven lies this near to the one before.
 _NEAR_K = 60.0
+_ALONE = 2
 # Words that ask about, or fear for, what was read on a probe.
 ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
@@ -149,6 +150,9 @@ def _when_it_reaches(scene: Scene, said: Said) -> Use | None:
 def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     """`130 in the breast`, `probe says 140`."""
     place = _place(scene, said)
+    if place and "<stuffed>" in scene.items[place[1]] and scene.has("<roast>", "<generic>"):
+        # "pollo relleno a 180": no place, a stuffed bird.
+        return None
     if place and said.value > READ_AT_MOST and "<roast>" in scene.items[place[1]]:
         # "turkey breast, 325": an oven's.
         return None
@@ -187,7 +191,7 @@ def _served_at(scene: Scene, said: Said) -> Use | None:
 
 def _at_an_oven_setting(scene: Scene, said: Said) -> Use | None:
     """`turkey at 325`, where nothing is asked about 325."""
-    if not (said.bare and _at(scene, said) and said.value >= 140) or scene.has("<place>", "<probe>", *ASKED_OF):
+    if not (said.bare and _at(scene, said) and said.value >= 140) or _probed(scene) or scene.has(*ASKED_OF):
         return None
     return "oven" if said.value > READ_AT_MOST or said.value % 5 == 0 else "nothing"
 
@@ -199,6 +203,9 @@ def _a_round_high_number(_: Scene, said: Said) -> Use | None:
 def _like_the_oven_before(scene: Scene, said: Said) -> Use | None:
     """`what about 200`, where the oven was set to 180."""
     held = scene.before.get("oven.temperature_c")
+    if held is None and "oven.convection" in scene.before and said.bare and len(scene.items) <= _ALONE:
+        # `fan oven`, then `160`.
+        return "oven" if said.value >= 100 and said.value % 5 == 0 else None
     if held is None or not said.bare or scene.has("<place>", "<probe>", *ASKED_OF):
         return None
     if "reading.temperature_c" in scene.before:
@@ -209,7 +216,7 @@ def _like_the_oven_before(scene: Scene, said: Said) -> Use | None:
 
 def _alone_before_how_long(scene: Scene, said: Said) -> Use | None:
     """`2 kg duck, 180, how long`: too hot for meat in the units of the line."""
-    if not said.bare or not scene.has("<how_long>") or scene.has("<place>", "<probe>"):
+    if not said.bare or not scene.has("<how_long>") or _probed(scene):
         return None
     hot = said.value > READ_AT_MOST or (scene.usual == "metric" and said.value >= 140)
     return "oven" if hot and said.value % 5 == 0 else None
@@ -269,6 +276,13 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
 
 def _at(scene: Scene, said: Said) -> bool:
     return scene.before_is(said.place, "<at>", "<start>") is not None
+
+
+def _probed(scene: Scene) -> bool:
+    """Whether a probe or a place is spoken of; "pollo relleno" is a stuffed bird and no place."""
+    places = [item for item in scene.items if "<place>" in item]
+    stuffed = scene.has("<roast>", "<generic>")
+    return scene.has("<probe>") or any("<stuffed>" not in item or not stuffed for item in places)
 
 
 def _place(scene: Scene, said: Said) -> tuple[float, int, str] | None:
