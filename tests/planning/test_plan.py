@@ -260,6 +260,11 @@ def test_a_plan_is_told_in_the_kitchen_s_zone():
     ("dinner", "rule", "mended"),
     [
         (Dinner(bird(12), serve_at=at(23), oven=OvenWish(temperature_c=93.0)), "slow-oven", "oven"),
+        (
+            Dinner(RoastWish("pork_shoulder", 3.6, target_c=95.0), serve_at=at(18, day=26), oven=OvenWish(121.0)),
+            "slow-oven",
+            "oven",
+        ),
         (Dinner(RoastWish("turkey", 5.0, target_c=63.0), serve_at=at(20)), "poultry-165", "target"),
         (Dinner(RoastWish("lamb_leg", 3.0, target_c=55.0), serve_at=at(20), at_risk=True), "at-risk", "target"),
     ],

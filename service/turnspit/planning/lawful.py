@@ -11,7 +11,7 @@ from turnspit.message import Message
 from turnspit.planning.settle import Settled
 from turnspit.planning.timing import Timing
 from turnspit.planning.ways import Route
-from turnspit.safety import Finding, PlanFacts, check_plan
+from turnspit.safety import Finding, PlanFacts, PlanVerdict, check_plan
 
 BRINE_C = 4.0
 BENCH_H = 0.5
@@ -20,7 +20,15 @@ BENCH_H = 0.5
 
 def within_the_rules(settled: Settled) -> tuple[Settled, tuple[Finding, ...]]:
     """The dinner with every wish that would break a rule mended to the nearest that does not, and those rules."""
-    verdict = check_plan(_wish(settled), settled.dinner.kitchen)
+    return _kept(settled, check_plan(_wish(settled), settled.dinner.kitchen))
+
+
+def within_the_rules_as_timed(settled: Settled, route: Route) -> tuple[Settled, tuple[Finding, ...]]:
+    """The same once the hours are known: an oven may be too slow only for as long as this roast takes in it."""
+    return _kept(settled, check_plan(_plan(route.settled, route, None), settled.dinner.kitchen))
+
+
+def _kept(settled: Settled, verdict: PlanVerdict) -> tuple[Settled, tuple[Finding, ...]]:
     if verdict.allowed:
         return settled, ()
     broken = tuple(found for found in verdict.findings if found.severity == "stop")

@@ -12,7 +12,7 @@ from turnspit.message import SEVERITIES, Caution, Message
 from turnspit.planning.brining import Brining, brine_for, brine_tasks, schedule_brine
 from turnspit.planning.dinner import Dinner
 from turnspit.planning.hours import earlier, in_work_hours, minutes
-from turnspit.planning.lawful import findings_of, within_the_rules
+from turnspit.planning.lawful import findings_of, within_the_rules, within_the_rules_as_timed
 from turnspit.planning.preparing import ready_the_roast, shop_task, thaw_tasks
 from turnspit.planning.remind import remind
 from turnspit.planning.roasting import oven_tasks
@@ -36,13 +36,25 @@ def plan_dinner(dinner: Dinner, now: datetime) -> Timetable:
     if now.tzinfo is None:
         raise Impossible("now", now.isoformat(), "has no offset", "give it as ISO 8601 with its offset from UTC")
     settled, broken = within_the_rules(settle(dinner, now))
+    weighed, chosen = _weigh(settled, now)
+    settled, slow = within_the_rules_as_timed(settled, chosen)
+    if slow:
+        weighed, chosen = _weigh(settled, now)
+    return _timetable(settled, weighed, chosen, (*broken, *slow), now)
+
+
+def _weigh(settled: Settled, now: datetime) -> tuple[tuple[Route, ...], Route]:
+    """The ways there are, and the first of them that can be gone."""
     wished = routes(settled, now)
     others = () if any(route.way.possible for route in wished) else other_ways(settled, now)
     chosen = next((route for route in (*wished, *others) if route.way.possible), None)
     if chosen is None:
-        way_out = "ask for a smaller roast or a later dinner"
-        raise Impossible("serve_at", dinner.serve_at or dinner.start_at, "cannot be met", way_out)
-    return _timetable(settled, (*wished, *others), chosen, broken, now)
+        wish, way_out = (
+            settled.dinner.serve_at or settled.dinner.start_at,
+            "ask for a smaller roast or a later dinner",
+        )
+        raise Impossible("serve_at", wish, "cannot be met", way_out)
+    return (*wished, *others), chosen
 
 
 def _timetable(
