@@ -10,8 +10,8 @@ from turnspit.asking import moves
 from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, together
 from turnspit.asking.clean import clean
 from turnspit.asking.contract import Line, Question, Reply, SaidCaution
-from turnspit.asking.conversation import Conversation, SetBy
-from turnspit.asking.reading import Reading, flat, read_line
+from turnspit.asking.conversation import Conversation
+from turnspit.asking.reading import Reading, read_line, remember
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
 from turnspit.words import Reader, say
@@ -193,30 +193,8 @@ def _continued(
     answer: Answer, line: Line, reading: Reading, conversation: Conversation | None, conversation_id: str
 ) -> Conversation:
     """The conversation after this line: what is held, by whom it was set, and what is still asked."""
-    if reading.move == "start_over":
-        return Conversation(conversation_id, reading.language, clock=reading.clock)
-    before = conversation or Conversation(conversation_id)
-    if _is_thanks(line):
-        return replace(before, id=conversation_id)
-    about_the_answer = reading.move in {"why", "assumptions", "show"}
-    set_by: dict[str, SetBy] = dict.fromkeys(answer.assumed, "assumed")
-    held = flat(before.understood)
-    for path, value in flat(reading.understood).items():
-        if path in held and held[path] == value:
-            set_by[path] = before.set_by.get(path, "said")
-        else:
-            set_by[path] = "asked" if path == before.pending else "said"
-    return replace(
-        before,
-        id=conversation_id,
-        language=reading.language,
-        understood=reading.understood,
-        set_by=set_by,
-        assumed=dict(answer.assumed),
-        intents=reading.intents,
-        pending=reading.ambiguous or answer.asks,
-        clock=reading.clock or before.clock,
-        lines=before.lines if about_the_answer else (*before.lines, line.text),
-        answered=_text(line, reading, conversation),
-        **reading.kept,
-    )
+    before = replace(conversation or Conversation(conversation_id), id=conversation_id)
+    if _is_thanks(line) and reading.move != "start_over":
+        return before
+    after = remember(before, reading, line.text, answer.assumed, answer.asks)
+    return after if reading.move == "start_over" else replace(after, answered=_text(line, reading, conversation))

@@ -21,7 +21,7 @@ length.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any, TypeAlias, TypeVar
 
@@ -139,18 +139,6 @@ class Grammar:
                 tags[rule.gives] = value
                 return _joined(items[at:end], tags, rule.name), end
         return None
-
-    def scan(self, items: list[Item]) -> Iterator[tuple[Item, int, int]]:
-        """Every match from left to right without changing the line: the item made, its first and last place."""
-        at = 0
-        while at < len(items):
-            found = self.first(items, at)
-            if found is None:
-                at += 1
-                continue
-            item, end = found
-            yield item, at, end
-            at = end
 
 
 def _element(part: str) -> Element:

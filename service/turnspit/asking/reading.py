@@ -134,6 +134,10 @@ def _asked_back(scene: Scene, asked: tuple[Intent, ...], known: Mapping[str, Any
     return "", ()
 
 
+LINES_KEPT = 200
+"""A conversation is shown and kept no longer than this many lines back."""
+
+
 def remember(
     conversation: Conversation,
     reading: Reading,
@@ -147,9 +151,13 @@ def remember(
     """
     if reading.move == "start_over":
         return Conversation(conversation.id, reading.language, clock=reading.clock)
-    held = flat(reading.understood)
-    set_by: dict[str, SetBy] = {path: _set_by(path, conversation) for path in held}
-    set_by |= dict.fromkeys(assumed or {}, "assumed")
+    set_by: dict[str, SetBy] = dict.fromkeys(assumed or {}, "assumed")
+    held = flat(conversation.understood)
+    for path, value in flat(reading.understood).items():
+        if path in held and held[path] == value:
+            set_by[path] = conversation.set_by.get(path, "said")
+        else:
+            set_by[path] = "asked" if path == conversation.pending else "said"
     aside = reading.move in ("why", "assumptions", "show")
     return replace(
         conversation,
@@ -160,16 +168,9 @@ def remember(
         intents=reading.intents,
         pending=reading.ambiguous or pending,
         clock=reading.clock or conversation.clock,
-        lines=conversation.lines if aside else (*conversation.lines, text),
+        lines=conversation.lines if aside else (*conversation.lines, text)[-LINES_KEPT:],
         **reading.kept,
     )
-
-
-def _set_by(path: str, before: Conversation) -> SetBy:
-    held = before.set_by.get(path)
-    if held in ("said", "asked"):
-        return held
-    return "asked" if path == before.pending else "said"
 
 
 def flat(understood: Mapping[str, Any], above: str = "") -> dict[str, Any]:

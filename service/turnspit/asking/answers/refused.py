@@ -142,10 +142,6 @@ def _moment(value: object) -> datetime | None:
         return None
 
 
-def _is_number(value: object) -> bool:
-    return isinstance(value, int | float) and math.isfinite(value)
-
-
 def _shown(value: object) -> str:
     return f"{value:g}" if isinstance(value, float) else str(value)[:60]
 
