@@ -11,11 +11,16 @@ from turnspit.heat.draws import MEMBERS_MOST
 SEED_MOST = 2**32 - 1
 
 
-def check_number(name: str, value: object, low: float, high: float, way_out: str) -> None:
-    """Raise Impossible unless `value` is a number, OutOfRange unless it lies from `low` to `high` (NaN does not)."""
+def check_real(name: str, value: object, way_out: str = "give a number") -> float:
+    """The value, or Impossible unless it is a number."""
     if isinstance(value, bool) or not isinstance(value, Real):
         raise Impossible(name, value, "is no number", way_out)
-    OutOfRange.check(name, float(value), low, high, way_out)
+    return float(value)
+
+
+def check_number(name: str, value: object, low: float, high: float, way_out: str) -> None:
+    """Raise Impossible unless `value` is a number, OutOfRange unless it lies from `low` to `high` (NaN does not)."""
+    OutOfRange.check(name, check_real(name, value, way_out), low, high, way_out)
 
 
 def check_whole(name: str, value: object, low: int, high: int, way_out: str) -> None:
@@ -48,3 +53,10 @@ def check_draws(members: object, seed: object) -> None:
     """Raise unless an ensemble can be drawn: 1 to 4096 members, a seed from 0."""
     check_whole("members", members, 1, MEMBERS_MOST, "64 to 256 members are enough")
     check_whole("seed", seed, 0, SEED_MOST, f"give a whole number from 0 to {SEED_MOST}")
+
+
+def check_several(name: str, values: object) -> Sequence[object]:
+    """The values, or Impossible where they are no tuple or list."""
+    if not isinstance(values, (tuple, list)):
+        raise Impossible(name, values, "is no list", "give a tuple, empty for none")
+    return values

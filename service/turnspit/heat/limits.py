@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
+from typing import get_args
+
 from turnspit.errors import Impossible, OutOfRange
-from turnspit.heat.cases import RoastCase
-from turnspit.heat.fields import check_types
+from turnspit.heat.cases import Cover, OvenStep, RestPlace, RoastCase, State
+from turnspit.heat.given import (
+    check_draws,
+    check_number,
+    check_real,
+    check_several,
+    check_whole,
+    check_word,
+    check_yes,
+)
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasts import RoastRow
 from turnspit.heat.surface import boiling_c, pressure_at_altitude
@@ -14,12 +24,11 @@ REFRIGERATOR_C = 4.4
 """The case's own `start_c`: said of a frozen roast it means that none was given."""
 THAWED_LEAST_C, FROZEN_MOST_C, PART_FROZEN_C = -2.0, 0.0, (-5.0, 8.0)
 LAST_MIN, SETTINGS_MOST, OPENINGS_MOST = 1800.0, 50, 100
-SEED_MOST = 2**32 - 1
 
 
 def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> None:
     """Raise OutOfRange, Impossible or Unknown unless `case` is whole and the model holds for it."""
-    check_types(case)
+    _check_kinds(case)
     low_kg, high_kg = row.mass_kg_range
     OutOfRange.check(
         "mass_kg",
@@ -35,11 +44,10 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
         ("rest_min", case.rest_min, 0.0, 240.0, "give the rest in minutes; hold it hot after that"),
         ("altitude_m", case.altitude_m, -430.0, 4000.0, "give the height above the sea in m"),
         ("oven_vapour_pa", case.oven_vapour_pa, 0.0, 70000.0, "give the vapour pressure in Pa"),
-        ("count", case.count, 1, 12, "give how many pieces share the oven"),
-        ("members", case.members, 1, 4096, "give the size of the ensemble"),
-        ("seed", case.seed, 0, SEED_MOST, "give a whole number"),
     ):
-        OutOfRange.check(name, value, low, high, f"{way_out}, from {low:g} to {high:g}")
+        check_number(name, value, low, high, f"{way_out}, from {low:g} to {high:g}")
+    check_whole("count", case.count, 1, 12, "give how many pieces share the oven, from 1 to 12")
+    check_draws(case.members, case.seed)
     _check_start(case)
     high_c = round(boiling_c(pressure_at_altitude(case.altitude_m)) - BELOW_BOILING_K, 1)
     for name, given_c, low_c in (("target_c", target_c, 45.0), ("pull_c", pull_c, 40.0)):
@@ -97,3 +105,26 @@ def _check_oven(case: RoastCase, row: RoastRow) -> None:
         raise Impossible(
             "oven.from_min", first_min, "or a later minute has two settings", "give one setting a minute"
         )
+
+
+def _check_kinds(case: RoastCase) -> None:
+    """What a caller in Python can get wrong before any range: text for a number, an unknown word, no list."""
+    check_real("mass_kg", case.mass_kg)
+    for name in ("target_c", "pull_c"):
+        if getattr(case, name) is not None:
+            check_real(name, getattr(case, name))
+    for name in ("stuffed", "preheated"):
+        check_yes(name, getattr(case, name))
+    if case.bone_in is not None:
+        check_yes("bone_in", case.bone_in)
+    check_word("state", case.state, get_args(State))
+    check_word("rest_place", case.rest_place, get_args(RestPlace))
+    for minute in check_several("openings_min", case.openings_min):
+        check_real("openings_min", minute)
+    for step in check_several("oven", case.oven):
+        if not isinstance(step, OvenStep):
+            raise Impossible("oven", step, "is no setting", "give OvenStep values")
+        check_real("oven.from_min", step.from_min)
+        check_real("oven.temperature_c", step.temperature_c)
+        check_yes("oven.convection", step.convection)
+        check_word("oven.cover", step.cover, get_args(Cover))
