@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime, time, timedelta
 
 from turnspit.heat import ThawForecast
-from turnspit.message import Caution, Message
+from turnspit.message import Message
 from turnspit.planning.hours import earlier, floor_step, later, minutes, not_after, not_before
 from turnspit.planning.remind import remind
 from turnspit.planning.settle import Settled
@@ -82,62 +82,63 @@ def _thaw_windows(thaw: ThawForecast) -> tuple[Message, ...]:
 
 def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple[Task, ...]:
     """Giblets, neck and plastic out, patted dry, trussed and seasoned; tempered only where asked for."""
-    from_frozen = settled.state == "frozen"
+    temper_min = settled.dinner.temper_min
     room_min = max(0.0, min(PREP_MIN, (oven_in - now).total_seconds() / 60))
-    out_at = earlier(oven_in, minutes(room_min + settled.dinner.temper_min))
-    out_at = max(floor_step(out_at), now) if oven_in > now else out_at
-    truss_at = max(out_at, floor_step(earlier(oven_in, minutes(room_min * 0.6 + settled.dinner.temper_min))))
-    tasks: list[Task] = []
-    name = _name(settled)
-    if settled.row.poultry and not from_frozen:
-        tasks.append(
-            Task(
-                "giblets_out",
-                Message("planning-giblets", roast=name),
-                Message("planning-giblets-why"),
-                out_at,
-                truss_at,
-                "sink",
-                cautions=(remind("no-washing"), remind("raw-juices")),
-            )
-        )
-    season = (
-        "planning-season-frozen" if from_frozen else ("planning-truss" if settled.row.poultry else "planning-tie")
+    begin_at = floor_step(earlier(oven_in, minutes(room_min + temper_min)))
+    begin_at = max(begin_at, now) if oven_in > now else begin_at
+    season_at = max(begin_at, floor_step(earlier(oven_in, minutes(0.6 * room_min + temper_min))))
+    ready_at = earlier(oven_in, minutes(temper_min))
+    bird = settled.row.poultry and settled.state != "frozen"
+    return (
+        *((_giblets_out(settled, begin_at, season_at),) if bird else ()),
+        _season(settled, season_at, ready_at),
+        *((_temper(settled, ready_at, oven_in),) if temper_min else ()),
     )
-    cautions: list[Caution] = [] if settled.row.poultry and not from_frozen else [remind("raw-juices")]
-    if settled.stuffed:
-        cautions += [remind("stuffing-just-before"), remind("stuffing-165")]
-    if settled.sold_as != "plain":
-        cautions.append(remind("injected-no-brine"))
-    tasks.append(
-        Task(
-            "truss_season",
-            Message(season, roast=name),
-            Message(f"{season}-why"),
-            truss_at,
-            earlier(oven_in, minutes(settled.dinner.temper_min)),
-            "counter",
-            details=(
-                *(() if from_frozen else (Message("planning-salt-lightly" if settled.salted else "planning-salt"),)),
-                *((Message("planning-stuff"),) if settled.stuffed else ()),
-            ),
-            cautions=tuple(cautions),
-        )
+
+
+def _giblets_out(settled: Settled, start: datetime, end: datetime) -> Task:
+    return Task(
+        "giblets_out",
+        Message("planning-giblets", roast=_name(settled)),
+        Message("planning-giblets-why"),
+        start,
+        end,
+        "sink",
+        cautions=(remind("no-washing"), remind("raw-juices")),
     )
-    if settled.dinner.temper_min:
-        tasks.append(
-            Task(
-                "temper",
-                Message("planning-temper", roast=name, span_min=settled.dinner.temper_min),
-                Message("planning-temper-why"),
-                earlier(oven_in, minutes(settled.dinner.temper_min)),
-                oven_in,
-                "counter",
-                hands=False,
-                cautions=(remind("two-hours"),),
-            )
-        )
-    return tuple(tasks)
+
+
+def _season(settled: Settled, start: datetime, end: datetime) -> Task:
+    """Truss or tie, salt by what it holds already, and stuff at the last moment."""
+    from_frozen = settled.state == "frozen"
+    key = "planning-season-frozen" if from_frozen else "planning-truss" if settled.row.poultry else "planning-tie"
+    salt = Message("planning-salt-lightly" if settled.salted else "planning-salt")
+    rules = ["raw-juices"]
+    rules += ["stuffing-just-before", "stuffing-165"] if settled.stuffed else []
+    rules += ["injected-no-brine"] if settled.sold_as != "plain" else []
+    return Task(
+        "truss_season",
+        Message(key, roast=_name(settled)),
+        Message(f"{key}-why"),
+        start,
+        end,
+        "counter",
+        details=(*(() if from_frozen else (salt,)), *((Message("planning-stuff"),) if settled.stuffed else ())),
+        cautions=tuple(remind(rule) for rule in rules),
+    )
+
+
+def _temper(settled: Settled, start: datetime, end: datetime) -> Task:
+    return Task(
+        "temper",
+        Message("planning-temper", roast=_name(settled), span_min=settled.dinner.temper_min),
+        Message("planning-temper-why"),
+        start,
+        end,
+        "counter",
+        hands=False,
+        cautions=(remind("two-hours"),),
+    )
 
 
 def _name(settled: Settled) -> Message:

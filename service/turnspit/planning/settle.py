@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from turnspit.brine import SoldAs
@@ -103,60 +103,55 @@ class Settled:
 def settle(dinner: Dinner, now: datetime) -> Settled:
     """Fill what was not said and list it. Raises Impossible or OutOfRange for what cannot be planned."""
     _check_times(dinner, now)
-    said: list[Message] = []
-    assumed = said.append
-    wish = dinner.roast
-    kind = wish.kind or "turkey"
-    if wish.kind is None:
-        assumed(Message("planning-assume-kind", roast=Message("roast-turkey")))
-    row = roast_row(kind)
-    count = _between(
-        "count", 1 if wish.count is None else wish.count, 1, MOST_PIECES, "plan a larger dinner in parts"
-    )
-    ovens = _between(
-        "oven.count",
-        1 if dinner.oven.count is None else dinner.oven.count,
-        1,
-        MOST_OVENS,
-        "plan a larger kitchen in parts",
-    )
-    if wish.mass_kg is not None:
-        mass_kg = wish.mass_kg
-    else:
-        count, mass_kg = _size_for(dinner, row, count, assumed)
-    state = wish.state or "thawed"
-    if wish.state is None:
-        assumed(Message("planning-assume-thawed"))
-    stuffed = bool(wish.stuffed)
-    if wish.stuffed is None and row.poultry:
-        assumed(Message("planning-assume-unstuffed"))
-    target_c = row.default_target_c if wish.target_c is None else wish.target_c
-    oven_c = dinner.oven.temperature_c if dinner.oven.temperature_c is not None else row.usual_oven_c
-    convection = bool(dinner.oven.convection)
-    if dinner.oven.temperature_c is None or dinner.oven.convection is None:
-        assumed(Message("planning-assume-oven", oven_c=oven_c, fan="yes" if convection else "no"))
-    brined = bool(dinner.brine.wanted) and not dinner.brine.done and (wish.sold_as or "plain") == "plain"
-    if brined and wish.sold_as is None:
-        assumed(Message("planning-assume-plain"))
-    if dinner.kitchen is None:
-        assumed(Message("planning-assume-stricter"))
-    return Settled(
+    wish, oven = dinner.roast, dinner.oven
+    row = roast_row(wish.kind or "turkey")
+    count = _pieces("count", wish.count, MOST_PIECES)
+    told: list[Message] = []
+    count, mass_kg = (count, wish.mass_kg) if wish.mass_kg is not None else _size_for(dinner, row, count, told.append)
+    settled = Settled(
         dinner,
         row,
         mass_kg,
         count,
-        state,
-        stuffed,
-        wish.sold_as or "plain",
-        target_c,
-        oven_c,
-        convection,
-        ovens,
-        brined,
+        state=wish.state or "thawed",
+        stuffed=bool(wish.stuffed),
+        sold_as=wish.sold_as or "plain",
+        target_c=row.default_target_c if wish.target_c is None else wish.target_c,
+        oven_c=row.usual_oven_c if oven.temperature_c is None else oven.temperature_c,
+        convection=bool(oven.convection),
+        ovens=_pieces("oven.count", oven.count, MOST_OVENS),
+        brined=bool(dinner.brine.wanted) and not dinner.brine.done and (wish.sold_as or "plain") == "plain",
         licensed=dinner.kitchen == "licensed",
         stricter=dinner.kitchen is None,
-        assumptions=tuple(said),
+        assumptions=(),
     )
+    return replace(settled, assumptions=tuple(_assumed(settled, told)))
+
+
+def _assumed(settled: Settled, size: list[Message]) -> Iterator[Message]:
+    """Everything that was filled in, in the order a cook would ask."""
+    wish, oven = settled.dinner.roast, settled.dinner.oven
+    if wish.kind is None:
+        yield Message("planning-assume-kind", roast=Message("roast-turkey"))
+    yield from size
+    if wish.state is None:
+        yield Message("planning-assume-thawed")
+    if wish.stuffed is None and settled.row.poultry:
+        yield Message("planning-assume-unstuffed")
+    if oven.temperature_c is None or oven.convection is None:
+        fan = "yes" if settled.convection else "no"
+        yield Message("planning-assume-oven", oven_c=settled.oven_c, fan=fan)
+    if settled.brined and wish.sold_as is None:
+        yield Message("planning-assume-plain")
+    if settled.stricter:
+        yield Message("planning-assume-stricter")
+
+
+def _pieces(name: str, said: int | None, most: int) -> int:
+    """How many: one where it was not said."""
+    count = 1 if said is None else said
+    OutOfRange.check(name, count, 1, most, "plan a larger dinner in parts")
+    return count
 
 
 def _check_times(dinner: Dinner, now: datetime) -> None:
@@ -178,11 +173,6 @@ def _check_times(dinner: Dinner, now: datetime) -> None:
         raise Impossible("work_from", dinner.work_from, f"is not before {dinner.work_until}", "swap the two")
     if not 0 <= dinner.temper_min <= TEMPER_LIMIT_MIN:
         raise OutOfRange("temper_min", dinner.temper_min, "is not between 0 and 60", "roast it from the refrigerator")
-
-
-def _between(name: str, value: int, low: int, high: int, way_out: str) -> int:
-    OutOfRange.check(name, value, low, high, way_out)
-    return value
 
 
 def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Message], None]) -> tuple[int, float]:
