@@ -334,3 +334,21 @@ def test_the_way_that_is_left_stands_before_why_the_other_is_not():
     reply = talk("frozen 20 lb turkey, dinner tomorrow at 2")
     assert reply.headline.startswith("Not as wished, but this way: roast it from frozen")
     assert reply.lines[0].startswith("A refrigerator thaw takes")
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [
+        ("can I cook chicken to 60C if I hold it an hour", "must reach 74 °C"),
+        ("can I cook turkey to 145 and rest it 10 minutes", "165 °F"),
+        ("is 150 fine for turkey held 5 minutes", "must read 165 °F"),
+        ("left the turkey out 3 hours, can I cook it to 165", "Throw it away"),
+        ("turkey on the counter 5 hours, ok if cooked to 165?", "Throw it away"),
+        ("dejé el pavo fuera 3 horas, ¿puedo cocinarlo a 74?", "Tírelo"),
+        ("how long can I hold the turkey at 140", "Only once it has read 165 °F"),
+        ("cooled the stock on the stove all night, still warm, can I use it", "Throw it away"),
+        ("stock has been cooling on the counter 3 hours", "Throw it away"),
+    ],
+)
+def test_holding_is_no_cooking_and_cooling_unmeasured_is_standing(text, part):
+    assert part in talk(text).headline

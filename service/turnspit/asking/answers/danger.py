@@ -18,6 +18,7 @@ KEPT_FROM_H = 24.0
 """Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
 MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
 """Topics whose words leave open that the food stood out."""
+LONGEST_REST_H = 1.0
 NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
 
@@ -62,7 +63,7 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
     reading_c = enquiry.said("reading.temperature_c")
     if found == "overnight_oven":
         return "" if topic_of(enquiry.text, "safety_stood") else "oven"
-    if found == "pink" and not _bird(enquiry):
+    if found == "pink" and not is_bird(enquiry):
         return "target" if reading_c is None else "reading"
     if found == "cooling" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
         return ""
@@ -74,11 +75,26 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
         return "from_frozen"
     if found in {"", "warm_holding"} and reading_c is not None and topic_of(enquiry.text, "safety_held"):
         return "reading"
+    if found in {"", "warm_holding"} and reading_c is None and _cooks_and_holds(enquiry, found):
+        return "target"
     if found == "" and reading_c is not None and reading_c < NO_ROAST_C and not enquiry.said("reading.place"):
         found = "cold_holding"
     if found in {"", "thaw_method", "cold_holding"} and _thaws_in_air(enquiry):
         return "thaw_place"
     return found
+
+
+def _cooks_and_holds(enquiry: Enquiry, found: str) -> bool:
+    """Whether an end is wished and the hours are those it is held or rests at: no holding of what is cooked already.
+
+    Words of standing out, and hours that no rest takes, are left to be judged as such.
+    """
+    if enquiry.said("roast.target_c") is None:
+        return False
+    if any(topic_of(enquiry.text, table) for table in ("safety_stood", "safety_left", "safety_out")):
+        return False
+    hours = enquiry.said("elapsed_h")
+    return found == "warm_holding" or hours is None or hours <= LONGEST_REST_H
 
 
 def _thaws_in_air(enquiry: Enquiry) -> bool:
@@ -94,7 +110,7 @@ def in_oven(enquiry: Enquiry) -> bool:
     return bool(topic_of(enquiry.text, "safety_in_oven")) and not topic_of(enquiry.text, "safety_cold")
 
 
-def _bird(enquiry: Enquiry) -> bool:
+def is_bird(enquiry: Enquiry) -> bool:
     """Whether it is a bird, as far as was said."""
     kind, subject = enquiry.said("roast.kind"), str(enquiry.said("subject") or "")
     if kind is None:

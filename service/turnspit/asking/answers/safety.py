@@ -18,6 +18,8 @@ from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+WISHES = ("target", "at_risk", "partial_cooking")
+"""Topics in which a wished end temperature is the one to judge; nowhere else is a wish taken for a measurement."""
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
 
@@ -89,7 +91,7 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         topic=_known_topic(topic),
         subject=str(said("subject") or said("roast.kind") or USUAL_KIND),
         elapsed_h=said("brine.hours") if said("elapsed_h") is None else said("elapsed_h"),
-        temperature_c=said("roast.target_c") if reading_c is None else reading_c,
+        temperature_c=said("roast.target_c") if topic in WISHES and reading_c is None else reading_c,
         oven_c=said("oven.temperature_c") or (reading_c if topic == "oven" else None),
         place=place,
         state=_state(enquiry),

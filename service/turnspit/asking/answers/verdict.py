@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.danger import is_bird
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import rule
@@ -63,9 +64,18 @@ def told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
         return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
     if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):
         return Message("asking-safety-back", c=c)
+    if found.rule == "hot-hold" and found.severity == "ok" and c is not None and c < (cooked_c := _cooked_c(enquiry)):
+        return Message("asking-safety-holds", c=c, cooked_c=cooked_c, action=found.action)
     if found.severity == "ok" and found.seen.key == "safety-reads" and c is not None:
         return Message("asking-safety-enough", c=c, action=found.action)
     return Message("asking-safety-finding", seen=found.seen, action=found.action)
+
+
+def _cooked_c(enquiry: Enquiry) -> float:
+    """What the food must have read before it is held hot, in C; nothing for what is no meat."""
+    if str(enquiry.said("subject") or "") in ("gravy", "sauce", "soup", "stock", "potatoes"):
+        return 0.0
+    return rule("poultry-165" if is_bird(enquiry) else "meat-145", "home").limits["core_min_c"]
 
 
 def _may(enquiry: Enquiry) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from turnspit.message import Message
 from turnspit.reference import Kitchen, is_licensed
@@ -10,7 +11,7 @@ from turnspit.safety.finding import Finding, finding, limit, reaches, within
 from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
 from turnspit.safety.questions.keeping_cold import too_warm
-from turnspit.safety.questions.standing import clock_h
+from turnspit.safety.questions.standing import clock_h, left_out
 
 TWO_STAGE = "cooling-two-stage"
 
@@ -42,6 +43,9 @@ def warm_holding(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 def cooling(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Cooked food on its way down, `elapsed_h` after it left the heat."""
     core_c, elapsed_h = question.temperature_c, question.elapsed_h
+    unmeasured = core_c is None and elapsed_h is not None and question.place != "refrigerator"
+    if unmeasured and not within(elapsed_h or 0.0, clock_h(question, kitchen)):  # it may be warm still: it stood out
+        return left_out(replace(question, state="cooked"), kitchen)
     if core_c is None or elapsed_h is None:
         unknown = tuple(name for name in ("temperature_c", "elapsed_h") if getattr(question, name) is None)
         seen = Message("safety-cooling-unknown")

@@ -467,6 +467,7 @@ asking-safety-target-any = { TEMPERATURE(62.78) } for whole beef, lamb, veal and
 asking-safety-cold-enough = { TEMPERATURE($c) } is cold enough: { TEMPERATURE(4.44) } or below.
 asking-refused-together = Those two do not go together, so I plan nothing for them.
 asking-safety-slow-oven = No: { OVEN($c) } is too slow an oven. Set it to { OVEN(162.78) } or more.
+asking-safety-holds = Only once it has read { TEMPERATURE($cooked_c) } everywhere: then { TEMPERATURE($c) } holds it, it does not cook it. { $action }
 asking-safety-enough = { TEMPERATURE($c) } is enough. { $action }
 asking-safety-washed = No: washing raw poultry or meat spreads its germs. Pat it dry with paper, then clean and sanitize what it touched.
 asking-safety-thawed_keeps = Raw poultry keeps 2 days at most in the refrigerator, in a brine or out of it (red meat 3 to 5). After that throw it away.

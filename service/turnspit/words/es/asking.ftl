@@ -467,6 +467,7 @@ asking-safety-target-any = { TEMPERATURE(62.78) } en piezas enteras de res, cord
 asking-safety-cold-enough = { TEMPERATURE($c) } es bastante frío: { TEMPERATURE(4.44) } o menos.
 asking-refused-together = Esas dos cosas no van juntas, así que no planeo nada con ellas.
 asking-safety-slow-oven = No: { OVEN($c) } es un horno demasiado lento. Póngalo a { OVEN(162.78) } o más.
+asking-safety-holds = Solo cuando haya marcado { TEMPERATURE($cooked_c) } por todas partes: entonces { TEMPERATURE($c) } lo mantiene, no lo cocina. { $action }
 asking-safety-enough = { TEMPERATURE($c) } basta. { $action }
 asking-safety-washed = No: lavar aves o carne crudas reparte sus gérmenes. Séquelas con papel y limpie y desinfecte lo que tocaron.
 asking-safety-thawed_keeps = El ave cruda aguanta 2 días como mucho en el refrigerador, en salmuera o sin ella (la carne roja, 3 a 5). Después se tira.
