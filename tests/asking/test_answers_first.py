@@ -343,6 +343,7 @@ def test_the_way_that_is_left_stands_before_why_the_other_is_not():
         ("can I cook turkey to 145 and rest it 10 minutes", "165 °F"),
         ("is 150 fine for turkey held 5 minutes", "must read 165 °F"),
         ("left the turkey out 3 hours, can I cook it to 165", "Throw it away"),
+        ("turkey been in the fridge raw for 5 days since thawing", "Throw it away"),
         ("turkey on the counter 5 hours, ok if cooked to 165?", "Throw it away"),
         ("dejé el pavo fuera 3 horas, ¿puedo cocinarlo a 74?", "Tírelo"),
         ("how long can I hold the turkey at 140", "Only once it has read 165 °F"),

@@ -34,6 +34,8 @@ def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
     if topic_of(enquiry.line, "dangers") == "standing_limit" and not any(map(str.isdigit, enquiry.line)):
         return "standing_limit"
+    if topic_of(enquiry.line, "dangers") == "thawed_keeps":
+        return "thawed_keeps"
     found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
     hours, reading_c = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
     found = _as_meant(enquiry, found)
