@@ -66,6 +66,19 @@ def _from_to(first: Number | float, _: str | None, last: Number | float, __: str
 
 
 @grammar.rule(
+    "<number> <people> ,|(|and|y? <number> <part_of> <people>",
+    "<feeds>|<for> <number> ,|(|and|y? <number> <part_of> <people>",
+    "<number> <people> ,|(? <including> <number> <people>",
+    "<feeds>|<for> <number> ,|(? <including> <number> <people>",
+    gives="<covers>",
+)
+def _of_whom_some(*values: object) -> Covers | None:
+    """`we're 9, two of us kids`: those two are among the nine."""
+    whole, part = (number(value).value for value in values if isinstance(value, Number))
+    return covers(whole) if whole >= part else None
+
+
+@grammar.rule(
     "<number> <people> and|<and_sign>|,? <number> <people>",
     "<number> and|<and_sign> <number> <people>",
     gives="<covers>",
