@@ -31,6 +31,17 @@ from turnspit.quantities.oven import (
 from turnspit.quantities.pans import Pan, box_pan, pan, round_pan
 from turnspit.quantities.reading import read_amount, take_amount
 from turnspit.quantities.registry import registry
+from turnspit.quantities.typed import (
+    typed_amount,
+    typed_celsius,
+    typed_hours,
+    typed_kilograms,
+    typed_litres,
+    typed_metres,
+    typed_number,
+    typed_whole,
+    unit_asked,
+)
 from turnspit.quantities.units import (
     REGIONS,
     Region,
@@ -90,7 +101,16 @@ __all__ = [
     "take_number",
     "take_range",
     "tolerance_for",
+    "typed_amount",
+    "typed_celsius",
+    "typed_hours",
+    "typed_kilograms",
+    "typed_litres",
+    "typed_metres",
+    "typed_number",
+    "typed_whole",
     "unit",
+    "unit_asked",
     "unit_named",
     "varies_by_region",
     "write_amount",
