@@ -18,6 +18,7 @@ from turnspit.safety.lethality import (
 )
 from turnspit.safety.log import CORRECTIVES, LOG_KINDS, Corrective, Log, LogEntry, LogKind
 from turnspit.safety.logcheck import INTERVAL_MIN, Gap, LogVerdict, check_log
+from turnspit.safety.pasted import read_measured
 from turnspit.safety.plan import PlanFacts, PlanVerdict, check_plan
 from turnspit.safety.proof import Conditions, Measured, Moisture, Proof, prove
 from turnspit.safety.question import TOPICS, SafetyQuestion, Topic
@@ -74,6 +75,7 @@ __all__ = [
     "probe_error_k",
     "probe_is_true",
     "prove",
+    "read_measured",
     "sheet_rows",
     "species_of",
     "staff_card",
