@@ -85,7 +85,6 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
     if _is_thanks(line):
         return moves.thanked()
     text = _text(line, reading, conversation)
-    day = reading.kept.get("day") or ""
     enquiry = Enquiry(
         reading.understood, reader, line.now, line.kitchen, text, reading.topic, day, _likely_kind(line, reading)
     )

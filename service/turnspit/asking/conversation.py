@@ -37,6 +37,7 @@ class Conversation:
     answered: str = ""
     lone: float | None = None
 
+    meal: str = ""
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
         return {
@@ -56,6 +57,7 @@ class Conversation:
             "lone": self.lone,
         }
 
+            "meal": self.meal,
     @classmethod
     def from_document(cls, document: Mapping[str, Any]) -> Conversation:
         """The conversation that `document` was made from; keys that an older one lacks take their defaults."""

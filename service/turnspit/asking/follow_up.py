@@ -104,7 +104,7 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
         )
     if held is None:
         if before.day and clock is not None and not scene.has("<when_day>"):
-            at = next_after(scene.now, clock, date.fromisoformat(before.day), "", "dinner")
+            at = next_after(scene.now, clock, date.fromisoformat(before.day), "", before.meal or "dinner")
             scene.change("serve_at", at.isoformat())
         return
     served = datetime.fromisoformat(held)
@@ -219,11 +219,13 @@ def _kept(
     scene: Scene, before: Conversation, merged: Mapping[str, Any], shelved: Mapping[str, Any]
 ) -> dict[str, Any]:
     day = scene.hints.get("day")
+    meal = next((item.tags["<meal>"] for _, item in scene.find("<meal>")), before.meal)
     return {
         "units": scene.usual or before.units,
         "day": "" if "serve_at" in merged else day.isoformat() if day is not None else before.day,
         "shelved": dict(shelved),
         "lone": lone_number(scene),
+        "meal": "" if "serve_at" in merged else meal,
     }
 
 

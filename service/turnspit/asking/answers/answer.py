@@ -16,6 +16,11 @@ if TYPE_CHECKING:  # the planning room loads the heat model, which a question ab
 
 Item = TypeVar("Item")
 NAMED_SOURCES = 4
+USUAL_HOURS = {
+    "en": {"breakfast": 9, "brunch": 11, "lunch": 13, "dinner": 18},
+    "es": {"breakfast": 9, "brunch": 12, "lunch": 14, "dinner": 21},
+}
+"""The hour of a meal that is said without one (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +36,7 @@ class Enquiry:
     text: str = ""
     topic: str = ""
     day: str = ""
+    meal: str = ""
     likely_kind: str = ""
 
     @property
@@ -48,6 +54,11 @@ class Enquiry:
         return node
 
     def moment(self, path: str) -> datetime | None:
+    @property
+    def usual_hour(self) -> int:
+        """The hour of the day at which such a meal is on the table, where the reader lives."""
+        return USUAL_HOURS[self.reader.language][self.meal or "dinner"]
+
         """The time at a path, aware, as it was said."""
         value = self.said(path)
         return datetime.fromisoformat(value) if isinstance(value, str) else value

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, datetime, time, timedelta
 from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
@@ -34,7 +34,6 @@ PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-
 TOLD_TASKS = ("rest", "carve")
 PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
 """Roasts that are served pink; which one it is changes the times much."""
-USUAL_HOURS = (17, 18, 19)
 POUND_KG = 0.45359237
 
 
@@ -43,7 +42,7 @@ def answer(enquiry: Enquiry) -> Answer:
     if holding.is_early(enquiry):
         return holding.early(Taken(enquiry))
     if enquiry.said("serve_at") is None and enquiry.said("start_at") is None:
-        return _without_time(enquiry)
+        return _on_a_day(enquiry) if enquiry.day else _without_time(enquiry)
     from turnspit.planning import plan_dinner, timetable_document
 
     wish = dinner_of(enquiry)
@@ -67,7 +66,7 @@ def answer(enquiry: Enquiry) -> Answer:
         question=Message("asking-ask-kind") if unclear else None,
         choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
         asks="roast.kind" if unclear else "",
-        next=_next(timetable, enquiry.reader),
+        next=_next(enquiry, timetable),
         data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
     )
 
@@ -83,10 +82,35 @@ def _has_no_time_to_brine(timetable: Timetable) -> bool:
 
 def _without_time(enquiry: Enquiry) -> Answer:
     today = enquiry.now.replace(minute=0, second=0, microsecond=0)
-    hours = [today.replace(hour=hour) for hour in USUAL_HOURS]
-    times = [at if at > enquiry.now else at + timedelta(days=1) for at in hours]
+    times = [at if at > enquiry.now else at + timedelta(days=1) for at in _around(enquiry, today)]
+    return _asking_when(roast_time.answer(enquiry), times)
+
+
+def _on_a_day(enquiry: Enquiry) -> Answer:
+    """A day without its hour is planned for the usual one, which is said and asked."""
+    day = datetime.combine(date.fromisoformat(enquiry.day), time(), enquiry.now.tzinfo)
+    at = day.replace(hour=enquiry.usual_hour)
+    if at <= enquiry.now and day.date() == enquiry.now.date():
+        return _without_time(enquiry)
+    planned = answer(replace(enquiry, understood={**enquiry.understood, "serve_at": at.isoformat()}))
+    if planned.question is not None:
+        return planned
+    told = Message("asking-taken-hour", at=at)
+    return _asking_when(
+        replace(
+            planned, assumptions=(told, *planned.assumptions), assumed={"serve_at": at.isoformat(), **planned.assumed}
+        ),
+        _around(enquiry, day),
+    )
+
+
+def _around(enquiry: Enquiry, day: datetime) -> list[datetime]:
+    return [day.replace(hour=hour) for hour in range(enquiry.usual_hour - 1, enquiry.usual_hour + 2)]
+
+
+def _asking_when(told: Answer, times: list[datetime]) -> Answer:
     return replace(
-        roast_time.answer(enquiry),
+        told,
         question=Message("asking-ask-serve_at"),
         choices=tuple(Message("asking-choice-at", at=at) for at in times),
         asks="serve_at",
@@ -183,13 +207,13 @@ def _cautions(timetable: Timetable) -> tuple[Caution, ...]:
     return tuple(said for said in found if said.severity != "info" or said.rule in ALWAYS_SAID)
 
 
-def _next(timetable: Timetable, reader: Reader) -> tuple[Message, ...]:
+def _next(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
     case = timetable.forecast.case if timetable.forecast else None
     lines = []
     if case is not None:
-        lines.append(Message("asking-next-make-it", kg=_larger(case.kind, case.mass_kg, reader)))
+        lines.append(Message("asking-next-make-it", kg=_larger(case.kind, case.mass_kg, enquiry.reader)))
     lines.append(Message("asking-next-push", at=timetable.serve_at + timedelta(hours=1)))
-    if case is not None and case.state == "thawed":
+    if enquiry.said("roast.state") in {None, "thawed"} and case is not None and case.state == "thawed":
         lines.append(Message("asking-next-frozen"))
     lines.append(Message("asking-next-why"))
     return tuple(lines[:3])

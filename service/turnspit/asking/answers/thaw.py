@@ -46,7 +46,8 @@ def answer(enquiry: Enquiry) -> Answer:
         "cold_water": (in_water, in_cold, from_frozen),
         "keeps": (Message("asking-thaw-keeps"), in_cold, in_water),
     }.get(topic, (in_cold, in_water, from_frozen, Message("asking-thaw-keeps")))
-    told = [*_enough(enquiry, cold, water, topic), *_by_day(enquiry, cold), headline, *lines]
+    by_day = _by_day(enquiry, cold)
+    told = [*_enough(enquiry, cold, water, topic), *by_day, headline, *lines]
     headline, lines = told[0], told[1:]
     timetable = _dinner(enquiry)
     if timetable is not None:
@@ -55,7 +56,7 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=headline,
         lines=(*lines, *_licensed_lines(enquiry, water)),
         reasons=_reasons(cold, water),
-        assumptions=taken.assumptions,
+        assumptions=(*taken.assumptions, *(Message("asking-taken-noon", at=m.values["by"]) for m in by_day)),
         assumed=taken.assumed,
         cautions=(*cold.cautions, *water.cautions, *_cautions(enquiry, water)),
         next=(

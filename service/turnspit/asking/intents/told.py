@@ -42,7 +42,8 @@ def _brine(piece: Piece) -> bool:
 
 
 def _state(piece: Piece) -> bool:
-    return piece.of_frozen and not piece.said("covers")
+    # "frozen 16 lb turkey, dinner in 4 days" is a dinner without its hour.
+    return piece.of_frozen and not (piece.said("covers") or (piece.has("<meal>") and piece.has("<when_day>")))
 
 
 def _covers(piece: Piece) -> bool:
