@@ -86,7 +86,15 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         return moves.thanked()
     text = _text(line, reading, conversation)
     enquiry = Enquiry(
-        reading.understood, reader, line.now, line.kitchen, text, reading.topic, day, _likely_kind(line, reading)
+        reading.understood,
+        reader,
+        line.now,
+        line.kitchen,
+        text,
+        reading.topic,
+        day=reading.kept.get("day") or "",
+        meal=reading.kept.get("meal") or "",
+        likely_kind=_likely_kind(line, reading),
     )
     answer = together(answers_to(reading.intents, enquiry))
     if reading.move == "why":
