@@ -1,5 +1,5 @@
-"""Limits of the FDA Food Code 2022 (read in the states' adopted copies of the 2017 text; that 2022 keeps the figures is
-from memory) and of the federal consumer guidance: at, just under and just over each boundary. Sections beside each."""
+"""Limits of the FDA Food Code 2022 and of the federal consumer guidance: at, just under and just over each boundary.
+Sections beside each."""
 
 from datetime import UTC, datetime, timedelta
 
@@ -34,9 +34,9 @@ LIMITS_F = [
     ("hot-hold", "licensed", "food_min_c", 135),  # 3-501.16(A)(1)
     ("hot-hold", "licensed", "roast_min_c", 130),  # 3-501.16(A)(1)
     ("cold-hold", "licensed", "food_max_c", 41),  # 3-501.16(A)(2)
-    ("roast-oven", "licensed", "still_under_4_5_kg_min_c", 350),  # 3-401.11(B)(1)
-    ("roast-oven", "licensed", "convection_under_4_5_kg_min_c", 325),  # 3-401.11(B)(1)
-    ("roast-oven", "licensed", "from_4_5_kg_min_c", 250),  # 3-401.11(B)(1)
+    ("roast-oven", "licensed", "still_under_4_5_kg_min_c", 350),  # 3-401.11(B)(2)
+    ("roast-oven", "licensed", "convection_under_4_5_kg_min_c", 325),  # 3-401.11(B)(2)
+    ("roast-oven", "licensed", "from_4_5_kg_min_c", 250),  # 3-401.11(B)(2)
     ("poultry-165", "home", "core_min_c", 165),  # Safe Minimum Internal Temperature Chart
     ("meat-145", "home", "core_min_c", 145),  # Safe Minimum Internal Temperature Chart
     ("ground-160", "home", "core_min_c", 160),  # Safe Minimum Internal Temperature Chart
@@ -66,7 +66,7 @@ BOUNDARIES = [
         "temperature_c",
         130,
         ("stop", "warn", "warn"),
-    ),  # 3-401.11(B)(2)
+    ),  # 3-401.11(B)(1)
     ("reheat", "licensed", {}, "temperature_c", 165, ("stop", "ok", "ok")),  # 3-403.11
     ("warm_holding", "licensed", {"elapsed_h": 5.0}, "temperature_c", 135, ("stop", "ok", "ok")),  # 3-501.16(A)(1)
     (
@@ -94,7 +94,7 @@ BOUNDARIES = [
         "oven_c",
         350,
         ("warn", "ok", "ok"),
-    ),  # 3-401.11(B)(1)
+    ),  # 3-401.11(B)(2)
     (
         "oven",
         "licensed",
@@ -110,7 +110,7 @@ BOUNDARIES = [
         "oven_c",
         250,
         ("stop", "ok", "ok"),
-    ),  # 3-401.11(B)(1)
+    ),  # 3-401.11(B)(2)
     ("reading", "home", {"subject": "turkey"}, "temperature_c", 165, ("stop", "ok", "ok")),
     ("reading", "home", {"subject": "pork_loin"}, "temperature_c", 145, ("stop", "ok", "ok")),
     ("reading", "home", {"subject": "ground"}, "temperature_c", 160, ("stop", "ok", "ok")),
@@ -168,7 +168,7 @@ def test_cooling_at_and_beside_its_limits(readings_f, severe):
     assert check_log(log, end, "licensed", interval_min=600, finished=True).severity == severe
 
 
-def test_every_cell_of_the_whole_roast_table():  # 3-401.11(B)(2)
+def test_every_cell_of_the_whole_roast_table():  # 3-401.11(B)(1)
     for row in table("food_code_roasts").rows:
         at_c = celsius(row["printed_f"])
         assert hold_min(at_c) == pytest.approx(row["hold_s"] / 60)

@@ -11,7 +11,7 @@ from turnspit.reference.rules import LIMIT_TOLERANCE
 def hold_min(core_c: float) -> float | None:
     """Minutes all parts must be held at `core_c`; 0 from 70 C (158 F), None below the first row (54.4 C, 130 F).
 
-    Between rows the longer time of the cooler row holds. Source: FDA Food Code 3-401.11(B)(2).
+    Between rows the longer time of the cooler row holds. Source: FDA Food Code 3-401.11(B)(1).
     """
     reached = [seconds for row_c, seconds in _rows() if core_c >= row_c - LIMIT_TOLERANCE]
     return reached[-1] / 60 if reached else None
