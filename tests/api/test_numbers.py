@@ -1,5 +1,6 @@
 """The numeric rooms over HTTP: the right thing is passed down, and what comes back has the form of the contract."""
 
+from dataclasses import fields
 from typing import Any
 
 import pytest
@@ -8,10 +9,10 @@ from turnspit.api.schemas.brines import BRINE_EXAMPLE
 from turnspit.api.schemas.chills import CHILL_EXAMPLE
 from turnspit.api.schemas.logs import LOG_EXAMPLE
 from turnspit.api.schemas.recipes import SCALE_EXAMPLE
-from turnspit.api.schemas.safety import CHECK_EXAMPLE
+from turnspit.api.schemas.safety import CHECK_EXAMPLE, PlanFactsBody, QuestionBody
 from turnspit.brine import BrineCase, plan_brine
 from turnspit.heat import ChillCase, OvenStep, RoastCase, forecast_chill, forecast_roast
-from turnspit.safety import plan_cooling
+from turnspit.safety import PlanFacts, SafetyQuestion, plan_cooling
 
 ROAST = {"kind": "turkey", "mass_kg": 6.0}
 Q = {"p10", "p50", "p90"}
@@ -147,6 +148,42 @@ def test_a_question_is_checked(api: Any) -> None:
     first, last = given["findings"][0], given["findings"][-1]
     assert (first["rule"], first["do"], first["kitchen"]) == ("two-hours", "discard", "home")
     assert last["rule"] == "local-codes"
+
+
+def test_a_question_can_say_all_that_the_safety_room_hears() -> None:
+    heard = {each.name for each in fields(SafetyQuestion)}
+    assert set(QuestionBody.model_fields) - {"probe_error_k"} == heard
+    assert set(PlanFactsBody.model_fields) == {each.name for each in fields(PlanFacts)}
+
+
+def test_food_that_was_measured_hot_all_the_time_has_not_begun_its_hours(api: Any) -> None:
+    asked = {"topic": "left_out", "subject": "gravy", "elapsed_h": 3, "temperature_c": 65}
+    assert post(api, "/v1/safety/checks", {"question": asked})["grade"] == "stop"
+    assert post(api, "/v1/safety/checks", {"question": {**asked, "held": True}})["grade"] == "info"
+
+
+@pytest.mark.parametrize("error_k", [2, -2])
+def test_a_probe_that_is_false_never_makes_an_answer_milder(api: Any, error_k: float) -> None:
+    hot = {"topic": "reading", "subject": "turkey", "temperature_c": 75}
+    cold = {"topic": "cold_holding", "temperature_c": 4}
+    for asked, turned in ((hot, error_k > 0), (cold, error_k < 0)):
+        plain, told = (
+            post(api, "/v1/safety/checks", {"question": {**asked, "probe_error_k": error}})["grade"]
+            for error in (0, error_k)
+        )
+        assert (plain, told) == ("info", "stop" if turned else "info")
+    entries = [{"at": "2026-11-26T20:00:00-05:00", "who": "AB", "temperature_c": 61}]
+    log = {"kind": "hot_holding", "item": "gravy", "entries": entries, "probe_error_k": error_k}
+    given = post(api, "/v1/safety/checks", {"log": log, "now": "2026-11-26T20:10:00-05:00", "kitchen": "home"})
+    assert given["grade"] == ("warn" if error_k > 0 else "ok")
+
+
+@pytest.mark.parametrize(("interval_min", "status"), [(0.5, 422), (1, 200), (1440, 200), (1441, 422)])
+def test_an_interval_lies_between_a_minute_and_a_day(api: Any, interval_min: float, status: int) -> None:
+    log = {"kind": "thaw", "item": "turkey", "entries": [], "interval_min": interval_min}
+    assert api.post("/v1/safety/checks", {"log": log}).status_code == status
+    kept = api.post("/v1/logs", {"kind": "thaw", "item": "turkey", "interval_min": interval_min})
+    assert kept.status_code == (201 if status == 200 else status)
 
 
 def test_a_plan_that_breaks_a_rule_names_the_nearest_that_does_not(api: Any) -> None:

@@ -10,11 +10,11 @@ from pydantic import AwareDatetime, ConfigDict, Field, model_validator
 from turnspit.api.schemas.common import Body, Given, Number, ReaderFields, Whole, Yes, Zone
 from turnspit.api.schemas.safety import FindingGiven, GapGiven, Kitchen, Word
 from turnspit.safety import Corrective, Grade, Log, LogKind, LogVerdict
+from turnspit.safety.logcheck import INTERVAL_MIN_RANGE
 from turnspit.words import Reader
 
 LOG_EXAMPLE: dict[str, Any] = {"kind": "cooling", "item": "turkey stock", "kitchen": "licensed"}
 ENTRY_EXAMPLE: dict[str, Any] = {"who": "AB", "temperature_c": 57.5}
-DAY_MIN = 1440
 
 
 class NewLogBody(Body):
@@ -26,7 +26,10 @@ class NewLogBody(Body):
     item: Annotated[str, Field(min_length=1, max_length=200)]
     kitchen: Kitchen | None = Field(default=None, description="Unstated, the stricter of both kitchens' rules leads.")
     interval_min: Number | None = Field(
-        default=None, gt=0, le=DAY_MIN, description="The kitchen's own monitoring interval."
+        default=None,
+        ge=INTERVAL_MIN_RANGE[0],
+        le=INTERVAL_MIN_RANGE[1],
+        description="The kitchen's own monitoring interval.",
     )
     timezone: Zone | None = Field(default=None, description="In which its times are told; by default the server's.")
 

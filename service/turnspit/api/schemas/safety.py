@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 from typing import Annotated, Any, Literal, Self
 
@@ -11,6 +12,7 @@ from turnspit.api.schemas.chills import ChillPart
 from turnspit.api.schemas.common import Body, Given, Number, Q, TimedFields, Whole, Yes
 from turnspit.api.schemas.lethality import LethalityBody, LethalityGiven
 from turnspit.safety import (
+    GRADES,
     CoolingPlan,
     Corrective,
     Finding,
@@ -23,9 +25,11 @@ from turnspit.safety import (
     check_log,
     check_plan,
     check_question,
+    corrected_c,
     grade,
     plan_cooling,
 )
+from turnspit.safety.logcheck import INTERVAL_MIN_RANGE
 from turnspit.safety.plan import PlanThaw
 from turnspit.safety.question import Method, State
 from turnspit.words import Reader, say
@@ -36,6 +40,15 @@ CHECK_EXAMPLE: dict[str, Any] = {
 }
 Word = Annotated[str, Field(max_length=40)]
 Kitchen = Literal["home", "licensed"]
+ProbeError = Annotated[
+    Number,
+    Field(
+        ge=-20,
+        le=20,
+        description="How much the probe reads too high, in K. A reading is judged with and without it, the graver"
+        " answer is given.",
+    ),
+]
 
 
 class QuestionBody(Body):
@@ -57,8 +70,18 @@ class QuestionBody(Body):
     convection: Yes = False
     injected: Yes = False
     cooked_after: Yes | None = None
+    held: Yes = Field(default=False, description="`temperature_c` was measured the whole time, not only now.")
+    bought_stuffed: Yes = Field(default=False, description="Sold stuffed and frozen, with a mark of inspection.")
     procedure: Yes = Field(default=False, description="A written, approved procedure is followed.")
     at_risk: Yes = False
+    probe_error_k: ProbeError = 0.0
+
+    def questions(self) -> tuple[SafetyQuestion, ...]:
+        """As the safety room takes it: as it was read, and as the error of the probe makes it."""
+        asked = SafetyQuestion(**self.model_dump(exclude={"probe_error_k"}))
+        if self.temperature_c is None or self.topic == "thermometer" or not self.probe_error_k:
+            return (asked,)
+        return asked, replace(asked, temperature_c=corrected_c(self.temperature_c, self.probe_error_k))
 
 
 class PlanFactsBody(Body):
@@ -86,6 +109,7 @@ class PlanFactsBody(Body):
     hold_c: Number | None = None
     hold_h: Number | None = None
     standing_h: Number | None = None
+    ambient_c: Number | None = None
     finished_another_day: Yes = False
 
 
@@ -106,14 +130,15 @@ class EntryBody(Body):
             raise ValueError("an entry is either a reading (temperature_c) or an action")
         return self
 
-    def added_to(self, log: Log) -> Log:
-        """The log with this entry. Raises what the safety room raises."""
+    def added_to(self, log: Log, error_k: float) -> Log:
+        """The log with this entry, the error of the probe taken off. Raises what the safety room raises."""
         if self.action is not None:
             return log.act(self.action, self.at, self.who, note=self.note)
         assert self.temperature_c is not None
+        core_c = corrected_c(self.temperature_c, error_k)
         if self.corrects is not None:
-            return log.correct(self.corrects, self.temperature_c, self.who, self.at, self.note)
-        return log.reading(self.at, self.temperature_c, self.who, station=self.station)
+            return log.correct(self.corrects, core_c, self.who, self.at, self.note)
+        return log.reading(self.at, core_c, self.who, station=self.station)
 
 
 class LogBody(Body):
@@ -122,14 +147,23 @@ class LogBody(Body):
     kind: LogKind
     item: Annotated[str, Field(max_length=200)]
     entries: list[EntryBody] = Field(max_length=2000)
-    interval_min: Number | None = Field(default=None, gt=0, description="The kitchen's own monitoring interval.")
+    interval_min: Number | None = Field(
+        default=None,
+        ge=INTERVAL_MIN_RANGE[0],
+        le=INTERVAL_MIN_RANGE[1],
+        description="The kitchen's own monitoring interval.",
+    )
+    probe_error_k: ProbeError = 0.0
     finished: Yes = Field(default=False, description="It has been served or stored.")
 
-    def log(self) -> Log:
-        """As the safety room takes it."""
+    def logs(self) -> tuple[Log, ...]:
+        """As the safety room takes it: as it was read, and as the error of the probe makes it."""
+        return tuple(self._log(error_k) for error_k in sorted({0.0, self.probe_error_k}, key=abs))
+
+    def _log(self, error_k: float) -> Log:
         log = Log(self.kind, self.item)
         for entry in self.entries:
-            log = entry.added_to(log)
+            log = entry.added_to(log, error_k)
         return log
 
 
@@ -237,7 +271,10 @@ def checked(body: CheckBody, kitchen: Kitchen | None, reader: Reader) -> CheckGi
         return [FindingGiven.of(finding, reader) for finding in findings]
 
     if body.question is not None:
-        findings = check_question(SafetyQuestion(**body.question.model_dump()), kitchen)
+        findings = max(
+            (check_question(asked, kitchen) for asked in body.question.questions()),
+            key=lambda found: GRADES.index(grade(found)),
+        )
         return CheckGiven(grade=grade(findings), findings=told(findings))
     if body.plan is not None:
         plan = check_plan(PlanFacts(**body.plan.model_dump()), kitchen)
@@ -245,7 +282,13 @@ def checked(body: CheckBody, kitchen: Kitchen | None, reader: Reader) -> CheckGi
             grade=grade(plan.findings), findings=told(plan.findings), allowed=plan.allowed, changed=dict(plan.changed)
         )
     if body.log is not None:
-        log = check_log(body.log.log(), reader.now, kitchen, body.log.interval_min, body.log.finished)
+        log = max(
+            (
+                check_log(kept, reader.now, kitchen, body.log.interval_min, body.log.finished)
+                for kept in body.log.logs()
+            ),
+            key=lambda verdict: GRADES.index(verdict.severity),
+        )
         return CheckGiven(
             grade=log.severity,
             findings=told(log.findings),
