@@ -11,6 +11,7 @@ from turnspit.quantities import (
     typed_celsius,
     typed_hours,
     typed_kilograms,
+    typed_kilograms_or_litres,
     typed_litres,
     typed_metres,
     typed_number,
@@ -49,6 +50,13 @@ def test_an_amount_is_read_in_si(read: Callable[[str], float], text: str, value:
 def test_a_bare_temperature_takes_the_degrees_beside_it_and_its_own_before_those() -> None:
     assert typed_celsius("212", "F") == pytest.approx(100.0)
     assert typed_celsius("100 C", "F") == pytest.approx(100.0)
+
+
+def test_an_amount_of_food_is_a_mass_or_a_volume_by_its_unit() -> None:
+    assert typed_kilograms_or_litres("8 L") == (None, 8.0)
+    assert typed_kilograms_or_litres("500 g") == (0.5, None)
+    with pytest.raises(TurnspitError, match="measures length"):
+        typed_kilograms_or_litres("2 in")
 
 
 def test_a_unit_is_kept_as_written_but_for_degrees() -> None:

@@ -10,7 +10,7 @@ import re
 from turnspit.errors import Impossible
 from turnspit.quantities.numbers import plain
 from turnspit.quantities.reading import read_amount
-from turnspit.quantities.units import kilograms, litres, metres
+from turnspit.quantities.units import kilograms, litres, metres, unit
 
 DEGREES = {f"{sign}{letter}": f"deg{letter.upper()}" for letter in "cf" for sign in ("", "°", "º", "deg")}
 """Of a temperature; "c" alone is a cup everywhere else."""
@@ -75,6 +75,12 @@ def typed_kilograms(text: str) -> float:
 def typed_litres(text: str) -> float:
     """A volume in L. Raises Impossible and Unknown."""
     return litres(*_with_unit(text, "volume", '"5 gal" or "20 L"'))
+
+
+def typed_kilograms_or_litres(text: str) -> tuple[float | None, float | None]:
+    """An amount of food as (kg, None) or (None, L), by the unit written. Raises Impossible and Unknown."""
+    value, name = _with_unit(text, "amount", '"8 L" or "10 lb"')
+    return (None, litres(value, name)) if unit(name).dimension == "volume" else (kilograms(value, name), None)
 
 
 def typed_metres(text: str) -> float:

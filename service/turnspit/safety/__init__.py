@@ -6,6 +6,7 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 
 from turnspit.safety.allergy import DishFinding, check_allergens
 from turnspit.safety.cooling import CoolingPlan, depth_that_cools, plan_cooling
+from turnspit.safety.cooling_case import PLACES, Place, cooling_case
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
 from turnspit.safety.lethality import (
     HoldTable,
@@ -32,6 +33,7 @@ __all__ = [
     "GRADES",
     "INTERVAL_MIN",
     "LOG_KINDS",
+    "PLACES",
     "TOPICS",
     "CardSection",
     "Conditions",
@@ -49,6 +51,7 @@ __all__ = [
     "LogVerdict",
     "Measured",
     "Moisture",
+    "Place",
     "PlanFacts",
     "PlanVerdict",
     "Proof",
@@ -61,6 +64,7 @@ __all__ = [
     "check_log",
     "check_plan",
     "check_question",
+    "cooling_case",
     "corrected_c",
     "depth_that_cools",
     "forecast_log10",
