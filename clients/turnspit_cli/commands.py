@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 
 import typer
 
-from turnspit_cli import logs, verbs
+from turnspit_cli import logs, recipes, safety, verbs
 
 REFUSED, FAULT = 2, 1
 
@@ -62,9 +62,9 @@ def serve(
     run(host, port)
 
 
-app.add_typer(verbs.recipe, name="recipe")
+app.add_typer(recipes.recipe, name="recipe")
 app.add_typer(logs.log, name="log")
-for verb in (verbs.convert, verbs.brine, verbs.size, verbs.check):
+for verb in (verbs.size, verbs.brine, verbs.convert, safety.check, safety.cool, safety.lethality):
     app.command()(verb)
 
 

@@ -9,23 +9,23 @@ from typing import TYPE_CHECKING, Annotated, Any, Literal, Protocol
 
 import typer
 
-from turnspit_cli.asked import celsius
-from turnspit_cli.verbs import (
+from turnspit_cli.telling import (
     AsJson,
+    Document,
     KitchenOption,
     LanguageOption,
     UnitsOption,
+    findings,
+    label,
     reader,
     request,
     show,
-    told_findings,
 )
 
 if TYPE_CHECKING:
     from turnspit.api import Service
     from turnspit.words import Reader
 
-Document = dict[str, Any]
 Server = Annotated[str | None, typer.Option(help="A running service; by default the database it would use.")]
 Who = Annotated[str, typer.Option(help="Initials of who measured or did it.")]
 
@@ -65,16 +65,19 @@ def add(
     language: LanguageOption = "en",
 ) -> None:
     """Add one entry and tell how it stands: turnspit log add ID --who AB --temperature "136 F"."""
+    from turnspit.quantities import typed_celsius
+
+    asker = reader(units, language)
     entry: Document = {"who": who, "station": station, "note": note, "finished": finished}
     more = {
-        "temperature_c": None if temperature is None else celsius(temperature),
+        "temperature_c": None if temperature is None else typed_celsius(temperature),
         "action": action,
         "corrects": corrects,
         "at": at,
     }
     entry |= {name: value for name, value in more.items() if value is not None}
-    with _keeper(server, reader(units, language)) as keeper:
-        show(keeper.add(log_id, entry), as_json, _told)
+    with _keeper(server, asker) as keeper:
+        show(keeper.add(log_id, entry), as_json, lambda given: _told(given, asker))
 
 
 @log.command("show")
@@ -88,18 +91,20 @@ def show_log(
     language: LanguageOption = "en",
 ) -> None:
     """Show a log and how it stands now."""
-    with _keeper(server, reader(units, language)) as keeper:
+    asker = reader(units, language)
+    with _keeper(server, asker) as keeper:
         if csv:
             print(keeper.csv(log_id), end="", flush=True)
         else:
-            show(keeper.read(log_id), as_json, _told)
+            show(keeper.read(log_id), as_json, lambda given: _told(given, asker))
 
 
 @log.command("list")
-def list_logs(*, server: Server = None, as_json: AsJson = False) -> None:
+def list_logs(*, server: Server = None, as_json: AsJson = False, language: LanguageOption = "en") -> None:
     """List the logs last begun, each with how it stands."""
-    with _keeper(server, reader("us", "en")) as keeper:
-        show(keeper.all(), as_json, lambda given: "\n".join(map(_named, given["logs"])))
+    asker = reader("us", language)
+    with _keeper(server, asker) as keeper:
+        show(keeper.all(), as_json, lambda given: "\n".join(_named(one, asker) for one in given["logs"]))
 
 
 class Keeper(Protocol):
@@ -208,20 +213,34 @@ def _keeper(server: str | None, asker: Reader) -> Iterator[Keeper]:
         store.close()
 
 
-def _named(one: Document) -> str:
-    standing = "THROWN AWAY" if one["closed"] else str(one["grade"]).upper()
-    return f"{one['id']}  {one['kind']}  {one['item']}  {standing}"
+def _named(one: Document, asker: Reader) -> str:
+    return "  ".join((one["id"], _kind(one, asker), one["item"], _standing(one, asker)))
 
 
-def _told(given: Document) -> str:
-    standing = "THROWN AWAY" if given["closed"] else given["grade"].upper()
-    lines = [f"{given['kind']}: {given['item']}: {standing}"]
+def _kind(log: Document, asker: Reader) -> str:
+    return label(f"log-{log['kind']}", asker)
+
+
+def _standing(log: Document, asker: Reader) -> str:
+    return label("log-closed" if log["closed"] else f"grade-{log['grade']}", asker)
+
+
+def _told(given: Document, asker: Reader) -> str:
+    lines = [": ".join((_kind(given, asker), given["item"], _standing(given, asker)))]
     for entry in given["entries"]:
-        core_c = entry["temperature_c"]
-        read = "" if core_c is None else f"{core_c * 1.8 + 32:.0f} F ({core_c:.1f} C)"
-        done = entry["action"] or ("finished" if entry["finished"] else "")
-        gone = "" if entry["stands"] else "  (replaced)"
-        said = f"{entry['number']:3}  {entry['at']}  {entry['who']}  {read or done} {entry['note']}"
+        gone = "" if entry["stands"] else f"  ({label('log-replaced', asker)})"
+        said = f"{entry['number']:3}  {entry['at']}  {entry['who']}  {_seen(entry, asker)} {entry['note']}"
         lines.append(said.rstrip() + gone)
-    lines += [f"     nothing measured from {gap['since']} to {gap['until']}" for gap in given["gaps"]]
-    return "\n".join([*lines, told_findings(given)])
+    for gap in given["gaps"]:
+        lines.append(f"     {label('log-gap', asker, since=gap['since'], until=gap['until'])}")
+    return "\n".join([*lines, findings(given, asker)])
+
+
+def _seen(entry: Document, asker: Reader) -> str:
+    """What was read, done or ended."""
+    core_c = entry["temperature_c"]
+    if core_c is not None:
+        return f"{core_c * 1.8 + 32:.0f} F ({core_c:.1f} C) {entry['station']}".rstrip()
+    if entry["action"]:
+        return label(f"log-{entry['action']}", asker)
+    return label("log-finished", asker) if entry["finished"] else ""

@@ -57,6 +57,55 @@ def test_a_verb_prints_the_json_of_its_route(server: str, args: tuple[str, ...],
     assert given(*args) == httpx.post(server + path, json=body).json()
 
 
+def test_a_cooling_by_depth_by_pan_and_in_a_pot(server: str) -> None:
+    told = printed("cool", "stock", "--depth", "6 in")
+    assert told.startswith("STOP: ")
+    assert "would make it there" in told
+    part = {"food": "stock", "shape": "slab", "medium": "ice_bath", "medium_c": 0, "from_c": 70, "dims_mm": [50]}
+    body = {"cooling": part}
+    mine = given("cool", "stock", "--depth", "5 cm", "--place", "ice_bath")
+    assert mine == httpx.post(f"{server}/v1/safety/checks", json=body).json()
+    assert given("cool", "stock", "--amount", "3 L", "--container", "GN 1/1 65 mm")["grade"] in ("ok", "warn")
+    assert given("cool", "stock", "--amount", "20 lb")["grade"] == "stop"
+
+
+READINGS = "0 40\n60 100\n120 140\n130 160\n140 166\n150 166"
+
+
+def test_what_readings_from_the_input_earn(server: str, tmp_path: Path) -> None:
+    file = tmp_path / "readings.txt"
+    file.write_text(READINGS, encoding="utf-8")
+    options = ("--degrees", "F", "--mass", "16 lb", "--lowest-oven", "325 F", "--kitchen", "home")
+    mine = given("lethality", str(file), *options)
+    assert mine == given("lethality", "-", *options, stdin=READINGS)
+    readings = [line.split() for line in READINGS.splitlines()]
+    part = {
+        "readings": [{"minute": float(at), "temperature_c": (float(f) - 32) / 1.8} for at, f in readings],
+        "mass_kg": 16 * 0.45359237,
+        "lowest_oven_c": (325 - 32) / 1.8,
+    }
+    assert mine == httpx.post(f"{server}/v1/safety/checks", json={"lethality": part, "kitchen": "home"}).json()
+    assert mine["lethality"]["met"]
+    told = printed("lethality", "-", *options, stdin=READINGS)
+    assert "Credited" in told
+    assert "the instant temperature decides" in told
+    cold = printed("lethality", "-", "--degrees", "F", stdin="0 40\n60 90")
+    assert "proves nothing yet" in cold
+
+
+def test_the_frame_is_spanish_where_spanish_is_asked_for(tmp_path: Path) -> None:
+    assert printed("check", "left_out", "--hours", "9", "--language", "es").startswith("ALTO: ")
+    there = {"TURNSPIT_DATABASE_URL": f"sqlite:///{tmp_path / 'kept.db'}"}
+    log_id = printed("log", "begin", "cooling", "caldo", **there).strip()
+    printed("log", "add", log_id, "--who", "AB", "--temperature", "58 C", **there)
+    printed("log", "add", log_id, "--who", "AB", "--temperature", "57 C", "--corrects", "1", **there)
+    told = printed("log", "add", log_id, "--who", "AB", "--action", "discarded", "--language", "es", **there)
+    assert told.startswith("enfriamiento: caldo: TIRADO")
+    assert "(sustituida)" in told
+    assert "tirado" in told.splitlines()[3]
+    assert "enfriamiento  caldo  TIRADO" in printed("log", "list", "--language", "es", **there)
+
+
 def test_a_brine_from_pounds_and_gallons(server: str) -> None:
     mine = given("brine", "18 lb", "--vessel", "5 gal", "--method", "equilibrium")
     body = {"mass_kg": 18 * 0.45359237, "vessel_l": 5 * 3.785411784, "method": "equilibrium"}
@@ -101,6 +150,14 @@ def test_a_check_that_stops_says_so_first() -> None:
         (("check", "sunshine"), "turnspit: question.topic sunshine"),
         (("check", "reading", "--temperature", "60"), "turnspit: temperature 60 is no temperature"),
         (("check", "-"), "turnspit: request"),
+        (("check", "thermometer", "--altitude", "5000"), "turnspit: length 5000 has no unit"),
+        (("cool", "stock"), "turnspit: depth (none)"),
+        (("cool", "stock", "--depth", "2"), "turnspit: length 2 has no unit"),
+        (("cool", "stock", "--amount", "9 L", "--container", "GN 1/1 65 mm"), "use 2 of them"),
+        (("cool", "stock", "--amount", "9 L", "--container", "trough"), "turnspit: pan trough is not known"),
+        (("lethality", "/nowhere/at/all"), "turnspit: readings /nowhere/at/all cannot be read"),
+        (("lethality", "-"), "turnspit: readings"),
+        (("size", "14", "--largest", "16"), "turnspit: mass 16 has no unit"),
         (("log", "add", "none", "--who", "AB", "--note", "x"), "turnspit: log none is not kept here"),
         (("log", "show", "none"), "turnspit: log none is not kept here"),
         (("log", "list", "--server", "http://127.0.0.1:1"), "turnspit: no answer from"),
@@ -124,6 +181,7 @@ def test_a_log_is_kept_between_two_commands(tmp_path: Path) -> None:
     assert log_id in printed("log", "list", **there)
     closed = printed("log", "add", log_id, "--who", "AB", "--action", "discarded", **there)
     assert closed.startswith("cooling: stock: THROWN AWAY")
+    assert "thrown away" in closed
 
 
 def test_a_log_over_a_running_service_is_the_same(server: str) -> None:
