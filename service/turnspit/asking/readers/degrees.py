@@ -81,10 +81,14 @@ def _oven_unit(scene: Scene, said: Said) -> tuple[str, bool]:
     return ("degF", False) if guessed and scene.has("<overnight>") else (unit, guessed)
 
 
+# Nothing is kept warm at less.
+_HOT_F = 120
+
+
 def _low_on_purpose(scene: Scene, said: Said) -> bool:
     """What keeps a roast warm at 170, or is feared for at 180, is an oven in Fahrenheit."""
     feared = said.value <= 200 and scene.has("<start>", "<overnight>", "'leave") and scene.has("<safe>")
-    return feared or (said.value <= 200 and danger(scene) == "warm_holding")
+    return feared or (_HOT_F <= said.value <= 200 and danger(scene) == "warm_holding")
 
 
 def _put_readings(scene: Scene, readings: list[Said]) -> None:

@@ -22,6 +22,10 @@ READ_AT_MOST = 220
 # Another setting of an oven lies this near to the one before.
 _NEAR_K = 60.0
 _ALONE = 2
+# What is kept in this heat is held.
+_HOLDING_C = 45.0, 105.0
+# No oven roasts at less.
+_NO_OVEN_C = 80.0
 # Words that ask about, or fear for, what was read on a probe.
 ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
 _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
@@ -124,6 +128,29 @@ def _cook_to(scene: Scene, said: Said) -> Use | None:
         return "target" if said.core_like else "oven"
     to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
     return "target" if said.core_like and to is not None else None
+
+
+def _held_in_heat(scene: Scene, said: Said) -> Use | None:
+    """`keep it in a 150F oven`: held warm, neither roasted nor chilled."""
+    low, high = _HOLDING_C
+    if not scene.has("<hold>") or not low <= said.celsius(plausible_core(said.value)) <= high:
+        return None
+    hold = next((at for _, at, item in scene.walk(said.place, -1) if "<hold>" in item), None)
+    if hold is None or not (
+        _at(scene, said) or scene.before_is(said.place, "'in", "'en", "'a", "<oven>") is not None
+    ):
+        return None
+    scene.items[hold].tags.setdefault("<danger>", "warm_holding")
+    scene.tags.add("<danger>")
+    return "oven" if scene.has("<oven>") else "reading"
+
+
+def _cooked_at_its_end(scene: Scene, said: Said) -> Use | None:
+    """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
+    cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
+    if not cooks or scene.has("<place>", "<probe>") or not said.core_like:
+        return None
+    return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
 
 
 def _wanted_end(scene: Scene, said: Said) -> Use | None:
@@ -252,9 +279,11 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
     _one_of_two,
     _a_gas_mark,
+    _held_in_heat,
     _behind_an_oven_word,
     _risen_in_the_rest,
     _cook_to,
+    _cooked_at_its_end,
     _wanted_end,
     _beside_an_oven_word,
     _it_is_now,
