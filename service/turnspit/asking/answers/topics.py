@@ -1,7 +1,7 @@
 """What an open question within one intent is about.
 
-"Where does the probe go" and "it is done early" are both doneness; the table `topics.toml` tells them apart by the
-words that stand in the line.
+"Where does the probe go" and "it is done early" are both doneness; the tables in `topics.toml`, and in `dangers.toml`
+for what can hurt somebody, tell them apart by the words that stand in the line.
 """
 
 from __future__ import annotations
@@ -26,10 +26,11 @@ def topic_of(text: str, table: str, usual: str = "") -> str:
 
 @cache
 def _tables() -> Mapping[str, Mapping[str, Groups]]:
-    source = files("turnspit.asking.answers").joinpath("topics.toml").read_text(encoding="utf-8")
+    room = files("turnspit.asking.answers")
     return {
         table: {name: tuple(_pattern(group) for group in groups) for name, groups in rows.items()}
-        for table, rows in tomllib.loads(source).items()
+        for file in ("topics.toml", "dangers.toml")
+        for table, rows in tomllib.loads(room.joinpath(file).read_text(encoding="utf-8")).items()
     }
 
 
