@@ -151,7 +151,7 @@ def test_a_roast_that_is_not_in_yet_is_reckoned_from_its_reading():
     [
         ("la pechuga marca 68", "68 °C (154 °F)"),
         ("68 in the breast", "68 °C (154 °F)"),
-        ("el pavo sigue congelado", "6,3 kg (14 lb)"),
+        ("el pavo sigue congelado", "6,4 kg (14 lb)"),
         ("pavo de 16 libras, ¿cuánto tarda?", "16 lb (7,3 kg)"),
         ("154 in the breast", "154 °F (68 °C)"),
     ],

@@ -23,7 +23,7 @@ LOCALES = {"en": "en_US", "es": "es"}
 
 
 def _number(value: float, digits: int, reader: Reader) -> str:
-    rounded = round(value, digits) + 0.0  # no "-0"
+    rounded = round(value * (1 + 1e-9), digits) + 0.0  # 6.35 is 6.4, and there is no "-0"
     pattern = "#,##0" + ("." + "#" * digits if digits else "")
     return str(format_decimal(rounded, format=pattern, locale=LOCALES[reader.language]))
 
