@@ -81,7 +81,7 @@ def rest_line(row: RoastRow, mass_kg: float) -> Message:
     if not row.poultry:
         return Message("asking-rest", low_min=low_min, high_min=high_min)
     if mass_kg >= LARGE_BIRD_KG:
-        return Message("asking-rest-large", low_min=max(low_min, 30.0), high_min=high_min)
+        return Message("asking-rest-large", low_min=min(max(low_min, 30.0), high_min), high_min=high_min)
     return Message("asking-rest", low_min=min(low_min, 15.0), high_min=min(high_min, 20.0))
 
 

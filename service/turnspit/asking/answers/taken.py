@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
 
@@ -57,7 +58,20 @@ def kind_of(taken: Taken) -> str:
     """The kind of roast as it was named, else the usual one."""
     usual = usual_kind(taken.enquiry)
     key = "asking-taken-cut" if taken.enquiry.likely_kind else "asking-taken-kind"
-    return str(taken.value("roast.kind", usual, Message(key, roast=name_of(usual))))
+    return cut_as_said(taken.enquiry, str(taken.value("roast.kind", usual, Message(key, roast=name_of(usual)))))
+
+
+def cut_as_said(enquiry: Enquiry, kind: str) -> str:
+    """The row of the heat room for a bird that is said to be cut flat, else the kind itself."""
+    return spatchcocked(kind) if topic_of(enquiry.text, "cut") == "spatchcock" else kind
+
+
+def spatchcocked(kind: str) -> str:
+    """The row of a bird with its backbone out, the kind itself where there is none."""
+    from turnspit.heat import KINDS
+
+    flat = f"{kind}_spatchcock"
+    return flat if flat in KINDS else kind
 
 
 def target_of(taken: Taken, row: RoastRow) -> float | None:

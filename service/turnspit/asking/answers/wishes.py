@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.taken import USUAL_KIND, usual_kind
+from turnspit.asking.answers.taken import USUAL_KIND, cut_as_said, usual_kind
 from turnspit.asking.answers.topics import topic_of
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
     injected = said("roast.injected")
     return Dinner(
         roast=RoastWish(
-            kind=said("roast.kind") or (usual if (usual := usual_kind(enquiry)) != USUAL_KIND else None),
+            kind=_kind(enquiry),
             mass_kg=said("roast.mass_kg"),
             count=said("roast.count"),
             state=said("roast.state"),
@@ -46,6 +46,13 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
         at_risk=topic_of(enquiry.text, "safety_at_risk") == "at_risk",
         altitude_m=float(said("altitude_m") or 0.0),
     )
+
+
+def _kind(enquiry: Enquiry) -> str | None:
+    """The roast as said and cut, None where planning may take the usual one."""
+    said = enquiry.said("roast.kind")
+    kind = cut_as_said(enquiry, said or usual_kind(enquiry))
+    return kind if said or kind != USUAL_KIND else None
 
 
 def brined(enquiry: Enquiry) -> bool:
