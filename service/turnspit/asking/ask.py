@@ -95,6 +95,7 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         day=reading.kept.get("day") or "",
         meal=reading.kept.get("meal") or "",
         likely_kind=_likely_kind(line, reading),
+        technique=reading.technique,
     )
     answer = together(answers_to(reading.intents, enquiry))
     if reading.move == "why":

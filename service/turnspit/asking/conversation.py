@@ -17,9 +17,10 @@ class Conversation:
 
     `set_by` maps a path of `understood` ("roast.mass_kg") to who set it; `assumed` holds the values the last answer
     assumed, by path. `pending` is the path an open question asks for, "" without one. `units` are those the lines
-    use; `day` (ISO date, "" for none) is a day said without a time; `shelved` holds, by path, what another subject
-    set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that the last answer
-    was about: the question and what amended it.
+    use; `day` (ISO date, "" for none) is a day said without a time, `meal` its meal; `shelved` holds, by path, what
+    another subject set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that
+    the last answer was about: the question and what amended it. `technique` is the one that the last answer was
+    about.
     """
 
     id: str
@@ -36,8 +37,9 @@ class Conversation:
     shelved: Understood = field(default_factory=dict)
     answered: str = ""
     lone: float | None = None
-
     meal: str = ""
+    technique: str = ""
+
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
         return {
@@ -55,9 +57,10 @@ class Conversation:
             "shelved": dict(self.shelved),
             "answered": self.answered,
             "lone": self.lone,
+            "meal": self.meal,
+            "technique": self.technique,
         }
 
-            "meal": self.meal,
     @classmethod
     def from_document(cls, document: Mapping[str, Any]) -> Conversation:
         """The conversation that `document` was made from; keys that an older one lacks take their defaults."""

@@ -60,7 +60,7 @@ def turn(scene: Scene, asked: tuple[Intent, ...], conversation: Conversation | N
     if move is not None and (conversation is not None or move == "start_over"):
         if move == "start_over":
             return Turn(move, ("help",), {})
-        return Turn(move, before.intents or ("help",), dict(before.understood))
+        return Turn(move, before.intents or ("help",), dict(before.understood), {"technique": before.technique})
     if conversation is None:
         return Turn("ask", asked, nested(scene.values), _kept(scene, before, scene.values, {}))
     _finish_serving_time(scene, before)
@@ -226,6 +226,7 @@ def _kept(
         "shelved": dict(shelved),
         "lone": lone_number(scene),
         "meal": "" if "serve_at" in merged else meal,
+        "technique": scene.hints.get("technique", ""),
     }
 
 

@@ -30,8 +30,8 @@ class Reading:
     what kind of turn it is: a new question, an amendment of the last one ("make it 20 lb"), or a question about the
     answer itself. `corrections` are spelling corrections that could change the meaning. `ambiguous` is the path that
     has to be asked back ("" for none) with `choices` as lines that would settle it. `topic` is what a question about
-    safety is about (a key of `[danger]` in the vocabulary, "" for none). `kept` is what the next line
-    needs of this one: fields of `Conversation`.
+    safety is about (a key of `[danger]` in the vocabulary, "" for none), `technique` what one about how to roast is
+    about (a key of `[technique]`). `kept` is what the next line needs of this one: fields of `Conversation`.
     """
 
     intents: tuple[Intent, ...]
@@ -45,6 +45,7 @@ class Reading:
     ambiguous: str = ""
     choices: tuple[str, ...] = ()
     topic: str = ""
+    technique: str = ""
     kept: Mapping[str, Any] = field(default_factory=dict)
 
 
@@ -81,6 +82,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
         ambiguous=ambiguous,
         choices=choices,
         topic=subject.topic(scene),
+        technique=turn.kept.get("technique", ""),
         kept=turn.kept,
     )
 
@@ -159,13 +161,15 @@ def remember(
         else:
             set_by[path] = "asked" if path == conversation.pending else "said"
     aside = reading.move in ("why", "assumptions", "show")
+    # How to roast is asked in passing: the talk goes on about the dinner.
+    stays = bool(conversation.intents) and reading.intents == ("help",) and bool(reading.technique)
     return replace(
         conversation,
         language=reading.language,
         understood=reading.understood,
         set_by=set_by,
         assumed=dict(assumed or {}),
-        intents=reading.intents,
+        intents=conversation.intents if stays else reading.intents,
         pending=reading.ambiguous or pending,
         clock=reading.clock or conversation.clock,
         lines=conversation.lines if aside else (*conversation.lines, text)[-LINES_KEPT:],

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from importlib import import_module
 
+from turnspit.asking.answers import technique
 from turnspit.asking.answers.answer import Answer, Enquiry, gravest_first, together
 from turnspit.asking.answers.refused import refusal
 from turnspit.asking.answers.topics import topic_of
@@ -22,7 +23,15 @@ GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carv
 
 
 def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
-    """One answer an intent; a danger that stands plainly in the line is answered first, whatever it was read as."""
+    """One answer an intent, and the technique that is asked about beside them; a danger that stands plainly in the
+    line is answered first, whatever it was read as."""
+    answers = _answers(intents, enquiry)
+    if enquiry.technique and "help" not in intents:
+        return [*answers, technique.answer(enquiry)]
+    return answers
+
+
+def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     if "safety" in intents and enquiry.said("reading") is None:
         # To what temperature is one question, however it was read.
         intents = [intent for intent in intents if intent != "doneness"]

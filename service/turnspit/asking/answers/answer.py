@@ -26,8 +26,8 @@ USUAL_HOURS = {
 @dataclass(frozen=True, slots=True)
 class Enquiry:
     """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about;
-    `day` (ISO date, "" for none) a day that was said without an hour; `likely_kind` the roast that half a name
-    ("lamb") stands for most often."""
+    `technique` where it asks how to roast ("baste"); `day` (ISO date, "" for none) a day that was said without an
+    hour, `meal` the meal of it; `likely_kind` the roast that half a name ("lamb") stands for most often."""
 
     understood: Understood
     reader: Reader
@@ -38,6 +38,7 @@ class Enquiry:
     day: str = ""
     meal: str = ""
     likely_kind: str = ""
+    technique: str = ""
 
     @property
     def line(self) -> str:
@@ -53,12 +54,12 @@ class Enquiry:
             node = node[name]
         return node
 
-    def moment(self, path: str) -> datetime | None:
     @property
     def usual_hour(self) -> int:
         """The hour of the day at which such a meal is on the table, where the reader lives."""
         return USUAL_HOURS[self.reader.language][self.meal or "dinner"]
 
+    def moment(self, path: str) -> datetime | None:
         """The time at a path, aware, as it was said."""
         value = self.said(path)
         return datetime.fromisoformat(value) if isinstance(value, str) else value

@@ -10,9 +10,12 @@ from __future__ import annotations
 from turnspit.asking.contract import Intent
 from turnspit.asking.intents.asked import ASKED
 from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
+from turnspit.asking.intents.technique import technique
 from turnspit.asking.intents.told import TOLD
 from turnspit.asking.scene import Scene
 
+# Intents that a question of technique stands in the place of.
+_GIVE_WAY = frozenset(("doneness", "roast_time", "plan"))
 # Intents that "how long" may be about when it stands apart from their words.
 _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
@@ -37,6 +40,12 @@ def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     for start, end in _pieces(scene):
         piece = Piece(scene, start, end)
         intent = next((name for name, test in ASKED if test(piece)), None)
+        advice = technique(piece)
+        if advice:
+            # What is done to the roast, and not when it is done, is asked.
+            scene.hints["technique"] = advice
+            asks_leave = intent == "safety" and not piece.has("<danger>", "<out>", "<safe>", "<temperature_read>")
+            intent = None if intent in _GIVE_WAY or asks_leave else intent
         if intent is not None and intent not in [name for name, _ in found]:
             found.append((intent, piece))
     whole = Piece(scene, 0, len(scene.items))
@@ -44,6 +53,8 @@ def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
         settled = _settled(found, whole)
         scene.hints["pieces"] = [(name, piece.start, piece.end) for name, piece in settled]
         return tuple(name for name, _ in settled)
+    if scene.hints.get("technique") and not whole.said("serve_at", "reading.temperature_c"):
+        return ("help",)
     told = next((name for name, test in TOLD if test(whole)), None)
     scene.hints["told"] = told is not None
     if told is not None:

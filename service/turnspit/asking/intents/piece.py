@@ -84,6 +84,11 @@ class Piece:
         return self.has("<can>") or self.items[-1].words == "?" or "<ok>" in self.items[-1].tags
 
     @property
+    def is_asked(self) -> bool:
+        """Whether a question mark ends it."""
+        return self.end < len(self.scene.items) and self.scene.items[self.end].words == "?"
+
+    @property
     def asks(self) -> bool:
         """Whether a question word opens or fills it."""
         return self.has(*QUESTION_WORDS, "<can>", "'what", "'whats", "'how", "'which", "'?")
