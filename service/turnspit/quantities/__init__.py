@@ -29,7 +29,7 @@ from turnspit.quantities.oven import (
     still_oven_c,
 )
 from turnspit.quantities.pans import Pan, box_pan, pan, round_pan
-from turnspit.quantities.reading import read_amount, take_amount
+from turnspit.quantities.reading import is_size, read_amount, take_amount
 from turnspit.quantities.registry import registry
 from turnspit.quantities.typed import (
     typed_amount,
@@ -57,7 +57,7 @@ from turnspit.quantities.units import (
     varies_by_region,
     written_unit,
 )
-from turnspit.quantities.writing import Measured, System, measured, tolerance_for, write_amount
+from turnspit.quantities.writing import Measured, System, measured, tolerance_for, write_amount, written_number
 
 __all__ = [
     "REGIONS",
@@ -84,6 +84,7 @@ __all__ = [
     "is_food_name",
     "is_liquid",
     "is_package",
+    "is_size",
     "kilograms",
     "litres",
     "measured",
@@ -116,5 +117,6 @@ __all__ = [
     "unit_named",
     "varies_by_region",
     "write_amount",
+    "written_number",
     "written_unit",
 ]

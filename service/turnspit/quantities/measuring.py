@@ -65,7 +65,9 @@ def kept(value: Fraction, unit_name: str) -> bool:
     if unit_name == "mL":
         return value % 5 == 0 and value < 1000
     row = _kept().get(unit_name)
-    return row is not None and value.denominator in row["parts"] and row["least"] <= value <= row["most"]
+    if row is None or "values" in row:
+        return row is not None and value in row["values"]
+    return value.denominator in row["parts"] and bool(row["least"] <= value <= row["most"])
 
 
 def decimal(thousandths: float, tolerance: float) -> Fraction:

@@ -49,6 +49,7 @@ WORDS = {
 _PARTS = {
     "half": (1, 2), "halves": (1, 2), "third": (1, 3), "thirds": (1, 3), "quarter": (1, 4), "quarters": (1, 4),
     "fourth": (1, 4), "fourths": (1, 4), "eighth": (1, 8), "eighths": (1, 8), "media": (1, 2), "medio": (1, 2),
+    "tercio": (1, 3), "tercios": (1, 3), "cuarto": (1, 4), "cuartos": (1, 4),
 }  # fmt: skip
 MOST_DIGITS = 12
 """A longer number is no amount of food, and is not read."""
@@ -62,11 +63,11 @@ _NUMBER = re.compile(
     | (?P<numerator>\d+)\s?/\s?(?P<denominator>\d+)(?![\d/])
     | (?P<thousands>[1-9]\d{{0,2}}(?:,\d{{3}})+)(?!\d)(?:\.(?P<decimals>\d+))?
     | (?P<decimal>\d*[.,]\d+)
-    | (?P<integer>\d+)(?!\d|\s?/)(?:\s+(?:and|&)\s+a\s+(?P<and_part>{_PART})\b)?
+    | (?P<integer>\d+)(?!\d|\s?/)(?:\s+(?:and|&)\s+(?:a|one)[\s-]+(?P<and_part>{_PART})\b)?
     | (?:an?\s+)?(?:good\s+)?(?P<loose>couple|few|several)\b(?:\s+of\b)?
     | (?:a\s+)?(?P<half_dozen>half\s+(?:a\s+)?dozen)\b
-    | (?:(?P<of_word>{_WORD})\s+)?(?P<part>{_PART})\b(?!-and-)(?:\s+(?:of\s+)?an?\b)?
-    | (?P<word>{_WORD})\b(?:\s+(?:and\s+a|y)\s+(?P<word_part>{_PART})\b)?
+    | (?:(?P<of_word>{_WORD})[\s-]+)?(?P<part>{_PART})\b(?!-and-)(?:\s+(?:of\s+)?an?\b)?
+    | (?P<word>{_WORD})\b(?:\s+(?:and\s+(?:a|one)|y)[\s-]+(?P<word_part>{_PART})\b)?
         (?:\s+(?P<dozen>dozen|docenas?|hundred|cien)\b)?
     | (?P<only_dozen>dozen|docena)\b
     """,

@@ -24,13 +24,17 @@ _ABOUT_AFTER = re.compile(r"[\s,]*(?:approx\.?|approximately|or so|aprox\.?)(?=\
 _FEW = re.compile(r"(?:a\s+)?(?:good\s+)?(?:few|several|couple)\b", re.IGNORECASE)
 _SIZE = re.compile(
     r"\s*\(?([a-z]+(?=[- ]sized)|extra[- ]large|"
-    r"very large|very small|large|medium|small|jumbo|big|sm|lg|med|heaped|heaping|rounded|level|"
-    r"scant|generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
+    r"very large|very small|large|medium|small|jumbo|big|sm|lge?|med|heaped|heaping|rounded|rounding|level|"
+    r"(?:no\.?|#)\s?\d+(?:\s+1/2)?|scant|generous|good|packed|fat|thick|thin|grandes?|median[oa]s?|pequeñ[oa]s?|colmad[oa]s?|ras[oa]s?)"
     r"(?:[- ]sized?|\.)?\)?(?=[\s,])",
     re.IGNORECASE,
 )
+_SIZE_BEHIND = re.compile(r"\s+(colmad[oa]s?|ras[oa]s?|generos[oa]s?|llen[oa]s?)(?=\s)", re.IGNORECASE)
+_DESCRIBED_PIECE = re.compile(
+    r"\s+(?P<word>[a-z]+(?:-[a-z]+)*)(?=(?P<piece>\s+[a-z]+)(?:\s*\([^()]*\))?\s+of\s)", re.IGNORECASE
+)
 _PLAIN_SIZES = ("small", "medium", "large", "big", "good", "fair")
-_SIZES_SHORT = {"sm": "small", "lg": "large", "med": "medium"}
+_SIZES_SHORT = {"sm": "small", "lg": "large", "lge": "large", "med": "medium"}
 _AND_HALF = re.compile(r"\s+(?:and\s+a|y)\s+(?P<part>half|quarter|media|medio|cuarto)\b", re.IGNORECASE)
 _SPACE = re.compile(r"\s+")
 _HYPHEN = re.compile("-")
@@ -87,6 +91,9 @@ def _measured(text: str, start: int, region: Region | None) -> tuple[Amount, int
     end = _skip(_ARTICLE, text, end)
     size, after_size = _size(text, end)
     named, after_unit = _unit(text, after_size)
+    if named is None and not size:
+        size, after_size = _described_piece(text, end)
+        named, after_unit = _unit(text, after_size)
     if named is None:
         return Amount(low, "", high, region, size=size), after_size
     if named == "dozen":
@@ -95,6 +102,9 @@ def _measured(text: str, start: int, region: Region | None) -> tuple[Amount, int
     if and_half:
         low += Fraction(1, 4) if and_half["part"][0] in "qcQC" else Fraction(1, 2)
         after_unit = and_half.end()
+    behind = _SIZE_BEHIND.match(text, after_unit)  # "cucharada colmada"
+    if behind:
+        size, after_unit = behind[1].casefold(), behind.end()
     amount = Amount(low, named, high, region, size=size)
     over = _range_over_units(text, after_unit, amount)
     return over or _compound(text, after_unit, amount)
@@ -226,6 +236,20 @@ def _size(text: str, start: int) -> tuple[str, int]:
     return f"{said}-sized" if likened else _SIZES_SHORT.get(said, said), match.end()
 
 
+def is_size(word: str) -> bool:
+    """Whether the word is a size wherever it stands before a unit ("large"), not only in "1 whole head of garlic"."""
+    return _SIZE.match(f"{word} ") is not None
+
+
+def _described_piece(text: str, start: int) -> tuple[str, int]:
+    """ "whole" of "1 whole head of garlic": any word before a piece that something is of."""
+    match = _DESCRIBED_PIECE.match(text, start)
+    named = unit_named(match["piece"].strip()) if match else None
+    if match is None or named is None or unit(named).dimension != "count":
+        return "", start
+    return match["word"].casefold(), match.end()
+
+
 def _unit(text: str, start: int) -> tuple[str | None, int]:
     """The unit whose spelling (of two words, or of one) begins at `start`, after a space or a hyphen."""
     degree = _DEGREE.match(text, start)
@@ -239,7 +263,8 @@ def _unit(text: str, start: int) -> tuple[str | None, int]:
         return two, _skip(_STOP, text, match.end("second"))
     named = unit_named(match["first"])
     end = match.end("first")
-    if named is None or (len(match["first"]) == 1 and _JOINED.match(text, end)):
+    joined = _JOINED.match(text, end)  # flat-leaf parsley, T-bone
+    if named is None or (joined and (len(match["first"]) == 1 or unit(named).dimension == "count")):
         return None, start
     if match["second"] and (match["second"].casefold() in names_a_food(named)):
         return None, start

@@ -85,7 +85,7 @@ def write_amount(
     if high is None or high.parts == low.parts:
         return low.text(language)
     if len(low.parts) == len(high.parts) == 1 and low.parts[0][1] == high.parts[0][1]:
-        return f"{_number_text(*low.parts[0], language)}–{high.text(language)}"
+        return f"{written_number(*low.parts[0], language)}–{high.text(language)}"
     return f"{low.text(language)} – {high.text(language)}"
 
 
@@ -172,11 +172,12 @@ def _decimal(size: float, small: str, large: str, tolerance: float) -> Measured:
 
 
 def _part_text(number: Fraction, name: str, language: str) -> str:
-    figures = _number_text(number, name, language)
+    figures = written_number(number, name, language)
     return f"{figures} {written_unit(name, number > 1, language)}" if name else figures
 
 
-def _number_text(number: Fraction, name: str, language: str) -> str:
+def written_number(number: Fraction, name: str, language: str = "en") -> str:
+    """The number as it stands before that unit: decimals for metric ones, else whole and fraction."""
     if name in DECIMAL_UNITS:
         text = f"{float(number):.3f}".rstrip("0").rstrip(".")
         return text.replace(".", ",") if language == "es" else text

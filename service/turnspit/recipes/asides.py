@@ -5,34 +5,42 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from turnspit.quantities import take_amount
+from turnspit.quantities import is_food_name, take_amount
 
 _LETTER = re.compile(r"[^\W\d_]")
 _ASIDE_WORDS = re.compile(
-    r"option|opcional|\bif\b|taste|gusto|\bas\b|q\.?\s?s\b|\bplus\b|\bmore\b|\bmás\b|extra|additional|\bfor\b|\bto\b|\bpara\b",
+    r"option|opcional|\bif\b|taste|suit|gusto|necesaria|\bas\b|q\.?\s?s\b|\btt\b|\bc/[ns]\b|\bplus\b|\+|\bmore\b|\bmás\b|extra|additional|"
+    r"\bfor\b|\bto\b|\bpara\b",
     re.IGNORECASE,
 )
 """Without one of these no aside can stand on the line: a quick look that saves the four searches below."""
 _OPTIONAL = re.compile(
-    r"[\s,;]*[(\[]?\s*\b(?:optional(?:ly)?|if (?:desired|using|you like|you have (?:it|them)|available|liked|wished)|"
+    r"[\s,;]*[(\[]?\s*\b(?<!more )(?<!less )"
+    r"(?:optional(?:ly)?|if (?:desired|using|you like|you have (?:it|them)|available|liked|wished)|"
     r"opcional(?:es)?)\b\s*[)\]]?\s*:?",
     re.IGNORECASE,
 )
 _TO_TASTE = re.compile(
-    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:more\s+(?:or less\s+)?)?(?:(?:just\s+)?to (?:your )?taste|"
-    r"according to taste|al gusto|as (?:needed|required|desired|necessary)|q\.?\s?s\.?(?=\W|$))\s*[)\]]?",
+    r"[\s,;]*[(\[]?\s*\b(?:or\s+)?(?:more\s+(?:or less\s+)?)?(?:(?:just\s+)?to (?:(?:suit|your) )?taste|to suit|"
+    r"according to taste|al? gusto|as (?:needed|required|desired|necessary)|"
+    r"(?:q\.?\s?s|c/[ns]|(?-i:TT|T\.T))\.?(?=\W|$)|"
+    r"(?:la )?cantidad necesaria)\s*[)\]]?",
     re.IGNORECASE,
 )
 _EXTRA = re.compile(
     r"[\s,;]*[(\[]?\s*(?:\b(?:plus|and|with|y)|\+)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional|más)\b"
-    r"\s*(?P<what>[^)\]]*)[)\]]?|,\s*plus\s+(?P<amount>\d.*)$",
+    r"\s*(?P<what>[^)\]]*)[)\]]?|(?:,\s*plus|\s\+)\s+(?P<amount>(?:\d|an?\s|another\s)[^()\[\]]*)",
     re.IGNORECASE,
 )
 _PURPOSE = re.compile(
-    r"[\s,;]*[(\[]?\s*\b(?P<what>(?:for|to|para)\s+(?:the\s+)?(?:[^\W\d_]+-)?(?:[^\W\d_]{2,}ing\b|(?:serve|garnish|"
-    r"decorate|finish|coat|cover|fill|top|grease|dust|brush|glaze|pan|tin|dish|bowl|rack|table|cavity|skin|pot|servir|"
-    r"adornar|decorar|engrasar)\b)[^)\]]*)[)\]]?$",
-    re.IGNORECASE,
+    r"""[\s,;]*[(\[]?\s*\b(?P<what>
+        (?:for|to)\s+(?:the\s+)?(?:[^\W\d_]+-)?(?:[^\W\d_]{2,}ing\b|(?:serve|garnish|decorate|finish|coat|cover|fill|top
+            |grease|dust|brush|glaze|thicken|loosen|bind|pan|tin|dish|bowl|rack|table|cavity|skin|pot)\b)[^)\]]*
+        | enough\s+(?:to|for)\s+[^)\]]+
+        | (?<=,\s)to\s+[^\W\d_]+(?:\s+[^\W\d_]+){0,3}
+        | para\s+(?:(?:el|la|los|las)\s+[^\W\d_]+|[^\W\d_]+[aeií]r(?:l[aeo]s?)?\b)[^)\]]*
+    )[)\]]?$""",
+    re.IGNORECASE | re.VERBOSE,
 )
 
 
@@ -63,13 +71,16 @@ def take_asides(rest: str) -> tuple[str, Asides]:
         rest = shorter
     rest, to_taste = _without(_TO_TASTE, rest)
     purpose = _PURPOSE.search(rest)
-    if purpose and purpose.start():
+    before = rest[: purpose.start()].split()[-1:] if purpose else []
+    if purpose is None or not before or is_food_name(f"{before[0]} {purpose['what']}"):  # polvo para hornear
+        purpose = None
+    else:
         rest = rest[: purpose.start()]
     said = Asides(
         optional,
         to_taste,
-        purpose["what"].strip(" .,") if purpose and purpose.start() else "",
-        (extra["amount"] or extra["what"].strip(" .,") or "more") if extra else "",
+        purpose["what"].strip(" .,") if purpose else "",
+        ((extra["amount"] or "").strip() or extra["what"].strip(" .,") or "more") if extra else "",
     )
     return rest.strip(" ,;"), said
 

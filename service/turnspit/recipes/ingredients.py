@@ -14,7 +14,7 @@ from functools import lru_cache
 
 from turnspit.quantities import Amount, Region, food_named, is_package, plain, take_amount, unit
 from turnspit.recipes.asides import take_asides
-from turnspit.recipes.items import ingredient_words, read_item
+from turnspit.recipes.items import ingredient_words, read_item, with_alternatives
 from turnspit.recipes.recipe import Ingredient
 
 _BULLET = re.compile(r"^\s*(?:[-*•·▢☐□◦‣–—+]+|\[[ xX]?\]|\d+\))\s*")
@@ -23,26 +23,36 @@ _STARTS_LIKE_AMOUNT = re.compile(r"\d|[/.,]\d|x\s*\d", re.IGNORECASE)
 LONGEST_LINE = 1000
 """A longer line is no ingredient: it is kept whole, unread."""
 _FROM_FRUIT = re.compile(
-    r"^(?:the\s+)?(?P<part>(?:(?:finely|freshly)\s+)?(?:(?:grated|squeezed|strained|pared)\s+)?(?:juice|zest|rind|peel|"
-    r"zumo|jugo|ralladura)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:(?:finely\s+)?grated\s+)?(?:juice|zest|rind|peel))?)\s+"
+    r"^(?:the\s+|el\s+|las?\s+)?(?P<part>(?:(?:finely|freshly)\s+)?(?:(?:grated|squeezed|strained|pared)\s+)?"
+    r"(?:juice|zest|rind|peel|yolks?|whites?|zumo|jugo|ralladura|cáscara|piel|yemas?|claras?)(?:\s*(?:and|&|y)\s*(?:the\s+)?(?:(?:finely\s+)?grated\s+)?(?:juice|zest|rind|peel))?)\s+"
     r"(?:(?:of|from|de)\s+|(?=\d))",
     re.IGNORECASE,
 )
 _ONE_UNSAID = re.compile(
-    r"(?:(?:small|large|big|good|generous|[a-z]+-sized)\s+)?(?:(?:pinch|dash|handful|splash|drizzle|knob|squeeze|grind|smidgen|glug)"
-    r"(?:ful|ing)?|(?:sprig|bunch|drop|slice|piece|strip|head|stick|packet|package|can|tin|jar)(?=\s+of\b))\b",
-    re.IGNORECASE,
+    r"""(?P<described>(?:small|large|big|good|generous|[a-z]+-sized)\s+)?
+    (?:few\ grains
+      | (?:pinch|dash|handful|splash|drizzle|knob|squeeze|grind|smidgen|glug)(?:ful|ing)?
+      | (?:sprig|bunch|drop|slice|piece|strip|head|stick|packet|package|can|tin|jar)(?(described)|(?=\s+of\b))
+    )\b""",
+    re.IGNORECASE | re.VERBOSE,
 )
 _BRACKETED = re.compile(r"\s*[(\[]([^()\[\]]*)[)\]]")
 _EACH = re.compile(r"^(?:each|ea\.?)\s*:?\s+(?:of\s+)?", re.IGNORECASE)
 _ANOTHER_AMOUNT = re.compile(r"(?:,|\s+(?:&|\+|and))\s+(?=[\d½¼¾⅓⅔])", re.IGNORECASE)
 _OR_IN_BRACKETS = re.compile(r"\s*[(\[](or\s+(?!to\b|more\b|less\b)[^()\[\]\d][^()\[\]]*)[)\]]", re.IGNORECASE)
+_CHOICE_IN_BRACKETS = re.compile(r"\s*[(\[]or\s+(\d[^()\[\]]*)[)\]]", re.IGNORECASE)
 _ONE_OR_TWO = re.compile(r"^(?:an?|one)\s+([^\W\d_]+)\s+or\s+two\b", re.IGNORECASE)
+_APIECE = re.compile(r"^(?:each|ea)\b\.?\s*", re.IGNORECASE)
+_ONE_OF_SIZE = re.compile(r"^1- (?=\d)")
 _OF_EACH = re.compile(r"\beach\b(?!\s*[)\]])", re.IGNORECASE)
 _LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
-_OF_WEIGHT = re.compile(r"(?:,|\s+of|\s+de|\s+weighing)\s+(?=(?:about|approx\.?|unos)?\s*\d)", re.IGNORECASE)
+_OF_WEIGHT = re.compile(r"(?:,?\s+weighing|,|\s+of|\s+de)\s+(?:like\s+)?|\s*(?P<each>@)\s*", re.IGNORECASE)
 _EACH_INSIDE = re.compile(r"\b(?:each|apiece|cada un[oa]|c/u)\b", re.IGNORECASE)
-_TRAILING_AMOUNT = re.compile(r"(?:\s*[,:=]|\s+-+|\s*\.{2,}|\s*…|\s)\s*(?=[~\d])")
+_TRAILING_AMOUNT = re.compile(
+    r"(?:\s*[,:=]|\s+[-—]+|\s+x|\s*\.{2,}|\s*…|\s)\s*(?=[~\d]|(?:about|approx\.?|unos|unas)\s+\d)"
+)
+_SIZE_OF = re.compile(r"\s(?:about\s+)?(the\s+size\s+of\s+(?:an?\s+)?[^\W\d_]+(?:'s\s+egg)?)", re.IGNORECASE)
+_NO_WORDS = re.compile(r"(?<=[^\W\d_)])[*†‡]+|(?<=[^\W\d_])\(e?s\)|</?[a-z][^<>]*>", re.IGNORECASE)
 
 
 def read_ingredients(line: str, region: Region | None = None, section: str = "") -> tuple[Ingredient, ...]:
@@ -68,17 +78,18 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
     """The ingredient on the line, by the measures of `region`. Never raises: the unreadable is kept and marked."""
     text = " ".join(line.split())
     said = _BULLET.sub("", text)
-    rest = plain(html.unescape(said))
+    rest = _SIZE_OF.sub(r" (\1)", plain(_NO_WORDS.sub("", html.unescape(said))))
     unread = Ingredient(text, said or text, section=section, read=False)
     if not _LETTER.search(rest) or len(rest) > LONGEST_LINE:
         return unread
+    rest, others = _choices_in_brackets(rest)
     rest, asides = take_asides(_OR_IN_BRACKETS.sub(r" \1", rest))
     amount, rest, part = _part_of_fruit(rest, region) or (*_amount(rest, region), "")
     if amount is None and _STARTS_LIKE_AMOUNT.match(rest):
         return unread
     rest, notes, amount = _brackets(rest, amount, region)
     rest, amount = _weight_behind(rest, amount)
-    found = read_item(rest, amount, text, section)
+    found = with_alternatives(read_item(rest, amount, text, section), others)
     if not found.item or not _LETTER.search(found.item):
         return unread
     return replace(
@@ -90,6 +101,14 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
         purpose=asides.purpose,
         extra=asides.extra,
     )
+
+
+def _choices_in_brackets(rest: str) -> tuple[str, list[str]]:
+    """The line without "(or 1 tsp dried thyme)", and each such choice; "(or 2 cups)" names no food and stays."""
+    choices = [match for match in _CHOICE_IN_BRACKETS.finditer(rest) if (take_amount(match[1]) or ("", ""))[1]]
+    for match in reversed(choices):
+        rest = rest[: match.start()] + rest[match.end() :]
+    return rest, [match[1] for match in choices]
 
 
 def _part_of_fruit(rest: str, region: Region | None) -> tuple[Amount, str, str] | None:
@@ -112,14 +131,20 @@ def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
     for nothing in ingredient_words("nothing"):
         if lower.startswith(f"{nothing} "):
             return None, rest[len(nothing) :].strip()
-    rest = _ONE_OR_TWO.sub(r"1-2 \1", rest)
+    rest = _ONE_OF_SIZE.sub("1 ", _ONE_OR_TWO.sub(r"1-2 \1", rest))
     taken = take_amount(f"1 {rest}" if _ONE_UNSAID.match(rest) else rest, region)
     if taken is not None:
         return _counted_food(rest, taken)
     for joint in _TRAILING_AMOUNT.finditer(rest):
         behind = take_amount(rest[joint.end() :], region)
-        if behind is not None and joint.start() and (not behind[1] or behind[1][0] in ",;("):
-            return behind[0], f"{rest[: joint.start()].rstrip(' ,:-.…')}{_led(behind[1])}"
+        tail = _APIECE.sub("", behind[1]) if behind is not None else ""
+        if (
+            behind is not None
+            and joint.start()
+            and not _is_measure(behind[0], "length")
+            and (not tail or tail[0] in ",;(")
+        ):
+            return behind[0], f"{rest[: joint.start()].rstrip(' ,:-—.…')}{_led(tail)}"
     food, comma, words = rest.partition(", ")
     in_words = take_amount(words, region) if comma else None
     return (in_words[0], food) if in_words is not None and in_words[0].unit and not in_words[1] else (None, rest)
@@ -141,7 +166,7 @@ def _counted_food(rest: str, taken: tuple[Amount, str]) -> tuple[Amount | None, 
 
 def _weight_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None]:
     """ "1 goose, about 5 kg", "a turkey of 6 kg": the weight of what is counted."""
-    if amount is None or amount.unit or amount.equals is not None:
+    if amount is None or amount.equals is not None or (amount.unit and unit(amount.unit).dimension != "count"):
         return rest, amount
     for joint in _OF_WEIGHT.finditer(rest):
         other = take_amount(rest[joint.end() :], amount.region)
@@ -150,7 +175,7 @@ def _weight_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None
         behind = _EACH_INSIDE.sub("", other[1]).strip()
         if not behind or behind[0] == ",":
             weight, shorter = other[0], f"{rest[: joint.start()]}{behind}"
-            said_each = behind != other[1]
+            said_each = behind != other[1] or joint["each"] or (amount.unit and is_package(amount.unit))
             return shorter, replace(amount, each=weight) if said_each else replace(amount, equals=weight)
     return rest, amount
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import replace
 from functools import cache
 
@@ -17,6 +18,7 @@ _COMMA = re.compile(
 )
 _OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W\d_]{3})", re.IGNORECASE)
 _AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
+_SIZE_BEHIND = re.compile(r"\s(grandes?|median[oa]s?|pequeñ[oa]s?|chic[oa]s?)(?=$|[\s,])", re.IGNORECASE)
 _OF = re.compile(r"^(?:of|de)\s+(?:the\s+)?", re.IGNORECASE)
 _LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
 _EACH = re.compile(r"^(?:each|ea\.?)\s+(?:of\s+)?", re.IGNORECASE)
@@ -24,8 +26,10 @@ _EACH = re.compile(r"^(?:each|ea\.?)\s+(?:of\s+)?", re.IGNORECASE)
 
 def read_item(rest: str, amount: Amount | None, text: str, section: str) -> Ingredient:
     """Item, preparation and alternatives from the words that are left."""
-    rest = _EACH.sub("", _OF.sub("", rest.lstrip(" ,;")))
-    head, preparation = (rest, "") if amount is None and _all_foods(rest) else _split_preparation(rest)
+    described = _OF.sub("", rest.lstrip(" ,;|"))
+    rest, amount = _size_behind(_EACH.sub("", described), amount)
+    listed = (amount is None or rest != described) and _all_foods(rest)
+    head, preparation = (rest, "") if listed else _split_preparation(rest)
     said_or = re.match(r"or\s+", preparation, re.IGNORECASE)
     if said_or:
         other, _, preparation = preparation[said_or.end() :].partition(",")
@@ -40,14 +44,31 @@ def read_item(rest: str, amount: Amount | None, text: str, section: str) -> Ingr
         ", ".join(filter(None, (before, preparation.strip(" .,;:")))),
         section=section,
     )
-    alternatives = tuple(_alternative(other, found) for other in others)
-    return replace(found, alternatives=alternatives)
+    return with_alternatives(found, others)
+
+
+def with_alternatives(found: Ingredient, others: Iterable[str]) -> Ingredient:
+    """The ingredient with what may stand in its place, each read by its words ("dried", "1 tsp dried thyme")."""
+    more = tuple(_alternative(other, found) for other in others)
+    return replace(found, alternatives=found.alternatives + more) if more else found
+
+
+def _size_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None]:
+    """In Spanish the size of what is counted stands behind it: "2 zanahorias medianas"."""
+    match = _SIZE_BEHIND.search(rest) if amount is not None and not amount.size else None
+    if match is None or amount is None:
+        return rest, amount
+    return f"{rest[: match.start()]}{rest[match.end() :]}", replace(amount, size=match[1].casefold())
 
 
 def _all_foods(text: str) -> bool:
     """ "salt, pepper and nutmeg": nothing but foods, none of them a preparation of the first."""
     foods = _LISTED.split(text)
-    return len(foods) > 1 and "," in text and all(food_named(food) is not None for food in foods)
+    return len(foods) > 1 and "," in text and all(map(_is_food, foods))
+
+
+def _is_food(text: str) -> bool:
+    return food_named(text) is not None or text.casefold().rpartition(" ")[2] in ingredient_words("seasoning")
 
 
 def _split_preparation(rest: str) -> tuple[str, str]:
@@ -90,7 +111,17 @@ def _alternative(text: str, main: Ingredient) -> Ingredient:
     taken = take_amount(text.strip(), main.amount.region if main.amount else None)
     amount, rest = taken if taken is not None and taken[1] else (main.amount, text.strip())
     before, item = _leading_preparation(rest)
+    if all(word in ingredient_words("description") for word in item.casefold().split()):  # "or frozen"
+        item = f"{item} {_undescribed(main.item)}"
     return Ingredient(text.strip(), item.strip(" .,;:"), amount, before, section=main.section)
+
+
+def _undescribed(item: str) -> str:
+    """The food without what describes it: "fresh rosemary" is rosemary."""
+    words = item.split()
+    while len(words) > 1 and words[0].casefold() in ingredient_words("description"):
+        del words[0]
+    return " ".join(words)
 
 
 def _leading_preparation(text: str) -> tuple[str, str]:
@@ -99,9 +130,12 @@ def _leading_preparation(text: str) -> tuple[str, str]:
     end = done = 0
     while end < len(words) - 1:
         word = words[end].casefold().strip(",")
+        manner, _, done_so = word.rpartition("-")  # fine-chopped
         after_manner = end > 0 and words[end - 1].casefold() in ingredient_words("manner")
-        if word in ingredient_words("preparation") or (
-            after_manner and word in ingredient_words("prepared_after_manner")
+        if (
+            word in ingredient_words("preparation")
+            or (after_manner and word in ingredient_words("prepared_after_manner"))
+            or (manner in ingredient_words("manner") and done_so in ingredient_words("preparation"))
         ):
             end += 1
             done = end

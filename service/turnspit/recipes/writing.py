@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from turnspit.quantities import Amount, System, write_amount
+from turnspit.quantities import Amount, System, is_size, write_amount, written_number, written_unit
 from turnspit.recipes.ingredients import names_part_of_fruit
 from turnspit.recipes.recipe import Ingredient, Yield
 
@@ -10,6 +10,7 @@ _WORDS = {
     "en": {
         "about": "about",
         "of": "of",
+        "each": "each",
         "or": "or",
         "optional": "optional",
         "taste": "to taste",
@@ -19,6 +20,7 @@ _WORDS = {
     "es": {
         "about": "unos",
         "of": "de",
+        "each": "de cada uno:",
         "or": "o",
         "optional": "opcional",
         "taste": "al gusto",
@@ -35,7 +37,8 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
     words = _WORDS[language]
     amount = write_line_amount(ingredient.amount, ingredient.item, system, language) if ingredient.amount else ""
     others = [f"{words['or']} {_alternative(one, ingredient, system, language)}" for one in ingredient.alternatives]
-    head = " ".join(filter(None, (amount, ingredient.item, *others)))
+    joint = _joint(ingredient, words)
+    head = " ".join(filter(None, (amount, joint, ingredient.item, *others)))
     part = names_part_of_fruit(ingredient.preparation) and amount and not others
     head = f"{ingredient.preparation} {words['of']} {head}" if part else head
     tail = (
@@ -54,7 +57,7 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
 def write_line_amount(amount: Amount, item: str, system: System | None = None, language: str = "en") -> str:
     """An amount with its size and what each piece holds, or its equivalent: "2 (400 g) tins", "2 cups (250 g)"."""
     number, unit = _split_unit(write_amount(amount, item=item, system=system, language=language), amount)
-    each = f"({_measure(amount.each, language)})" if amount.each else ""
+    each = f"({_as_printed(amount.each, language)})" if amount.each else ""
     equals = f"({_measure(amount.equals, language)})" if amount.equals and amount.unit else ""
     about = _WORDS[language]["about"] if amount.approximate else ""
     return " ".join(filter(None, (about, number, amount.size, each, unit, equals)))
@@ -63,6 +66,24 @@ def write_line_amount(amount: Amount, item: str, system: System | None = None, l
 def _measure(amount: Amount, language: str) -> str:
     about = f"{_WORDS[language]['about']} " if amount.approximate else ""
     return f"{about}{write_amount(amount, language=language)}"
+
+
+def _as_printed(amount: Amount, language: str) -> str:
+    """What a tin or pack holds, as its label says it: never rounded."""
+    ends = (amount.value,) if amount.high is None else (amount.value, amount.high)
+    figures = "-".join(written_number(end, amount.unit, language) for end in ends)
+    about = f"{_WORDS[language]['about']} " if amount.approximate else ""
+    return f"{about}{figures} {written_unit(amount.unit, amount.value > 1, language)}"
+
+
+def _joint(ingredient: Ingredient, words: dict[str, str]) -> str:
+    """ "1 whole head of garlic", "1 oz each sage, thyme": the word without which these could not be read back."""
+    amount = ingredient.amount
+    if amount is None:
+        return ""
+    if amount.size and amount.unit and not is_size(amount.size):
+        return words["of"]
+    return words["each"] if ", " in ingredient.item else ""
 
 
 def write_yield(makes: Yield, language: str = "en") -> str:
