@@ -82,7 +82,7 @@ def test_coolings(name: str) -> None:
 
 
 def test_pork_loses_least_in_a_middling_oven() -> None:
-    # Jones, Ramsey, Hines, Hoes (1980) J. Food Sci. 45, abstract: of 93, 121, 149 and 163 C, 121 C lost least, 93 C most
+    # Jones, Ramsey, Hines, Hoes (1980) J. Food Sci., abstract: of 93, 121, 149 and 163 C, 121 C lost least, 93 C most
     losses = {
         oven_c: forecast_roast(
             RoastCase("pork_loin", 1.0, oven=(OvenStep(0.0, oven_c),), target_c=70.0)
