@@ -30,6 +30,7 @@ class Scene:
     usual: Units | None = None
     before: Mapping[str, Any] = field(default_factory=dict)
     talk: bool = False
+    apart: tuple[int, int] = (0, 0)
     values: dict[str, Any] = field(default_factory=dict)
     traces: list[Trace] = field(default_factory=list)
     used: set[int] = field(default_factory=set)

@@ -10,7 +10,7 @@ from turnspit.asking.answers.taken import Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.errors import Unknown
 from turnspit.message import Message
-from turnspit.quantities import convert
+from turnspit.quantities import convert, written_unit
 
 if TYPE_CHECKING:
     from turnspit.quantities import Conversion
@@ -36,7 +36,7 @@ def answer(enquiry: Enquiry) -> Answer:
     value = float(taken.value("amount.value", 1.0))
     result = convert(value, unit, target, item)
     return Answer(
-        headline=_dial(enquiry, value, result) or _headline(value, unit, result, _item(enquiry, result)),
+        headline=_dial(enquiry, value, result) or _headline(enquiry, value, unit, result),
         lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
         reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
         assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
@@ -79,14 +79,19 @@ def _asked(enquiry: Enquiry) -> Answer:
     )
 
 
-def _item(enquiry: Enquiry, result: Conversion) -> str:
-    """The food by its name in the tables, which tells what was taken; in another language as the cook said it."""
-    return result.item if enquiry.reader.language == "en" else str(enquiry.said("amount.item") or "")
+def _item(enquiry: Enquiry, unit: str, result: Conversion) -> str:
+    """The food by its name in the tables, which tells what was taken; in another language, and where it is counted,
+    as the cook said it."""
+    named = enquiry.reader.language == "en" and unit != "piece"
+    return result.item if named else str(enquiry.said("amount.item") or "")
 
 
-def _headline(value: float, unit: str, result: Conversion, item: str) -> Message:
-    given = _said(value, unit)
-    if result.item and item:
+def _headline(enquiry: Enquiry, value: float, unit: str, result: Conversion) -> Message:
+    reader, item = enquiry.reader, _item(enquiry, unit, result)
+    given = _said(value, unit, reader.language)
+    if unit == "piece":
+        given = Message("asking-line", text=f"{value:g} {item}")
+    elif result.item and item:
         given = Message("asking-amount-of", amount=given, item=item)
     low, high = _rounded(result.low), _rounded(result.high)
     if result.exact or low == high or result.unit in OVEN:
@@ -121,9 +126,11 @@ def _kinds(result: Conversion) -> tuple[Message, ...]:
     )
 
 
-def _said(value: float, unit: str) -> Message:
+def _said(value: float, unit: str, language: str) -> Message:
     """The amount as it was given."""
-    return Message(f"asking-amount-{unit}", value=value) if unit in COUNTERPARTS else amount(value, unit)
+    if unit in COUNTERPARTS:
+        return Message(f"asking-amount-{unit}", value=value)
+    return Message("asking-line", text=f"{value:g} {written_unit(unit, value != 1, language)}")
 
 
 def amount(value: float, unit: str) -> Message:

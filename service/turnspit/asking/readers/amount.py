@@ -6,11 +6,14 @@ from __future__ import annotations
 
 from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.readers.pieces import pieces
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
+from turnspit.quantities import food_named
 
-_MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>")
+_MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>", "<pieces>")
 _UNITS = ("<mass_unit>", "<volume_unit>", "<temperature_unit>", "<gas>", "<c>", "<length_unit>")
 _LONGEST_NAME = 6
 
@@ -39,6 +42,8 @@ def read(scene: Scene) -> bool:
         return _goes_on(scene) and _another_amount(scene, source)
     if source is None and target is not None and _put_bare_degrees(scene, target):
         return True
+    if source is None and target is not None:
+        source = _counted(scene, target)
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
     place, tag = source
@@ -152,6 +157,23 @@ def _put_bare_degrees(scene: Scene, target: int) -> bool:
     scene.put("amount.value", _number(item.tags["<number>"]), "amount: value", place)
     scene.put("amount.unit", other, "amount: the other degrees", place)
     return _put_target(scene, target)
+
+
+def _counted(scene: Scene, target: int) -> tuple[int, str] | None:
+    """`2 eggs in grams`, `how many grams is an onion`: a food that is counted."""
+    if scene.has("<meal>", "<place>", "<probe>") or "<temperature_unit>" in scene.items[target]:
+        return None
+    for place, item in enumerate(scene.items):
+        counts = item.get("<number>") or item.get("<a>")
+        if counts is not None and _is_food(scene, place):
+            item.tags["<pieces>"] = pieces(number(counts).value)
+            return place, "<pieces>"
+    return None
+
+
+def _is_food(scene: Scene, place: int) -> bool:
+    food = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
+    return food is not None and ("<ingredient>" in food or food_named(food.words) is not None)
 
 
 def _number(value: Measure | Temperature | Number) -> float | int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.numbers import number
@@ -33,6 +33,22 @@ def covers(value: float, sure: bool = True) -> Covers | None:
 
 
 @dataclass(frozen=True, slots=True)
+
+
+def _counted(found: Covers | None, values: tuple[object, ...]) -> Covers | None:
+    """The diners with those apart: `values` are the numbers and, behind each, the word for who they are."""
+    if found is None:
+        return None
+    apart: dict[str, int] = {}
+    last = 0
+    for value in values:
+        if isinstance(value, Number):
+            last = int(value.value)
+        elif isinstance(value, str) and value in _APART:
+            apart[value] = min(last, abs(found.count) + abs(found.more))
+    return replace(found, **apart)
+
+
 class FromTo:
     """Two numbers of a change: `from 6 to 20`."""
 
@@ -75,7 +91,7 @@ def _from_to(first: Number | float, _: str | None, last: Number | float, __: str
 def _of_whom_some(*values: object) -> Covers | None:
     """`we're 9, two of us kids`: those two are among the nine."""
     whole, part = (number(value).value for value in values if isinstance(value, Number))
-    return covers(whole) if whole >= part else None
+    return _counted(covers(whole), values) if whole >= part else None
 
 
 @grammar.rule(
@@ -85,7 +101,7 @@ def _of_whom_some(*values: object) -> Covers | None:
 )
 def _adults_and_kids(*values: object) -> Covers | None:
     counts = [number(value).value for value in values if isinstance(value, Number)]
-    return covers(sum(counts))
+    return _counted(covers(sum(counts)), values)
 
 
 @grammar.rule("<number> -|to|or|a|o <number> <people>", gives="<covers>")
@@ -100,9 +116,10 @@ def _and_kids(_: str, value: Number | float, who: str) -> Covers | None:
 
 
 @grammar.rule("<add> <number> <people>", gives="<covers>")
-def _add_people(_: str, value: Number | float, __: str) -> Covers | None:
+def _add_people(_: str, value: Number | float, who: str) -> Covers | None:
     said = number(value).value
-    return Covers(0, more=int(said)) if said == int(said) and abs(said) < _MOST else None
+    found = Covers(0, more=int(said)) if said == int(said) and abs(said) < _MOST else None
+    return _counted(found, (value, who))
 
 
 @grammar.rule("<number> <more> <people>?", gives="<covers>")
@@ -116,7 +133,7 @@ def _people(value: Number | float, who: str) -> Covers | None:
     # "to 130 for dinner", "oven 325 eating at 7": so many do not sit at one table.
     if who == "at_table" and number(value).value > _MOST_AT_TABLE:
         return None
-    return covers(number(value).value)
+    return _counted(covers(number(value).value), (value, who))
 
 
 @grammar.rule("<number> <couples>", gives="<covers>")

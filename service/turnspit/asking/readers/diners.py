@@ -26,6 +26,7 @@ def read(scene: Scene) -> None:
             # `just one`, in a talk of two birds.
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue
+        if "covers" not in scene.values:
         scene.put("covers", covers.count, "covers", place)
     for place, covers in more:
         before = scene.values.get("covers", scene.before.get("covers"))
