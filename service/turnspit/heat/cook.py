@@ -24,12 +24,13 @@ NEVER_SHARE = 1 / 12
 CARRIED_ON_K, CARRIED_ON_TIME = 6.0, 1.2
 """How far past the target the oven run goes, whichever comes first, so that a late reading finds a place on it."""
 DIFFUSIVITY_M2_S = 1.25e-7
-OVEN_STEP, REST_STEP = 0.048, 0.029
+OVEN_STEP, REST_STEP = 0.055, 0.036
 """Longest step as a share of the time heat needs to get in: R^2 over the diffusivity, by the number of sides it comes
-from (preparation.SAME_TIME). Against a quarter of the steps and three times the cells, over all kinds in ovens of 140
-to 220 C, still and fan, times move by 0.14 percent (0.63 at most), peaks by 0.05 K (0.12), advice by 0.05 K (0.2)."""
-STEPS_S = 20.0, 500.0
-FIRST_SHARE, GROWTH = 0.07, 1.5
+from (preparation.SAME_TIME). tests/benchmarks/heat_grid.py tells what that costs in accuracy."""
+STEPS_S = 20.0, 650.0
+FIRST_SHARE, GROWTH, FOLLOWING = 0.05, 2.0, 1.35
+"""The first step as a share of the longest, and what each is of the one before: in steady air, and in an oven that
+warms or cools, which short steps must follow."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +83,7 @@ class Cook:
         step = np.clip(np.searchsorted(self.times_s, times_s), 1, len(self.times_s) - 1)
         before = self.times_s[step - 1]
         share = np.clip((times_s - before) / (self.times_s[step] - before), 0.0, 1.0)
-        gathered = [np.empty((*getattr(self.states[0], name).shape[:-1], len(columns))) for name in State._fields]
+        gathered = [np.empty((len(values), len(columns))) for values in self.states[0]]
         order = np.argsort(step, kind="stable")
         for group in np.split(order, np.flatnonzero(np.diff(step[order])) + 1):
             early, late = self.states[step[group[0]] - 1], self.states[step[group[0]]]
@@ -109,7 +110,8 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
     run = _Run(body, past_c, start, around.boiling_c)
     every = stretches(case)
     for stretch, following in zip(every, [*every[1:], None], strict=True):
-        run.until(min(following.start_s, LONGEST_S) if following else LONGEST_S, around.oven(stretch))
+        end_s = min(following.start_s, LONGEST_S) if following else LONGEST_S
+        run.until(end_s, around.oven(stretch), GROWTH if stretch.steady else FOLLOWING)
     core_c = np.minimum(np.concatenate(run.cores), around.boiling_c)
     return Cook(
         places=places,
@@ -134,12 +136,12 @@ class _Run:
         self.cores: list[Floats] = [core_c(body.temperature_c(start))[None]]
         self.states: list[State] = [start]
 
-    def until(self, end_s: float, surface: Surface) -> None:
-        """March to `end_s`, or until all is past enough."""
+    def until(self, end_s: float, surface: Surface, growth: float) -> None:
+        """March to `end_s` in steps that grow by `growth`, or until all is past enough."""
         begin_s = float(self.times[-1][-1])
         if begin_s >= end_s or self._enough(begin_s, self.cores[-1][-1]):
             return
-        times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s)
+        times_s = begin_s + _times(self.body, OVEN_STEP, end_s - begin_s, growth)
         times_s[-1] = end_s
         history = march(
             self.body,
@@ -162,8 +164,9 @@ class _Run:
         return late or coldest_c > self.past_c + CARRIED_ON_K
 
 
-def _times(body: Body, share: float, duration_s: float) -> Floats:
+def _times(body: Body, share: float, duration_s: float, growth: float = GROWTH) -> Floats:
     """Times as fine as the middling column of `body` needs."""
-    length_m = np.median(body.radius_m / (1.0 + body.exponent) ** SAME_TIME)
-    longest_s = float(np.clip(share * length_m**2 / DIFFUSIVITY_M2_S, *STEPS_S))
-    return graded_times(duration_s, FIRST_SHARE * longest_s, longest_s, GROWTH)
+    lengths_m = np.sort(body.radius_m / (1.0 + body.exponent) ** SAME_TIME)
+    longest_s = share * float(lengths_m[len(lengths_m) // 2]) ** 2 / DIFFUSIVITY_M2_S
+    longest_s = min(max(longest_s, STEPS_S[0]), STEPS_S[1])
+    return graded_times(duration_s, FIRST_SHARE * longest_s, longest_s, growth)

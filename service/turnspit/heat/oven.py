@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from turnspit.heat.cases import Cover, RoastCase
 from turnspit.heat.material import Floats, Number
 from turnspit.heat.solver import Exchange
-from turnspit.heat.surface import HotAir
+from turnspit.heat.surface import HotAir, radiance
 
 OFF_BELOW_C = 40.0
 ROOM_C = 21.0
@@ -33,6 +33,11 @@ class Stretch:
     lag_s: float
     convection: bool
     cover: Cover
+
+    @property
+    def steady(self) -> bool:
+        """Whether the air keeps its temperature."""
+        return self.from_c == self.set_c
 
     def air_c(self, time_s: float) -> float:
         """Air temperature at `time_s`, without the thermostat's error."""
@@ -70,7 +75,7 @@ def _second(minute: float) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Oven:
-    """The surface law in one stretch: hot air whose temperature, thermostat error included, follows the stretch."""
+    """The surface law in a stretch that is not steady: air and walls, thermostat error included, follow it."""
 
     stretch: Stretch
     air: HotAir
@@ -79,4 +84,4 @@ class Oven:
     def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, time_s: float, /) -> Exchange:
         """The exchange of each column at `time_s`."""
         air_c = self.stretch.air_c(time_s) + self.error_c
-        return self.air.exchange_with(air_c, air_c, surface_c, water_lost_kg_m2)
+        return self.air.exchange_with(air_c, radiance(air_c), surface_c, water_lost_kg_m2)

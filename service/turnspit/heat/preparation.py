@@ -73,12 +73,13 @@ class Surroundings:
         """Where water boils."""
         return boiling_c(self.pressure_pa)
 
-    def oven(self, stretch: Stretch) -> Oven:
+    def oven(self, stretch: Stretch) -> HotAir | Oven:
         """The oven during one stretch."""
         cover = COVERS[stretch.cover]
+        set_c = stretch.set_c + self.error_c
         air = HotAir(
-            air_c=0.0,
-            wall_c=0.0,
+            air_c=set_c,
+            wall_c=set_c,
             convection=cover.convection * (self.fan_w_m2k if stretch.convection else self.still_w_m2k),
             radiation=cover.radiation * self.radiation,
             crust_kg_m2=self.crust_kg_m2,
@@ -86,7 +87,7 @@ class Surroundings:
             pressure_pa=self.pressure_pa,
             wetness=cover.evaporation,
         )
-        return Oven(stretch, air, self.error_c)
+        return air if stretch.steady else Oven(stretch, air, self.error_c)
 
     def room(self, place: RestPlace) -> HotAir:
         """Where the roast rests."""

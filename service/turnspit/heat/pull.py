@@ -8,10 +8,11 @@ import numpy as np
 
 from turnspit.heat.cook import Cook
 from turnspit.heat.material import Floats
+from turnspit.heat.percentiles import median, percentiles, spread
 from turnspit.heat.solver import State
 
 NO_RISE_K = 0.05
-TRIED_MEMBERS, TRIED_STEP = 20, 0.08
+TRIED_MEMBERS, TRIED_STEP = 20, 0.06
 """Members and longest step on which other pull temperatures are tried; the rest of all members corrects the level."""
 RISE_MOST_K, PULL_LEAST_C = 10.0, 40.0
 """No published rise of a roast of a kitchen is above 8 K (the trade's 14 is for very large ones), so no advice counts
@@ -54,7 +55,7 @@ def advised_pull_c(cooked: Cook, pulled: Pulled, target_c: float) -> float:
 
     Never above it, never more than RISE_MOST_K below it and never under PULL_LEAST_C, whatever the model expects.
     """
-    rise_k = float(np.median(pulled.peak_c.min(axis=0))) - pulled.pull_c
+    rise_k = float(median(pulled.peak_c.min(axis=0))) - pulled.pull_c
     if rise_k < NO_RISE_K:
         return target_c
     tried = min(cooked.members, TRIED_MEMBERS)
@@ -72,12 +73,12 @@ def _median_peaks(cooked: Cook, pulls_c: Floats, tried: int, rest_min: float) ->
     columns = (np.arange(stations)[:, None] * cooked.members + np.tile(np.arange(tried), pulls)).ravel()
     _, core_c = cooked.rest(cooked.at(np.tile(ready_s, stations), columns), columns, rest_min, TRIED_STEP)
     least_c = core_c.max(axis=0).reshape(stations, pulls, tried).min(axis=0)
-    return np.asarray(np.median(least_c, axis=1))
+    return median(least_c)
 
 
 def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:
     """Minutes, and by (percentile, minute, station) the 10th, 50th and 90th of oven and rest together."""
-    end_s = float(np.quantile(pulled.ready_s, 0.9) + pulled.rest_s[-1])
+    end_s = spread(pulled.ready_s).p90 + float(pulled.rest_s[-1])
     grid_s = np.linspace(0.0, end_s, CURVE_POINTS)
     baked = _between(cooked.times_s, cooked.core_c, grid_s)
     since_s = np.clip(grid_s[:, None] - pulled.ready_s, 0.0, pulled.rest_s[-1])
@@ -88,7 +89,7 @@ def curves(cooked: Cook, pulled: Pulled) -> tuple[Floats, Floats]:
     rested = before + share[..., None] * (after - before)
     out = (grid_s[:, None] > pulled.ready_s)[:, None, :]
     everything = np.where(out, rested.transpose(0, 2, 1), baked)
-    return grid_s / 60.0, _percentiles(everything)
+    return grid_s / 60.0, percentiles(everything)
 
 
 def _between(times_s: Floats, values: Floats, grid_s: Floats) -> Floats:
@@ -97,14 +98,3 @@ def _between(times_s: Floats, values: Floats, grid_s: Floats) -> Floats:
     share = np.clip((grid_s - times_s[step - 1]) / (times_s[step] - times_s[step - 1]), 0.0, 1.0)
     early, late = values[step - 1], values[step]
     return np.asarray(early + share.reshape(-1, 1, 1) * (late - early))
-
-
-def _percentiles(values: Floats) -> Floats:
-    """The 10th, 50th and 90th percentile over the last axis, first in the result."""
-    ordered = np.sort(values, axis=-1)
-    places = np.array([0.1, 0.5, 0.9]) * (values.shape[-1] - 1)
-    low = places.astype(int)
-    high = np.minimum(low + 1, values.shape[-1] - 1)
-    return np.asarray(
-        np.moveaxis(ordered[..., low] + (places - low) * (ordered[..., high] - ordered[..., low]), -1, 0)
-    )

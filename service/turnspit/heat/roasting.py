@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
-import numpy as np
-
 from turnspit.heat.cases import RoastCase, RoastForecast
 from turnspit.heat.cook import cook
 from turnspit.heat.ensemble import draw
 from turnspit.heat.limits import check_roast
 from turnspit.heat.moisture import cooking_loss
+from turnspit.heat.percentiles import median, spread
 from turnspit.heat.pull import advised_pull_c, curves, pull
 from turnspit.heat.remarks import assumptions, cautions
 from turnspit.heat.roasts import RoastRow, roast
-from turnspit.spread import Spread
 
 
 def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecast:
@@ -32,7 +30,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     cooked = cook(case, row, members, max(target_c, pull_c))
     pulled = pull(cooked, pull_c, case.rest_min)
     names = [place.name for place in cooked.places]
-    deciding = int(np.median(pulled.reached_s, axis=1).argmax())
+    deciding = int(median(pulled.reached_s).argmax())
     # stuffing that has not reached its own safe temperature in the oven may not rely on the rest
     advised_c = target_c if case.stuffed else advised_pull_c(cooked, pulled, target_c)
     curve_min, curve_c = curves(cooked, pulled)
@@ -40,12 +38,12 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
         case=case,
         target_c=target_c,
         pull_c=pull_c,
-        ready_min=Spread.of(pulled.ready_s / 60.0),
+        ready_min=spread(pulled.ready_s / 60.0),
         ready_members_min=pulled.ready_s / 60.0,
         deciding_station=names[deciding],
         advised_pull_c=advised_c,
-        peak_c=MappingProxyType({name: Spread.of(pulled.peak_c[i]) for i, name in enumerate(names)}),
-        loss_fraction=Spread.of(cooking_loss(cooked, pulled.state, row, members)),
+        peak_c=MappingProxyType({name: spread(pulled.peak_c[i]) for i, name in enumerate(names)}),
+        loss_fraction=spread(cooking_loss(cooked, pulled.state, row, members)),
         curve_min=curve_min,
         curve_c=MappingProxyType({name: curve_c[:, :, i] for i, name in enumerate(names)}),
         history_min=cooked.times_s / 60.0,

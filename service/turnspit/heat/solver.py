@@ -79,7 +79,7 @@ class Body:
         """At rest at `temperature_c`: a number, or an array that broadcasts to (cells, columns)."""
         full = np.broadcast_to(np.asarray(temperature_c, dtype=float), (self.cells, self.columns)).copy()
         dry = np.zeros(self.columns)
-        return State(self.material.enthalpy(full), full[-1].copy(), dry, dry.copy())
+        return State(self.material.enthalpy(full), np.array([full[-1], dry, dry]))
 
     def temperature_c(self, state: State) -> Floats:
         """Cell temperatures, (cells, columns)."""
@@ -92,19 +92,29 @@ class Body:
 
 
 class State(NamedTuple):
-    """A moment: enthalpy (cells, columns) in J/m3; surface temperature, water lost in kg/m2 and heat taken up in
-    J/m2 since the start, per column."""
+    """A moment: enthalpy in J/m3, (cells, columns), and `skin`, (3, columns): what its three properties name."""
 
     enthalpy: Floats
-    surface_c: Floats
-    water_kg_m2: Floats
-    heat_j_m2: Floats
+    skin: Floats
+
+    @property
+    def surface_c(self) -> Floats:
+        """Surface temperature of each column."""
+        return np.asarray(self.skin[0])
+
+    @property
+    def water_kg_m2(self) -> Floats:
+        """Water lost since the start, per m2 of surface."""
+        return np.asarray(self.skin[1])
+
+    @property
+    def heat_j_m2(self) -> Floats:
+        """Heat taken up since the start, per m2 of surface."""
+        return np.asarray(self.skin[2])
 
     def columns(self, chosen: NDArray[np.intp] | slice) -> State:
         """The same moment for some of the columns."""
-        return State(
-            self.enthalpy[:, chosen], self.surface_c[chosen], self.water_kg_m2[chosen], self.heat_j_m2[chosen]
-        )
+        return State(self.enthalpy[:, chosen], self.skin[:, chosen])
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,11 +135,11 @@ class History:
 
 def graded_times(duration_s: float, first_s: float, longest_s: float, growth: float = 1.3) -> Floats:
     """Times from 0 to `duration_s`: a first step, then steps that grow by `growth` (at most 2) up to the longest."""
-    times_s, step_s = [0.0], min(first_s, duration_s)
-    while times_s[-1] < duration_s * (1 - 1e-12):
-        times_s.append(times_s[-1] + step_s)
-        step_s = min(step_s * growth, longest_s)
-    return np.array(times_s) * (duration_s / max(times_s[-1], 1e-12))
+    growing = math.ceil(math.log(max(longest_s / first_s, 1.0)) / math.log(growth)) if growth > 1.0 else 0
+    powers = np.minimum(np.arange(growing + math.ceil(duration_s / longest_s) + 1), growing)
+    times_s = np.cumsum(np.minimum(first_s * growth**powers, longest_s))
+    within = times_s[: int(np.searchsorted(times_s, duration_s * (1 - 1e-12))) + 1]
+    return np.concatenate(([0.0], within * (duration_s / within[-1])))
 
 
 def core_c(temperature_c: Floats) -> Floats:
@@ -164,12 +174,13 @@ def march(
     least_c, most_c = float(progress.now.surface_c.min()), float(progress.now.surface_c.max())
     if not (ABSURD_C[0] < least_c and most_c < ABSURD_C[1]):
         raise Impossible("heat", f"{least_c:g} to {most_c:g}", "C is no surface of food", tridiagonal.NO_SOLUTION)
+    skins = np.array([state.skin for state in states])
     return History(
         times_s=times_s[: len(cores)],
         core_c=np.array(cores),
-        surface_c=np.array([state.surface_c for state in states]),
-        water_kg_m2=np.array([state.water_kg_m2 for state in states]),
-        heat_j_m2=np.array([state.heat_j_m2 for state in states]),
+        surface_c=skins[:, 0],
+        water_kg_m2=skins[:, 1],
+        heat_j_m2=skins[:, 2],
         end=progress.now,
         states=tuple(states) if keep_states else (),
     )
@@ -202,33 +213,37 @@ class _Progress:
         self.unfrozen_storage: Floats = self.volumes * self.material.capacity
         self.half_areas_per_m = 0.5 * body.faces()[1:-1, None] ** body.exponent / spacing_m
         self.skin_per_m = 2.0 / spacing_m
-        self.before = self.now = start
+        self.now = start
+        self.enthalpy_before = start.enthalpy
+        self.skin_change: Floats = np.zeros_like(start.skin)
         self.temperature = self.temperature_before = body.temperature_c(start)
         self.last_step_s = float("inf")
         self.icy = self.icy_before = self.material.has_ice(start.enthalpy)
 
     def advance(self, step_s: float, time_s: float) -> None:
         """One implicit step to `time_s`: BDF2, or Euler when it is the first."""
-        now, before, temperature = self.now, self.before, self.temperature
+        now, temperature = self.now, self.temperature
         ratio = step_s / self.last_step_s
         newest, oldest = (1.0 + 2.0 * ratio) / (1.0 + ratio), ratio * ratio / (1.0 + ratio)
         change_k = temperature - self.temperature_before
-        ahead = temperature + ratio * change_k
+        ahead = ratio * change_k
+        ahead += temperature
         outer_c = ahead[-1].copy()
         conductivity = self._conductivity(ahead)
         if self.icy or self.icy_before:
-            carried = self.volumes * (now.enthalpy - before.enthalpy)
+            carried = self.volumes * (now.enthalpy - self.enthalpy_before)
         else:
             carried = np.multiply(self.unfrozen_storage, change_k, out=change_k)
         carried *= oldest / step_s
 
-        surface_c = now.surface_c + ratio * (now.surface_c - before.surface_c)
-        water = now.water_kg_m2 + ratio * (now.water_kg_m2 - before.water_kg_m2)
+        surface_c, water, _ = now.skin + ratio * self.skin_change
         skin = conductivity[-1] * self.skin_per_m
         surface_c, outside, boils = self._meet(surface_c, outer_c, skin, water, time_s)
         share = skin / (skin - outside.heat_slope)
-        outward = -share * outside.heat_slope
-        offered = share * (outside.heat_w_m2 - outside.heat_slope * surface_c)
+        offered = outside.heat_w_m2 - outside.heat_slope * surface_c
+        offered *= share
+        outward = np.multiply(share, outside.heat_slope, out=share)
+        np.negative(outward, out=outward)
         if boils is not None:
             outward, offered = np.where(boils, skin, outward), np.where(boils, skin * self.boils_c, offered)
         carried[-1] += offered
@@ -245,26 +260,26 @@ class _Progress:
 
         heat = offered - outward * solved[-1]
         new_surface_c = solved[-1] + heat / skin
-        evaporation = outside.water_kg_m2_s + outside.water_slope * (new_surface_c - surface_c)
+        surface_change_k = new_surface_c - surface_c
+        evaporation = outside.water_kg_m2_s + outside.water_slope * surface_change_k
         if boils is not None:
-            taken = outside.heat_w_m2 + outside.heat_slope * (new_surface_c - surface_c)
+            taken = outside.heat_w_m2 + outside.heat_slope * surface_change_k
             evaporation += boils * (taken - heat) / LATENT_J_KG
 
-        def gained(rate: Floats, so_far: Floats, earlier: Floats) -> Floats:
-            return so_far + (step_s * rate + oldest * (so_far - earlier)) / newest
+        gained = np.array([new_surface_c, evaporation, heat])
+        gained[1:] *= step_s / newest
+        gained[1:] += now.skin[1:] + (oldest / newest) * self.skin_change[1:]
+        self._arrive(State(enthalpy, gained), solved, step_s)
 
-        self.before, self.temperature_before, self.last_step_s = now, temperature, step_s
-        self.now = State(
-            enthalpy=enthalpy,
-            surface_c=new_surface_c,
-            water_kg_m2=gained(evaporation, now.water_kg_m2, before.water_kg_m2),
-            heat_j_m2=gained(heat, now.heat_j_m2, before.heat_j_m2),
-        )
-        self.icy_before = self.icy
+    def _arrive(self, state: State, solved: Floats, step_s: float) -> None:
+        """Take `state`, whose cells were solved as `solved`, for now, and what was now for before."""
+        self.temperature_before, self.enthalpy_before, self.last_step_s = self.temperature, self.now.enthalpy, step_s
+        self.skin_change = state.skin - self.now.skin
+        self.now, self.icy_before = state, self.icy
         # between steps without ice, ice can only come in through the surface
-        if self.icy or (new_surface_c < self.material.freezing_c).any():
-            self.icy = self.material.has_ice(enthalpy)
-        self.temperature = self.material.temperature_c(enthalpy) if self.icy or self.icy_before else solved
+        if self.icy or np.count_nonzero(state.surface_c < self.material.freezing_c):
+            self.icy = self.material.has_ice(state.enthalpy)
+        self.temperature = self.material.temperature_c(state.enthalpy) if self.icy or self.icy_before else solved
 
     def _meet(
         self, guess_c: Floats, outer_c: Floats, skin: Floats, water: Floats, time_s: float
@@ -277,14 +292,19 @@ class _Progress:
         for _ in range(SURFACE_SOLVES_MOST):
             guess_c = np.minimum(guess_c, self.boils_c)
             outside = self.surface.exchange(guess_c, water, time_s)
-            change_k = outside.heat_w_m2 - skin * (guess_c - outer_c)
+            change_k = outer_c - guess_c
+            change_k *= skin
+            change_k += outside.heat_w_m2
             change_k /= skin - outside.heat_slope
             found_c = guess_c + change_k
             over = found_c > self.boils_c
-            if np.abs(np.minimum(found_c, self.boils_c) - guess_c).max() < SURFACE_TOLERANCE_K:
+            some_over = np.count_nonzero(over)
+            if some_over:
+                change_k = np.minimum(found_c, self.boils_c) - guess_c
+            if not np.count_nonzero(np.abs(change_k) >= SURFACE_TOLERANCE_K):
                 break
             guess_c = found_c
-        return guess_c, outside, over if over.any() else None
+        return guess_c, outside, over if some_over else None
 
     def _with_ice(
         self, coupling: Floats, outward: Floats, carried: Floats, newest_per_s: float

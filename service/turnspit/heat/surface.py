@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -58,27 +58,63 @@ class HotAir:
     vapour_pa: Number = 5000.0
     pressure_pa: float = STANDARD_PA
     wetness: Number = 1.0
+    _walls: Number = field(init=False, repr=False, compare=False)
+    _radiating: Number = field(init=False, repr=False, compare=False)
+    _radiating_slope: Number = field(init=False, repr=False, compare=False)
+    _drying: Number = field(init=False, repr=False, compare=False)
+    _closing: Number = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """What is the same at every step, reckoned once."""
+        radiating = self.radiation * STEFAN_BOLTZMANN
+        once = {
+            "_walls": radiance(self.wall_c),
+            "_radiating": radiating,
+            "_radiating_slope": -4.0 * radiating,
+            "_drying": self.convection * self.wetness * (LEWIS * 0.622 / (AIR_CP * self.pressure_pa)),
+            "_closing": self.convection / (STILL_OVEN_W_M2K * self.crust_kg_m2),
+        }
+        for name, value in once.items():
+            object.__setattr__(self, name, value)
 
     def exchange(self, surface_c: Floats, water_lost_kg_m2: Floats, _time_s: float, /) -> Exchange:
         """The exchange at `surface_c` after `water_lost_kg_m2`."""
-        return self.exchange_with(self.air_c, self.wall_c, surface_c, water_lost_kg_m2)
+        return self.exchange_with(self.air_c, self._walls, surface_c, water_lost_kg_m2)
 
-    def exchange_with(self, air_c: Number, wall_c: Number, surface_c: Floats, water_lost_kg_m2: Floats) -> Exchange:
-        """The same with air and walls at other temperatures than its own."""
-        hc, factor = self.convection, self.radiation * STEFAN_BOLTZMANN
-        kelvin, wall = surface_c + 273.15, wall_c + 273.15
-        square, wall_square = kelvin * kelvin, wall * wall
+    def exchange_with(self, air_c: Number, walls: Number, surface_c: Floats, water_lost_kg_m2: Floats) -> Exchange:
+        """The same with air at another temperature than its own, and walls of another `radiance`."""
         pressure, slope = saturation(surface_c, self.pressure_pa)
-        transfer = hc * self.wetness * (LEWIS * 0.622 / (AIR_CP * self.pressure_pa))
-        dried = water_lost_kg_m2 * (1.0 + water_lost_kg_m2 * water_lost_kg_m2 * (1.0 / DRY_KG_M2**2))
-        transfer = transfer / (1.0 + dried * (hc / (STILL_OVEN_W_M2K * self.crust_kg_m2)))
-        excess: Floats = pressure - self.vapour_pa
-        transfer = transfer * (excess > 0.0)
-        water: Floats = transfer * excess
-        water_slope: Floats = transfer * slope
-        heat = hc * (air_c - surface_c) + factor * (wall_square * wall_square - square * square)
-        heat_slope = -hc - (4.0 * factor) * (square * kelvin)
-        return Exchange(heat - LATENT_J_KG * water, heat_slope - LATENT_J_KG * water_slope, water, water_slope)
+        dried = water_lost_kg_m2 * water_lost_kg_m2
+        dried *= 1.0 / DRY_KG_M2**2
+        dried += 1.0
+        dried *= water_lost_kg_m2
+        dried *= self._closing
+        dried += 1.0
+        pressure -= self.vapour_pa
+        transfer = (pressure > 0.0) * self._drying
+        transfer /= dried
+        water, water_slope = pressure * transfer, slope * transfer
+
+        kelvin = surface_c + 273.15
+        cubed = kelvin * kelvin
+        cubed *= kelvin
+        kelvin *= cubed
+        radiated = walls - kelvin
+        radiated *= self._radiating
+        heat = air_c - surface_c
+        heat *= self.convection
+        heat += radiated
+        heat -= LATENT_J_KG * water
+        heat_slope = np.multiply(cubed, self._radiating_slope, out=cubed)
+        heat_slope -= self.convection
+        heat_slope -= LATENT_J_KG * water_slope
+        return Exchange(heat, heat_slope, water, water_slope)
+
+
+def radiance(temperature_c: Number) -> Number:
+    """The fourth power of the absolute temperature, K4: what walls at it radiate, over their constant."""
+    square = (temperature_c + 273.15) ** 2
+    return square * square
 
 
 def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple[Floats, Floats]:
@@ -86,14 +122,19 @@ def saturation(temperature_c: Floats, pressure_pa: float = STANDARD_PA) -> tuple
 
     Magnus form p = a exp(b T / (T + c)), its constants fitted to IAPWS-IF97 from 1 to 100 C (within 0.2 percent).
     """
-    inverse = 1.0 / (np.maximum(temperature_c, -40.0) + _MAGNUS_SHIFT)
-    pressure: Floats = _MAGNUS_PA * np.exp(_MAGNUS_RATE - (_MAGNUS_RATE * _MAGNUS_SHIFT) * inverse)
-    slope: Floats = pressure * ((_MAGNUS_RATE * _MAGNUS_SHIFT) * (inverse * inverse))
-    below = pressure <= pressure_pa * (1.0 + 1e-9)  # at boiling itself the slope is that from below
-    return np.minimum(pressure, pressure_pa), slope * below
+    above = np.maximum(temperature_c, -40.0)
+    above += _MAGNUS_SHIFT
+    inverse: Floats = -_MAGNUS_RATE * _MAGNUS_SHIFT / above
+    pressure: Floats = np.exp(inverse + _MAGNUS_HEIGHT)
+    inverse *= pressure
+    inverse /= above
+    slope = np.negative(inverse, inverse)
+    slope *= pressure <= pressure_pa * (1.0 + 1e-9)  # at boiling itself the slope is that from below
+    return np.minimum(pressure, pressure_pa, out=pressure), slope
 
 
 _MAGNUS_PA, _MAGNUS_RATE, _MAGNUS_SHIFT = 609.81, 17.0856, 234.0
+_MAGNUS_HEIGHT = math.log(_MAGNUS_PA) + _MAGNUS_RATE
 
 
 def boiling_c(pressure_pa: float) -> float:
