@@ -96,6 +96,8 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         meal=reading.kept.get("meal") or "",
         likely_kind=_likely_kind(line, reading),
         technique=reading.technique,
+        children=reading.kept.get("children", 0),
+        non_eaters=reading.kept.get("non_eaters", 0),
     )
     answer = together(answers_to(reading.intents, enquiry))
     if reading.move == "why":

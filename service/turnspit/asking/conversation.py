@@ -39,6 +39,8 @@ class Conversation:
     lone: float | None = None
     meal: str = ""
     technique: str = ""
+    children: int = 0
+    non_eaters: int = 0
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -59,6 +61,8 @@ class Conversation:
             "lone": self.lone,
             "meal": self.meal,
             "technique": self.technique,
+            "children": self.children,
+            "non_eaters": self.non_eaters,
         }
 
     @classmethod

@@ -219,6 +219,7 @@ def _kept(
     scene: Scene, before: Conversation, merged: Mapping[str, Any], shelved: Mapping[str, Any]
 ) -> dict[str, Any]:
     day = scene.hints.get("day")
+    children, non_eaters = scene.hints.get("apart", scene.apart if "covers" in merged else (0, 0))
     meal = next((item.tags["<meal>"] for _, item in scene.find("<meal>")), before.meal)
     return {
         "units": scene.usual or before.units,
@@ -227,6 +228,8 @@ def _kept(
         "lone": lone_number(scene),
         "meal": "" if "serve_at" in merged else meal,
         "technique": scene.hints.get("technique", ""),
+        "children": children,
+        "non_eaters": non_eaters,
     }
 
 

@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, roast, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, fan, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -56,7 +56,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     for grammar in GRAMMARS:
         items = grammar.reduce(items)
     scene = _scene(line, tokens, items, conversation)
-    converts = not amount.read_aside(scene) and amount.read(scene)
+    converts = not amount.read_aside(scene) and (fan.read(scene) or amount.read(scene))
     scales = not converts and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
@@ -89,7 +89,8 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
 
 def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversation | None) -> Scene:
     before = flat(conversation.understood) if conversation is not None else {}
-    scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None)
+    apart = (conversation.children, conversation.non_eaters) if conversation is not None else (0, 0)
+    scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None, apart=apart)
     scene.hints["talk_of"] = conversation.intents[0] if conversation is not None and conversation.intents else ""
     pending = conversation.pending if conversation is not None else ""
     scene.hints["pending"] = "" if pending == "number" else pending

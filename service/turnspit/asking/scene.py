@@ -21,7 +21,7 @@ _REACH = 12
 @dataclass(slots=True)
 class Scene:
     """What the readers of one line share. `before` is what the conversation holds, by path; `usual` the reader's
-    units.
+    units; `apart` how many of the diners before are children, and how many do not eat the roast.
     """
 
     items: list[Item]

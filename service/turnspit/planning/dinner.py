@@ -53,6 +53,7 @@ class BrineWish:
 class Dinner:
     """One dinner. Exactly one of `serve_at` and `start_at` leads; both are aware datetimes.
 
+    `children` and `non_eaters` (of the roast) are among the `covers`.
     `work_from` and `work_until` bound the hours in which the cook is asked to do something, local time.
     """
 
@@ -60,6 +61,8 @@ class Dinner:
     serve_at: datetime | None = None
     start_at: datetime | None = None
     covers: int | None = None
+    children: int = 0
+    non_eaters: int = 0
     leftovers_wanted: bool | None = None
     oven: OvenWish = field(default_factory=OvenWish)
     brine: BrineWish = field(default_factory=BrineWish)

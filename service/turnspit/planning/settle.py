@@ -180,7 +180,15 @@ def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Mess
     if dinner.covers is None:
         assumed(Message("planning-assume-mass", mass_kg=row.usual_mass_kg))
         return count, row.usual_mass_kg
-    sizing = size_roast(SizeCase(kind=row.kind, covers=dinner.covers, leftovers=bool(dinner.leftovers_wanted)))
+    sizing = size_roast(
+        SizeCase(
+            covers=dinner.covers,
+            children=dinner.children,
+            non_eaters=dinner.non_eaters,
+            leftovers=bool(dinner.leftovers_wanted),
+            kind=row.kind,
+        )
+    )
     if dinner.roast.count is None:
         count, mass_kg = sizing.flock.count, sizing.flock.each_kg
     else:

@@ -64,6 +64,8 @@ class PlanBody(TimedFields):
     serve_at: AwareDatetime | None = None
     start_at: AwareDatetime | None = None
     covers: Whole | None = None
+    children: Whole = 0
+    non_eaters: Whole = 0
     leftovers_wanted: Yes | None = None
     oven: OvenWishBody = Field(default_factory=OvenWishBody)
     brine: BrineWishBody = Field(default_factory=BrineWishBody)
@@ -81,6 +83,8 @@ class PlanBody(TimedFields):
             serve_at=self.serve_at.astimezone(now.tzinfo) if self.serve_at else None,
             start_at=self.start_at.astimezone(now.tzinfo) if self.start_at else None,
             covers=self.covers,
+            children=self.children,
+            non_eaters=self.non_eaters,
             leftovers_wanted=self.leftovers_wanted,
             oven=OvenWish(**self.oven.model_dump()),
             brine=BrineWish(**self.brine.model_dump()),

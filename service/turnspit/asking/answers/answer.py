@@ -27,7 +27,8 @@ USUAL_HOURS = {
 class Enquiry:
     """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about;
     `technique` where it asks how to roast ("baste"); `day` (ISO date, "" for none) a day that was said without an
-    hour, `meal` the meal of it; `likely_kind` the roast that half a name ("lamb") stands for most often."""
+    hour, `meal` the meal of it; `likely_kind` the roast that half a name ("lamb") stands for most often; `children`
+    and `non_eaters` (of the roast) are among the diners."""
 
     understood: Understood
     reader: Reader
@@ -39,6 +40,8 @@ class Enquiry:
     meal: str = ""
     likely_kind: str = ""
     technique: str = ""
+    children: int = 0
+    non_eaters: int = 0
 
     @property
     def line(self) -> str:

@@ -7,7 +7,7 @@ from math import ceil
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
-from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase
+from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase, size_case_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message, Value
 
@@ -29,7 +29,8 @@ SIDES = {
     "glazed-carrots": "carrots",
 }
 """The side dish in the portion table by the starter recipe that makes it."""
-ENOUGH_SHARE = 0.95
+ENOUGH_SHARE, A_LITTLE = 0.95, 0.25
+SOME_PIECES = 2
 ROUNDING = 0.02
 """Of a piece: a weight that is as good as a whole number of them needs no further one."""
 USUAL_PARTIES = (6, 8, 12, 16)
@@ -69,14 +70,10 @@ def _side(item: str, covers: int) -> Answer:
 
 
 def _sized(taken: Taken, kind: str, covers: int) -> Answer:
-    from turnspit.recipes import SizeCase, size_roast
+    from turnspit.recipes import size_roast
 
     wanted = bool(taken.value("leftovers_wanted", False))
-    bone_in = taken.enquiry.said("roast.bone_in")
-    plain, more = (
-        size_roast(SizeCase(covers=covers, leftovers=leftovers, kind=kind, bone_in=bone_in))
-        for leftovers in (False, True)
-    )
+    plain, more = (size_roast(size_case_of(taken.enquiry, kind, leftovers)) for leftovers in (False, True))
     advised = more if wanted else plain
     said: dict[str, Value] = {
         "kg": plain.total_kg,
@@ -126,9 +123,14 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
     has_kg, covers = float(mass_kg) * count, advised.case.covers
     enough = has_kg >= ENOUGH_SHARE * advised.needed_kg
     pieces = ceil(advised.needed_kg / mass_kg - ROUNDING)
-    several = not enough and taken.enquiry.said("roast.count") is None and pieces > 2
-    key = "asking-size-pieces" if several else "asking-size-enough" if enough else "asking-size-short"
     roast, short_kg = roast_phrase(kind, mass_kg, count), advised.needed_kg - has_kg
+    key = "asking-size-short"
+    if enough:
+        key = "asking-size-enough"
+    elif short_kg <= A_LITTLE * advised.needed_kg:
+        key = "asking-size-a-little-short"
+    elif taken.enquiry.said("roast.count") is None and pieces > SOME_PIECES:
+        key = "asking-size-pieces"
     each = roast_phrase(kind, mass_kg, pieces)
     said = {"need_kg": advised.needed_kg, "short_kg": short_kg}
     return (Message(key, roast=roast, covers=covers, pieces=each, **said),)

@@ -12,6 +12,7 @@ from turnspit.reference import caution
 
 if TYPE_CHECKING:
     from turnspit.heat import RoastCase, RoastForecast, RoastRow
+    from turnspit.recipes import SizeCase
 
 USUAL_KIND, USUAL_PINK_KIND = "turkey", "beef_rib"
 TOLERANCE_K = 0.3
@@ -90,16 +91,28 @@ def mass_of(taken: Taken, kind: str) -> float:
 
     covers = taken.enquiry.said("covers")
     if covers is not None and taken.enquiry.said("roast.mass_kg") is None:
-        from turnspit.recipes import SizeCase, size_roast
+        from turnspit.recipes import size_roast
 
-        sizing = size_roast(
-            SizeCase(kind=kind, covers=covers, leftovers=bool(taken.enquiry.said("leftovers_wanted")))
-        )
+        sizing = size_roast(size_case_of(taken.enquiry, kind, bool(taken.enquiry.said("leftovers_wanted"))))
         told = Message("asking-taken-mass-for-covers", kg=sizing.each_kg, covers=covers)
         return float(taken.value("roast.mass_kg", sizing.each_kg, told))
     usual_kg = roast(kind).usual_mass_kg
     told = Message("asking-taken-mass", kg=usual_kg, roast=name_of(kind))
     return float(taken.value("roast.mass_kg", usual_kg, told))
+
+
+def size_case_of(enquiry: Enquiry, kind: str, leftovers: bool) -> SizeCase:
+    """The diners as they were told, children and those who do not eat the roast apart."""
+    from turnspit.recipes import SizeCase
+
+    return SizeCase(
+        covers=enquiry.said("covers"),
+        children=enquiry.children,
+        non_eaters=enquiry.non_eaters,
+        leftovers=leftovers,
+        kind=kind,
+        bone_in=enquiry.said("roast.bone_in"),
+    )
 
 
 def roast_case_of(taken: Taken) -> RoastCase:

@@ -32,6 +32,8 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
         serve_at=enquiry.moment("serve_at"),
         start_at=enquiry.moment("start_at"),
         covers=said("covers"),
+        children=enquiry.children,
+        non_eaters=enquiry.non_eaters,
         leftovers_wanted=said("leftovers_wanted"),
         oven=OvenWish(said("oven.temperature_c"), said("oven.convection"), said("oven.count")),
         brine=BrineWish(

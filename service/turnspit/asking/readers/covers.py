@@ -13,12 +13,13 @@ from turnspit.asking.tokens import Number
 @dataclass(frozen=True, slots=True)
 class Covers:
     """Diners; `more` counts those that are added to (or taken from) the number said before, `sure` where a word said
-    that people are meant."""
+    that people are meant. `kids` and `non_eaters` (of the roast) are among them."""
 
     count: int
     kids: int = 0
     more: int = 0
     sure: bool = True
+    non_eaters: int = 0
 
 
 grammar = Grammar("<covers>")
@@ -32,7 +33,7 @@ def covers(value: float, sure: bool = True) -> Covers | None:
     return Covers(int(value), sure=sure) if value == int(value) and abs(value) <= _MOST else None
 
 
-@dataclass(frozen=True, slots=True)
+_APART = ("kids", "non_eaters")
 
 
 def _counted(found: Covers | None, values: tuple[object, ...]) -> Covers | None:
@@ -49,6 +50,7 @@ def _counted(found: Covers | None, values: tuple[object, ...]) -> Covers | None:
     return replace(found, **apart)
 
 
+@dataclass(frozen=True, slots=True)
 class FromTo:
     """Two numbers of a change: `from 6 to 20`."""
 

@@ -27,12 +27,15 @@ def read(scene: Scene) -> None:
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue
         if "covers" not in scene.values:
+            scene.hints["apart"] = (covers.kids, covers.non_eaters)
         scene.put("covers", covers.count, "covers", place)
     for place, covers in more:
         before = scene.values.get("covers", scene.before.get("covers"))
         if isinstance(before, int):
             scene.drop("covers")
             scene.put("covers", before + covers.more, "covers: more or fewer", place)
+            kids, non_eaters = scene.hints.get("apart", scene.apart)
+            scene.hints["apart"] = (kids + covers.kids, non_eaters + covers.non_eaters)
     _leftovers(scene)
 
 

@@ -321,6 +321,12 @@ asking-convert-about = { $given } ≈ { $found }
 asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFractionDigits: 2) }–{ NUMBER($high, maximumFractionDigits: 2) })
 asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, by the kind: weigh it.
 asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
+asking-convert-fan = { $fan ->
+    [yes] { OVEN($given_c) } without a fan ≈ { OVEN($c) } with the fan.
+   *[no] { OVEN($given_c) } with the fan ≈ { OVEN($c) } in an oven without one.
+}
+asking-convert-fan-check = Makers and ovens differ by a few degrees: start checking early, and let the thermometer decide.
+asking-why-fan = Moving air brings the heat in faster, so the dial stands { RISE($rise_k) } lower for the same roast.
 asking-convert-incomplete = I need an amount and its unit, like “2 cups flour in grams”.
 asking-next-convert-oven = { OVEN(176.67, style: "own") } in gas mark
 asking-why-exact = Both units are defined by one another; the figure is exact, then rounded to what a kitchen measures.
@@ -441,6 +447,7 @@ asking-choice-mass = it weighs { MASS($kg, style: "own") }
 asking-choice-oven = oven at { OVEN($c, style: "own") }
 asking-choice-reading = it reads { TEMPERATURE($c, style: "own") }
 asking-thanked = You’re welcome. Enjoy the dinner!
+asking-size-a-little-short = { $roast } is a little short for { $covers }, by about { MASS($short_kg) } of { MASS($need_kg) }: a breast or some legs beside it make up for that, or carve smaller portions.
 asking-size-pieces = { $covers } diners take { MASS($need_kg) }: { $pieces }.
 asking-next-standing = how long can it sit out?
 asking-next-keeps = how long do leftovers keep?

@@ -321,6 +321,12 @@ asking-convert-about = { $given } ≈ { $found }
 asking-convert-between = { $given } ≈ { $found } ({ NUMBER($low, maximumFractionDigits: 2) }–{ NUMBER($high, maximumFractionDigits: 2) })
 asking-convert-range = { $given } ≈ { NUMBER($low, maximumFractionDigits: 2) }–{ $found }, según la clase: mejor pesarla.
 asking-convert-kind = { $kind }: { NUMBER($low, maximumFractionDigits: 2) }–{ $found }
+asking-convert-fan = { $fan ->
+    [yes] { OVEN($given_c) } sin ventilador ≈ { OVEN($c) } con ventilador.
+   *[no] { OVEN($given_c) } con ventilador ≈ { OVEN($c) } en un horno sin él.
+}
+asking-convert-fan-check = De un horno a otro cambia unos grados: empiece a medir antes y que decida el termómetro.
+asking-why-fan = El aire en movimiento calienta más deprisa: para el mismo asado el horno se pone { RISE($rise_k) } más bajo.
 asking-convert-incomplete = Necesito una cantidad y su unidad, como «2 tazas de harina en gramos».
 asking-next-convert-oven = { OVEN(176.67, style: "own") } en marca de gas
 asking-why-exact = Las dos unidades se definen una por otra; la cifra es exacta y se redondea a lo que mide una cocina.
@@ -441,6 +447,7 @@ asking-choice-mass = pesa { MASS($kg, style: "own") }
 asking-choice-oven = horno a { OVEN($c, style: "own") }
 asking-choice-reading = marca { TEMPERATURE($c, style: "own") }
 asking-thanked = De nada. ¡Buen provecho!
+asking-size-a-little-short = { $roast } queda un poco corto para { $covers }: faltan unos { MASS($short_kg) } de { MASS($need_kg) }; lo completa una pechuga o unas patas aparte, o porciones algo menores.
 asking-size-pieces = Para { $covers } comensales hacen falta { MASS($need_kg) }: { $pieces }.
 asking-next-standing = ¿cuánto tiempo puede estar fuera?
 asking-next-keeps = ¿cuántos días aguantan las sobras?
