@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from turnspit.message import Message
 from turnspit.reference import Kitchen
 from turnspit.safety.finding import Finding, finding, limit, within
 from turnspit.safety.foods import red_meat
 from turnspit.safety.question import SafetyQuestion
-from turnspit.safety.questions.standing import clock_h
+from turnspit.safety.questions.standing import clock_h, left_out
+
+WARM_PLACES = ("counter", "table", "car")
 
 
 def too_warm(question: SafetyQuestion, kitchen: Kitchen, rule: str, measured_c: float) -> Finding:
@@ -37,18 +41,16 @@ def brine_temperature(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Brine and bird: cold all the time, two days at most. A cold place is not yet a cold brine.
 
     Past the days that it keeps raw, brine or no brine, a bird is thrown away; a cut of red meat is cooked before.
+    What stands on a counter or in a car is no colder than the room, whatever it is in.
     """
     cold_c = limit("brine-cold", "brine_max_c", kitchen)
     measured_c = question.temperature_c
     if measured_c is None and question.ambient_c is not None and not within(question.ambient_c, cold_c):
         measured_c = question.ambient_c
-    if measured_c is None:
-        return finding(
-            kitchen, "brine-cold", "warn", "measure", Message("safety-not-measured"), unknown=("temperature_c",)
-        )
-    if not within(measured_c, cold_c):
+    if measured_c is None and question.place in WARM_PLACES:
+        return left_out(replace(question, state="raw"), kitchen)
+    if measured_c is not None and not within(measured_c, cold_c):
         return too_warm(question, kitchen, "brine-cold", measured_c)
-    seen = Message("safety-measured", temperature_c=measured_c)
     if question.elapsed_h is not None and not within(
         question.elapsed_h, limit("brine-cold", "elapsed_max_h", "home")
     ):
@@ -56,7 +58,11 @@ def brine_temperature(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
         if within(question.elapsed_h, keeps_days(question, kitchen) * 24):
             return finding(kitchen, "brine-cold", "warn", "cook_at_once", long)
         return finding(kitchen, "brine-cold", "stop", "discard", long)
-    return finding(kitchen, "brine-cold", "ok", "go_on", seen)
+    if measured_c is None:
+        return finding(
+            kitchen, "brine-cold", "warn", "measure", Message("safety-not-measured"), unknown=("temperature_c",)
+        )
+    return finding(kitchen, "brine-cold", "ok", "go_on", Message("safety-measured", temperature_c=measured_c))
 
 
 def keeps_days(question: SafetyQuestion, kitchen: Kitchen) -> float:
