@@ -15,7 +15,7 @@ Topic = Literal[
     "thaw_method",  # is this way of thawing safe: method, temperature_c of the water or the refrigerator, elapsed_h
     "thawed_keeps",  # raw, thawed or fresh, in the refrigerator for elapsed_h
     "stuffed_ahead",  # stuffed elapsed_h before roasting; bought_stuffed with state "frozen" for one sold so
-    "from_frozen",  # roasting it frozen; stuffed
+    "from_frozen",  # roasting it frozen; stuffed, method "slow_cooker"
     "washed",  # the bird was washed, or should it be
     "pink",  # pink meat, juices or bones; temperature_c if it was measured
     "reading",  # temperature_c at place: is that safe to serve

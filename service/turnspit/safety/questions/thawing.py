@@ -149,4 +149,9 @@ def from_frozen(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     if question.stuffed:
         seen = Message("safety-frozen-and-stuffed")
         return finding(kitchen, "from-frozen", "stop", "refuse", seen, action=Message("safety-do-bake-apart"))
+    if question.method == "slow_cooker":
+        seen = Message("safety-frozen-slow-cooker")
+        return finding(
+            kitchen, "slow-cooker", "stop", "refuse", seen, action=Message("safety-do-thaw-for-slow-cooker")
+        )
     return finding(kitchen, "from-frozen", "info", "cook_on", Message("safety-from-frozen"))
