@@ -39,7 +39,9 @@ _AND_HALF = re.compile(r"\s+(?:and\s+a|y)\s+(?P<part>half|quarter|media|medio|cu
 _SPACE = re.compile(r"\s+")
 _HYPHEN = re.compile("-")
 _HYPHEN_TO = re.compile(r"-\s*(?:to|or)\s+", re.IGNORECASE)
-_ARTICLE = re.compile(r"(?:\s+an?(?=\s)|\s*x(?=\s+[^\W\d]))", re.IGNORECASE)
+_ARTICLE = re.compile(
+    r"(?:\s+an?(?=\s)|\s+de(?=\s+(?:taza|cucharad|kilo|litro|libra))|\s*x(?=\s+[^\W\d]))", re.IGNORECASE
+)
 _TIMES = re.compile(r"\s*[x*]\s*(?=\d)", re.IGNORECASE)
 _UNIT_WORDS = re.compile(r"(?:\s*|-)(?P<first>[^\W\d_]+|#(?!\d)|\")(?:\.?\s+(?P<second>[^\W\d_]+))?")
 _JOINED = re.compile(r"['-][^\W\d_]")

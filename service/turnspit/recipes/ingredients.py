@@ -129,7 +129,7 @@ def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
     """The amount at the head, or behind the item ("Butter, 2 oz"); the words that are left."""
     lower = rest.casefold()
     for nothing in ingredient_words("nothing"):
-        if lower.startswith(f"{nothing} "):
+        if lower.startswith(f"{nothing} ") and not lower[len(nothing) + 1].isdigit():
             return None, rest[len(nothing) :].strip()
     rest = _ONE_OF_SIZE.sub("1 ", _ONE_OR_TWO.sub(r"1-2 \1", rest))
     taken = take_amount(f"1 {rest}" if _ONE_UNSAID.match(rest) else rest, region)
@@ -170,14 +170,19 @@ def _weight_behind(rest: str, amount: Amount | None) -> tuple[str, Amount | None
         return rest, amount
     for joint in _OF_WEIGHT.finditer(rest):
         other = take_amount(rest[joint.end() :], amount.region)
-        if other is None or not _is_measure(other[0], "mass"):
+        if other is None or not _is_measure(other[0], "mass", "length" if amount.unit else "mass"):
             continue
         behind = _EACH_INSIDE.sub("", other[1]).strip()
         if not behind or behind[0] == ",":
             weight, shorter = other[0], f"{rest[: joint.start()]}{behind}"
-            said_each = behind != other[1] or joint["each"] or (amount.unit and is_package(amount.unit))
+            said_each = behind != other[1] or joint["each"] or _holds(amount, weight)
             return shorter, replace(amount, each=weight) if said_each else replace(amount, equals=weight)
     return rest, amount
+
+
+def _holds(amount: Amount, other: Amount) -> bool:
+    """Whether the other is what each piece holds or measures, not the same amount in another unit."""
+    return bool(amount.unit) and (is_package(amount.unit) or _is_measure(other, "length"))
 
 
 def _brackets(rest: str, amount: Amount | None, region: Region | None) -> tuple[str, tuple[str, ...], Amount | None]:

@@ -13,7 +13,9 @@ from turnspit.reference import table
 
 _COMMA = re.compile(
     r",(?!\d)|;|\s+[-—]+\s+|\s—|—\s|\s+(?=at room temp|(?:mixed|dissolved|blended|beaten|soaked|cut|sliced|chopped|"
-    r"torn|broken|divided|melted|cooked|left)\s+(?:with|in|into|to|for|from|between|over)\b)",
+    r"torn|broken|divided|melted|cooked|left)\s+(?:with|in|into|to|for|from|between|over)\b|"
+    r"a temperatura ambiente|(?:(?:cortad|partid)[oa]s? )?en (?:rodajas|cubos|trozos|dados|cuartos|tiras|"
+    r"láminas|mitades|juliana)\b)",
     re.IGNORECASE,
 )
 _OR = re.compile(r"\s+(?:or|o)\s+(?!(?:more|less|so)\b)|(?<=[^\W\d_]{3})/(?=[^\W\d_]{3})", re.IGNORECASE)
@@ -89,6 +91,8 @@ def _split_behind_food(rest: str) -> tuple[str, str]:
             head, tail = " ".join(words[:at]), " ".join(words[at:])
             if food_named(head) is not None and food_named(tail) is None:
                 return head, tail
+        if words[at].casefold() in ingredient_words("preparation_behind") and not _named_so(words[: at + 1]):
+            return " ".join(words[:at]), " ".join(words[at:])
     return rest, ""
 
 
@@ -99,12 +103,21 @@ def _alternatives(head: str) -> tuple[str, tuple[str, ...]]:
     first, *others = _OR.split(head)
     if not others or not first.strip():
         return head, ()
-    last = others[-1].split()[-1] if others[-1].split() else ""
-    shared = f"{first} {last}"
-    describes = is_food_name(shared) or first.casefold() in ingredient_words("description")
-    if len(others[-1].split()) > 1 and not is_food_name(first) and describes:
-        return shared, tuple(others)
-    return first.strip(), tuple(others)
+    shared = _shared(first, others[-1]) if not is_food_name(first) else ""
+    return shared or first.strip(), tuple(others)
+
+
+def _shared(first: str, other: str) -> str:
+    """What "vegetable" means before "or chicken stock cubes": with as many last words as make a food; or ""."""
+    words = other.split()
+    if len(words) < 2:
+        return ""
+    if first.casefold() in ingredient_words("description") and _undescribed(other) != other:
+        return f"{first} {_undescribed(other)}"
+    if len(words) > 2 and is_food_name(f"{first} {words[-2]}"):
+        return " ".join((first, *words[-2:]))
+    last = f"{first} {words[-1]}"
+    return last if is_food_name(last) or first.casefold() in ingredient_words("description") else ""
 
 
 def _alternative(text: str, main: Ingredient) -> Ingredient:
@@ -146,9 +159,15 @@ def _leading_preparation(text: str) -> tuple[str, str]:
     before, item = " ".join(words[:done]).strip(","), " ".join(words[done:])
     if not done or food_named(item) != food_named(text):
         return "", text
-    if any(text.casefold().startswith(name) for name in ingredient_words("named_with_preparation")):
+    if _named_so(words):
         return "", text
     return before, item
+
+
+def _named_so(words: list[str]) -> bool:
+    """Whether the food has its name from what was done to it: minced beef, pan rallado."""
+    text = " ".join(words).casefold()
+    return any(text.startswith(name) for name in ingredient_words("named_with_preparation"))
 
 
 def ingredient_words(kind: str) -> frozenset[str]:
