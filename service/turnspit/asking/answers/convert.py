@@ -10,7 +10,7 @@ from turnspit.asking.answers.taken import Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.errors import Unknown
 from turnspit.message import Message
-from turnspit.quantities import convert, written_unit
+from turnspit.quantities import celsius, convert, fan_oven_c, still_oven_c, written_unit
 
 if TYPE_CHECKING:
     from turnspit.quantities import Conversion
@@ -21,6 +21,8 @@ COUNTERPARTS = {
     "cm": "in", "in": "cm",
 }  # fmt: skip
 OVEN = ("degF", "degC", "gas_mark")
+FAN_LOWER_F = 25.0
+"""What books in Fahrenheit take off for a fan (published convection rule); those in Celsius take off up to 20 C."""
 BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
 SUPPOSED = ("quantities-us-measures",)
 """Notes that tell what was taken for granted."""
@@ -32,6 +34,8 @@ def answer(enquiry: Enquiry) -> Answer:
     unit, item = enquiry.said("amount.unit"), enquiry.said("amount.item")
     if unit is None:
         return _asked(enquiry)
+    if unit in OVEN and enquiry.said("oven.convection") is not None:
+        return _other_oven(enquiry, float(taken.value("amount.value", 1.0)), unit)
     target = _target(taken, unit, item)
     value = float(taken.value("amount.value", 1.0))
     result = convert(value, unit, target, item)
@@ -43,6 +47,23 @@ def answer(enquiry: Enquiry) -> Answer:
         assumed=taken.assumed,
         next=_next(unit, target),
         data={"convert": _document(value, unit, result)},
+    )
+
+
+def _other_oven(enquiry: Enquiry, value: float, unit: str) -> Answer:
+    """The setting that roasts alike in an oven of the other kind, as a dial has it: to five degrees."""
+    fan = bool(enquiry.said("oven.convection"))
+    given_c = celsius(value, unit)
+    if unit == "degF":
+        found_c = celsius(value - FAN_LOWER_F if fan else value + FAN_LOWER_F, "degF")
+    else:
+        found_c = 5.0 * round((fan_oven_c(given_c) if fan else still_oven_c(given_c)) / 5)
+    return Answer(
+        headline=Message("asking-convert-fan", fan="yes" if fan else "no", given_c=given_c, c=found_c),
+        lines=(Message("asking-convert-fan-check"),),
+        reasons=(Message("asking-why-fan", rise_k=abs(found_c - given_c)),),
+        next=(Message("asking-next-convert-oven"), Message("asking-next-why")),
+        data={"convert": {"value": value, "unit": unit, "given_c": given_c, "result_c": found_c, "convection": fan}},
     )
 
 
@@ -110,7 +131,7 @@ def _dial(enquiry: Enquiry, value: float, result: Conversion) -> Message | None:
     dial = float(5 * round(result.value / 5))
     if dial == round(result.value):
         return None
-    given, exact = _said(value, "degC"), amount(result.value, "degF")
+    given, exact = _said(value, "degC", enquiry.reader.language), amount(result.value, "degF")
     return Message("asking-convert-dial", given=given, found=amount(dial, "degF"), exact=exact)
 
 

@@ -184,7 +184,7 @@ asking-why-early = A tented whole bird stays hot for about half an hour (common 
 
 # roast_time
 asking-roast_time-headline = { $roast }{ $how } at { OVEN($oven_c) }: { SPANS($low_min, $high_min) }. Start checking at { SPAN($check_min) }; the thermometer decides.
-asking-roast_time-clock = { $roast }{ $how } in at { WHEN($start_at) }: ready { CLOCK($low_at) } to { CLOCK($high_at) }. Start checking at { CLOCK($check_at) }; the thermometer decides.
+asking-roast_time-clock = { $roast }{ $how } in { WHEN($start_at, style: "at") }: ready { CLOCK($low_at) } to { CLOCK($high_at) }. Start checking at { CLOCK($check_at) }; the thermometer decides.
 asking-roast_time-frozen = From frozen, half as long again or more: giblets out once they come loose, salt and butter only when the skin has thawed.
 asking-roast_time-advice = Put it in by the later side of the window: an early roast can be held hot, a late one cannot be hurried.
 asking-why-ensemble = { $members } computed roasts, each with another oven, shape and starting cold, reach { TEMPERATURE($c) } at the { $station } between { SPAN($low_min) } (one in ten) and { SPAN($high_min) } (nine in ten); the middle one in { SPAN($middle_min) }.
@@ -342,6 +342,8 @@ asking-safety-unknown = What was not said is taken at its less safe value.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Bake the dressing apart; inside the bird only if its middle reads { TEMPERATURE(73.9) } before it leaves the oven.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } in the middle of the stuffing, in the bird or in a dish, before it leaves the oven.
+asking-safety-stuffing_mixed = Dry and wet parts may be made the day before and kept apart in the refrigerator; mix them just before the stuffing goes into the bird or the oven. Never stuff the bird ahead.
+asking-safety-water_unchanged = Water that is not changed every 30 min warms up. If any part has been above { TEMPERATURE(4.44) } for over 2 h, or nobody knows, throw it away; else into fresh cold water, and cook it at once.
 asking-safety-pink = Colour proves nothing, nor does a pop-up button: { TEMPERATURE(73.9) } at the coldest place of a bird does.
 asking-safety-stuffing-how = Inside: moist, loose, about ¾ cup a pound, warm, just before roasting; by then the meat reads { TEMPERATURE(80) } or so and is drier (common practice, no source).
 asking-next-refreeze = can I refreeze it?
@@ -484,4 +486,7 @@ asking-leftovers-freeze-yes = Yes, freeze them within 3–4 days: safe for as lo
 asking-carve-breast = Rest it first; then cut each side off the breastbone whole and slice it across the grain.
 asking-carve-breast-how = Down along the breastbone, each breast off whole, then even slices (common practice, no source).
 asking-plan-other = Not as wished, but this way: { $way }. { $plan }
-asking-plan-later = Dinner { WHEN($wished, style: "at") } cannot be met safely. The first safe one: { $plan }
+asking-plan-later = Dinner { WHEN($wished, style: "at") } cannot be met. The soonest that is done and safe: { $plan }
+asking-under-way-due = In since { WHEN($start_at) }: due { CLOCK($low_at) } to { CLOCK($high_at) }, so read the thermometer now; out at { TEMPERATURE($c) }.
+asking-under-way-overdue = In since { WHEN($start_at) }: it was due by { CLOCK($high_at) }. Read the thermometer now; out at { TEMPERATURE($c) }, not before.
+asking-taken-to-pull = Taken as meant to be pulled apart, from { TEMPERATURE($c) }: past { TEMPERATURE($safe_c) } it is safe, and firm.

@@ -184,7 +184,7 @@ asking-why-early = Un ave entera cubierta sigue caliente una media hora (prácti
 
 # roast_time
 asking-roast_time-headline = { $roast }{ $how } a { OVEN($oven_c) }: { SPANS($low_min, $high_min) }. Empiece a medir { SPAN($check_min) } después de meterlo; decide el termómetro.
-asking-roast_time-clock = { $roast }{ $how } al horno a las { WHEN($start_at) }: listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }. Empiece a medir a las { CLOCK($check_at) }; decide el termómetro.
+asking-roast_time-clock = { $roast }{ $how } al horno { WHEN($start_at, style: "at") }: listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }. Empiece a medir a las { CLOCK($check_at) }; decide el termómetro.
 asking-roast_time-frozen = Sin descongelar tarda la mitad más, o más aún: saque los menudillos cuando se suelten; sal y mantequilla solo con la piel ya descongelada.
 asking-roast_time-advice = Métalo contando con el lado largo del margen: un asado adelantado se mantiene caliente, uno atrasado no se puede apurar.
 asking-why-ensemble = { $members } asados calculados, cada uno con otro horno, otra forma y otro frío inicial, llegan a { TEMPERATURE($c) } ({ $station }) entre { SPAN($low_min) } (uno de cada diez) y { SPAN($high_min) } (nueve de cada diez); el del medio en { SPAN($middle_min) }.
@@ -342,6 +342,8 @@ asking-safety-unknown = Lo que no se dijo se toma en su valor menos seguro.
 asking-safety-why = { $reason } ({ $citation })
 asking-safety-stuffing = Mejor hornee el relleno aparte; dentro del ave solo si su centro marca { TEMPERATURE(73.9) } antes de salir del horno.
 asking-safety-stuffing-degrees = { TEMPERATURE(73.9) } en el centro del relleno, dentro del ave o en una fuente, antes de salir del horno.
+asking-safety-stuffing_mixed = Lo seco y lo húmedo pueden prepararse la víspera y guardarse por separado en el refrigerador; mézclelos justo antes de que el relleno entre en el ave o en el horno. Nunca rellene el ave con antelación.
+asking-safety-water_unchanged = El agua que no se cambia cada 30 min se calienta. Si alguna parte estuvo a más de { TEMPERATURE(4.44) } por más de 2 h, o nadie lo sabe, tírelo; si no, a agua fría limpia, y cocínelo enseguida.
 asking-safety-pink = El color no prueba nada, ni el botón que salta: { TEMPERATURE(73.9) } en el punto más frío del ave, sí.
 asking-safety-stuffing-how = Dentro: húmedo, suelto, unos ¾ de taza por libra, templado y justo antes de asar; para entonces la carne marca unos { TEMPERATURE(80) } y queda más seca (práctica común, sin fuente).
 asking-next-refreeze = ¿puedo volver a congelarlo?
@@ -484,4 +486,7 @@ asking-leftovers-freeze-yes = Sí, congélelas antes de 3–4 días: seguras mie
 asking-carve-breast = Déjela reposar; luego separe cada lado del esternón entero y córtelo en lonchas contra la fibra.
 asking-carve-breast-how = A lo largo del esternón, cada pechuga entera, y luego lonchas iguales (práctica común, sin fuente).
 asking-plan-other = No como se quería, pero sí así: { $way }. { $plan }
-asking-plan-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. La primera segura: { $plan }
+asking-plan-later = La comida { WHEN($wished, style: "at") } no se puede cumplir. Lo más pronto, hecho y seguro: { $plan }
+asking-under-way-due = En el horno desde { WHEN($start_at) }: se espera entre { CLOCK($low_at) } y { CLOCK($high_at) }, así que mida ya; sale a { TEMPERATURE($c) }.
+asking-under-way-overdue = En el horno desde { WHEN($start_at) }: se esperaba para { CLOCK($high_at) }. Mida ya; sale a { TEMPERATURE($c) }, no antes.
+asking-taken-to-pull = Supongo que es para deshebrar, desde { TEMPERATURE($c) }: pasados { TEMPERATURE($safe_c) } ya es seguro, y firme.
