@@ -115,6 +115,14 @@ def test_the_curve_falls_from_start_to_end_and_holds_the_hours():
     assert between.p50 == pytest.approx(forecast.hours.p50, rel=0.02)
     assert forecast.hours_between(57.2, 21.1).p50 < between.p50
     assert math.isinf(forecast.hours_between(70.0, 1.0).p50)
+    assert forecast.hours_between(20.0, 60.0).p90 == 0.0
+
+
+@pytest.mark.parametrize("ends", [(math.nan, 10.0), (70.0, math.nan), (70.0, -math.inf), (500.0, 10.0)])
+def test_hours_between_what_is_no_temperature_are_refused(ends: tuple[float, float]) -> None:
+    forecast = forecast_chill(ChillCase("cooked beef", "slab", (50.0,), members=4))
+    with pytest.raises(OutOfRange, match="_c "):
+        forecast.hours_between(*ends)
 
 
 def test_the_depth_that_makes_the_hours():

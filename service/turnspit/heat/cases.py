@@ -9,6 +9,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
+from turnspit.heat.given import check_number
 from turnspit.message import Caution, Message
 from turnspit.spread import Spread
 
@@ -22,6 +23,7 @@ Cover = Literal["none", "foil", "lid", "bag"]
 RestPlace = Literal["board", "foil", "cupboard"]
 Floats = NDArray[np.float64]
 
+FOOD_RANGE_C = -40.0, 120.0
 MEMBERS = 256
 SEED = 1
 
@@ -170,10 +172,16 @@ class ChillForecast:
     cautions: tuple[Caution, ...] = ()
 
     def hours_between(self, from_c: float, to_c: float) -> Spread:
-        """Hours the slowest point takes between two temperatures on its way down; infinite where it never arrives."""
+        """Hours the slowest point takes between two temperatures on its way down; infinite where it never arrives.
+
+        C, from -40 to 120: raises OutOfRange beyond (NaN is), Impossible for what is no number. 0 where it is that
+        cold already.
+        """
+        for name, value in (("from_c", from_c), ("to_c", to_c)):
+            check_number(name, value, *FOOD_RANGE_C, "give a temperature of the food in C")
         bounds = []
         for row in self.slowest_c:
             falling = np.minimum.accumulate(row)[::-1]
             start, end = np.interp((from_c, to_c), falling, self.curve_h[::-1], right=0.0)
-            bounds.append(float("inf") if to_c < falling[0] else float(end - start))
+            bounds.append(float("inf") if to_c < falling[0] else max(float(end - start), 0.0))
         return Spread(*bounds)
