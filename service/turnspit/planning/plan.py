@@ -81,7 +81,7 @@ def _timetable(
     return Timetable(
         settled.dinner,
         as_wished=chosen is weighed[0] and not broken,
-        headline=_headline(settled, weighed[0], chosen, broken),
+        headline=_headline(settled, weighed[0], chosen, broken, now),
         serve_at=timing.serve_at,
         tasks=ahead,
         ways=tuple(replace(route.way, chosen=route is chosen) for route in weighed) if len(weighed) > 1 else (),
@@ -124,10 +124,13 @@ def _brine_refusal(settled: Settled) -> tuple[Caution, ...]:
     return brine_for(settled).cautions if wanted else ()
 
 
-def _headline(settled: Settled, first: Route, chosen: Route, broken: tuple[Finding, ...]) -> Message:
+def _headline(settled: Settled, first: Route, chosen: Route, broken: tuple[Finding, ...], now: datetime) -> Message:
     timing, name = chosen.timing, Message(f"roast-{chosen.settled.row.kind}")
+    key = "planning-headline"
+    if timing.oven_in < now:
+        key = "planning-headline-in" if timing.check_from > now else "planning-headline-due"
     plain = Message(
-        "planning-headline",
+        key,
         roast=name,
         mass_kg=chosen.settled.mass_kg,
         count=chosen.settled.count,

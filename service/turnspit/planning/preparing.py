@@ -88,7 +88,7 @@ def ready_the_roast(settled: Settled, oven_in: datetime, now: datetime) -> tuple
     begin_at = max(begin_at, now) if oven_in > now else begin_at
     season_at = max(begin_at, floor_step(earlier(oven_in, minutes(0.6 * room_min + temper_min))))
     ready_at = earlier(oven_in, minutes(temper_min))
-    bird = settled.row.poultry and settled.state != "frozen"
+    bird = settled.whole_bird and settled.state != "frozen"
     return (
         *((_giblets_out(settled, begin_at, season_at),) if bird else ()),
         _season(settled, season_at, ready_at),
@@ -111,9 +111,10 @@ def _giblets_out(settled: Settled, start: datetime, end: datetime) -> Task:
 def _season(settled: Settled, start: datetime, end: datetime) -> Task:
     """Truss or tie, salt by what it holds already, and stuff at the last moment."""
     from_frozen = settled.state == "frozen"
-    key = "planning-season-frozen" if from_frozen else "planning-truss" if settled.row.poultry else "planning-tie"
+    key = "planning-truss" if settled.whole_bird else "planning-pat-dry" if settled.row.poultry else "planning-tie"
+    key = "planning-season-frozen" if from_frozen else key
     salt = Message("planning-salt-lightly" if settled.salted else "planning-salt")
-    rules = ["raw-juices"]
+    rules = ["raw-juices", *(["no-washing"] if key == "planning-pat-dry" else [])]
     rules += ["stuffing-just-before", "stuffing-165"] if settled.stuffed else []
     rules += ["injected-no-brine"] if settled.sold_as != "plain" else []
     return Task(

@@ -32,7 +32,7 @@ def serving_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task
     )
     carve = Task(
         "carve",
-        Message("planning-carve-bird" if settled.row.poultry else "planning-carve", roast=name),
+        Message(_carve_key(settled), roast=name),
         Message("planning-carve-why"),
         timing.carve_at,
         timing.serve_at,
@@ -66,10 +66,16 @@ def serving_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task
     return (*_stock(settled, timing, now), gravy, carve, serve, cold)
 
 
+def _carve_key(settled: Settled) -> str:
+    if settled.whole_bird:
+        return "planning-carve-bird"
+    return "planning-carve-breast" if settled.row.kind == "turkey_breast" else "planning-carve"
+
+
 def _stock(settled: Settled, timing: Timing, now: datetime) -> tuple[Task, ...]:
     """Neck and giblets simmer unsalted while the bird roasts."""
     at = later(timing.oven_in, minutes(STOCK_AFTER_MIN))
-    if not settled.row.poultry or settled.state == "frozen" or at < now:
+    if not settled.whole_bird or settled.state == "frozen" or at < now:
         return ()
     return (
         Task(

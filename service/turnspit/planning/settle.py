@@ -47,6 +47,11 @@ class Settled:
         return -(-self.count // self.ovens)
 
     @property
+    def whole_bird(self) -> bool:
+        """Whether it has legs to tie and a neck for the stock: a breast or legs alone have not."""
+        return self.row.poultry and len(self.row.stations) > 1
+
+    @property
     def salted(self) -> bool:
         """Whether it comes to the oven salted: by this plan's brine, an earlier one, or as it was sold."""
         return self.brined or self.dinner.brine.done or self.sold_as != "plain"

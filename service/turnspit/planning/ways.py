@@ -96,8 +96,9 @@ def _timing(settled: Settled, forecast: RoastForecast) -> Timing:
 
 def _as_it_is(settled: Settled, now: datetime) -> Route:
     timing = _timing(settled, forecast_for(settled))
-    started = settled.dinner.start_at is not None and settled.dinner.start_at <= now
-    possible = started or timing.oven_in >= later(now, minutes(SHORT_PREP_MIN))
+    said = settled.dinner.start_at is not None  # then it is the cook's own word that it is ready by then
+    started = said and timing.oven_in <= now
+    possible = said or timing.oven_in >= later(now, minutes(SHORT_PREP_MIN))
     wished = settled.dinner.serve_at
     possible = possible and (wished is None or timing.serve_at <= wished)
     first = timing.oven_in if started else max(now, earlier(timing.oven_in, minutes(PREP_MIN)))

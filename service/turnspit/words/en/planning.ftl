@@ -4,7 +4,15 @@ planning-headline = Put { $count ->
     [one] the { MASS($mass_kg) } { $roast }
    *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
  } in { WHEN($oven_in, style: "at") }, start checking { WHEN($check_from, style: "at") }, serve { WHEN($serve_at, style: "at") }.
-planning-headline-later = Dinner { WHEN($wished, style: "at") } cannot be met safely. { $why } The first safe dinner with it: { $plan }
+planning-headline-later = Dinner { WHEN($wished, style: "at") } cannot be met. { $why } The soonest that is done and safe: { $plan }
+planning-headline-in = In since { WHEN($oven_in) }, { $count ->
+    [one] the { MASS($mass_kg) } { $roast }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
+ }: start checking { WHEN($check_from, style: "at") }, serve { WHEN($serve_at, style: "at") }.
+planning-headline-due = In since { WHEN($oven_in) }, { $count ->
+    [one] the { MASS($mass_kg) } { $roast }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
+ }: start checking now, serve { WHEN($serve_at, style: "at") }.
 planning-headline-refused = { $seen } { $action } So the nearest plan that keeps the rule: { $plan }
 planning-headline-other = { $why } Instead: { $way }. { $plan }
 
@@ -78,7 +86,9 @@ planning-giblets = Take giblets, neck and plastic out of the { $roast }; pat it 
 planning-giblets-why = Paper and plastic burn, and the neck makes the gravy.
 planning-giblets-frozen = Pull the giblet bag out with tongs once it loosens
 planning-giblets-frozen-why = In a bird roasted from frozen it comes free only about half-way.
-planning-truss = Truss and season: tie the legs, tuck the wing tips under, brush with butter
+planning-pat-dry = Pat the { $roast } dry, do not wash it, and season it
+planning-pat-dry-why = Dry skin browns; water from the tap spreads germs.
+planning-truss = Truss and season: tie the legs loosely, tuck the wing tips under, brush with butter
 planning-truss-why = Tied legs roast evenly, tucked tips do not burn.
 planning-tie = Tie and season the { $roast }
 planning-tie-why = An even shape roasts evenly.
@@ -137,6 +147,7 @@ planning-gravy = Make the gravy from drippings and stock; keep it steaming
 planning-gravy-why = The oven is free of the roast and the fat has settled.
 planning-gravy-salty-why = The drippings of a salted bird are salty: start from unsalted stock and taste.
 planning-carve-bird = Carve: string off, legs first at the joint, breast in slices, thigh in large pieces
+planning-carve-breast = Carve: each half off the breastbone in one piece, then in slices across the grain
 planning-carve = Carve across the grain, string off
 planning-carve-why = A clean board and knife that have not met the raw bird.
 planning-serve = { $covers ->

@@ -2,7 +2,15 @@ planning-headline = Meta { $count ->
     [one] { $roast_the } de { MASS($mass_kg) }
    *[other] { $count } { $roast_many } de { MASS($mass_kg) }
  } al horno { WHEN($oven_in, style: "at") }, empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
-planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir con seguridad. { $why } La primera segura con esta pieza: { $plan }
+planning-headline-later = La comida { WHEN($wished, style: "at") } no se puede cumplir. { $why } Lo más pronto, hecho y seguro: { $plan }
+planning-headline-in = { $count ->
+    [one] { $roast_the } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
+ }, en el horno desde { WHEN($oven_in) }: empiece a medir { WHEN($check_from, style: "at") }, sirva { WHEN($serve_at, style: "at") }.
+planning-headline-due = { $count ->
+    [one] { $roast_the } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
+ }, en el horno desde { WHEN($oven_in) }: empiece a medir ya, sirva { WHEN($serve_at, style: "at") }.
 planning-headline-refused = { $seen } { $action } Así que el plan más cercano que cumple la regla: { $plan }
 planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 
@@ -73,7 +81,9 @@ planning-giblets = Saque del ave menudos, cuello y plástico; seque con papel, s
 planning-giblets-why = El papel y el plástico se queman, y el cuello hace la salsa.
 planning-giblets-frozen = Saque la bolsa de menudos con pinzas cuando se suelte
 planning-giblets-frozen-why = En un ave asada congelada solo se suelta hacia la mitad.
-planning-truss = Ate y sazone: ate las patas, meta las puntas de las alas debajo, unte con mantequilla
+planning-pat-dry = Seque { $roast_the }, sin lavarla, y sazone
+planning-pat-dry-why = La piel seca se dora; el agua del grifo reparte gérmenes.
+planning-truss = Ate y sazone: ate las patas flojas, meta las puntas de las alas debajo, unte con mantequilla
 planning-truss-why = Atado se asa parejo; las puntas metidas no se queman.
 planning-tie = Ate y sazone { $roast_the }
 planning-tie-why = Una forma pareja se asa pareja.
@@ -130,6 +140,7 @@ planning-gravy = Haga la salsa con los jugos y el caldo; manténgala humeante
 planning-gravy-why = El asado ya salió del horno y la grasa se ha asentado.
 planning-gravy-salty-why = Los jugos de un ave salada son salados: empiece con caldo sin sal y pruebe.
 planning-carve-bird = Trinche: quite el hilo, primero las patas por la articulación, la pechuga en lonchas, el muslo en trozos grandes
+planning-carve-breast = Trinche: cada mitad del esternón entera, y luego en lonchas a contrafibra
 planning-carve = Corte a contrafibra, sin el hilo
 planning-carve-why = Tabla y cuchillo limpios que no hayan tocado el ave cruda.
 planning-serve = { $covers ->
