@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers import holding, safety
+from turnspit.asking.answers import holding, safety, under_way
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roasting import (
     before_carving,
@@ -25,10 +25,11 @@ from turnspit.message import Message, Value
 from turnspit.reference import caution
 
 if TYPE_CHECKING:
-    from turnspit.heat import RoastForecast, RoastRow
+    from turnspit.heat import RoastCase, RoastForecast, RoastRow
     from turnspit.tracking import Placed
 
 CARVE_MIN = 15.0
+WELL_PAST_K = 3.0
 FRESH = timedelta(minutes=10)
 """A reading older than this is taken again before anything is said of it."""
 DANGERS = ("thermometer", "receiving", "power_cut", "interrupted", "warm_holding", "cold_holding", "cooling", "pink")
@@ -56,9 +57,22 @@ def answer(enquiry: Enquiry) -> Answer:
 
     taken = Taken(_with_stuffing(enquiry))
     case = roast_case_of(taken)
-    row, forecast = roast(case.kind), forecast_of(case)
+    row = roast(case.kind)
+    case = _to_pull_apart(taken, case, row)
+    forecast = forecast_of(case)
     slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
     return _told(taken, forecast, row, slowest)
+
+
+def _to_pull_apart(taken: Taken, case: RoastCase, row: RoastRow) -> RoastCase:
+    """A cut full of sinew that is well past its safe minimum and still roasts is meant to be pulled apart."""
+    pulled_c = row.doneness.get("pulled")
+    coolest_c = min(float(reading["temperature_c"]) for reading in _said(taken.enquiry))
+    if pulled_c is None or case.target_c is not None or coolest_c < row.safe_c + WELL_PAST_K:
+        return case
+    taken.assumed["roast.target_c"] = pulled_c
+    taken.told.append(Message("asking-taken-to-pull", c=pulled_c, safe_c=row.safe_c))
+    return replace(case, target_c=pulled_c)
 
 
 def _for_people_at_risk(enquiry: Enquiry) -> bool:
@@ -152,7 +166,7 @@ def _headline(read: Read, forecast: RoastForecast, now: datetime) -> Message:
         "pull_c": forecast.pull_c,
     }
     if placed.done:
-        if forecast.pull_c < forecast.target_c:
+        if placed.temperature_c < forecast.target_c > forecast.pull_c:
             return Message("asking-doneness-pull", target_c=forecast.target_c, **said)
         return Message("asking-doneness-done" if len(forecast.history_c) > 1 else "asking-doneness-reached", **said)
     low_at, high_at = _window(read)
@@ -237,6 +251,9 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     topic = topic_of(enquiry.line, "doneness") or topic_of(enquiry.text, "doneness", "when")
     if topic == "early" or holding.is_early(enquiry):
         return holding.early(taken)
+    start_at = under_way.start_of(enquiry)
+    if topic in ("when", "late") and start_at is not None:
+        return under_way.due(enquiry, start_at)
     form = "bird" if row.poultry else "joint"
     c = target_of(taken, row) or row.default_target_c
     told = {
@@ -245,12 +262,13 @@ def _without_reading(enquiry: Enquiry) -> Answer:
         "late": Message("asking-doneness-late", c=row.safe_c),
     }
     headline = told.pop(topic)
+    by_weight = under_way.takes(enquiry) if topic == "when" else ()
     told.pop("late", None)
     if row.poultry:
         told["stuffed"] = Message("asking-doneness-stuffed")
     return Answer(
         headline=headline,
-        lines=(*told.values(), Message("asking-doneness-signs")),
+        lines=(*by_weight, *told.values(), Message("asking-doneness-signs")),
         reasons=(Message("asking-why-safe", c=row.safe_c), Message("asking-why-coldest")),
         assumptions=taken.assumptions,
         assumed=taken.assumed,

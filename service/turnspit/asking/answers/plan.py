@@ -137,7 +137,8 @@ def _why_not(timetable: Timetable) -> list[Message]:
 
 def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
     lines: list[Message] = []
-    first = next((task for task in timetable.tasks if task.end >= enquiry.now), None)
+    under_way = timetable.oven_in_at is not None and timetable.oven_in_at < enquiry.now
+    first = next((task for task in timetable.tasks if not (under_way and task.start < enquiry.now)), None)
     if first is not None:
         lines.append(Message("asking-plan-first", title=first.title, at=max(first.start, enquiry.now)))
     if timetable.ready is not None and timetable.pull_c is not None:

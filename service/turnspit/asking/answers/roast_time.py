@@ -40,7 +40,7 @@ def answer(enquiry: Enquiry) -> Answer:
             *_with_dinner(enquiry),
             *([Message("asking-roast_time-frozen")] if case.state == "frozen" else []),
             rest_line(row, case.mass_kg),
-            Message("asking-roast_time-advice"),
+            *([Message("asking-roast_time-advice")] if enquiry.moment("start_at") is None else []),
         ),
         reasons=reasons(case, row, forecast),
         assumptions=taken.assumptions,

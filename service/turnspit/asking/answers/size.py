@@ -17,7 +17,13 @@ if TYPE_CHECKING:
 WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
 BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
 """Notes that answer "why?" rather than "how much do I buy?"."""
-OTHER_SIZES = ("recipes-size-other", "recipes-size-two-smaller", "recipes-size-two-joints", "recipes-size-sides")
+OTHER_SIZES = (
+    "recipes-size-least",
+    "recipes-size-other",
+    "recipes-size-two-smaller",
+    "recipes-size-two-joints",
+    "recipes-size-sides",
+)
 """Notes for one who is still to choose the size."""
 SIDES = {
     "gravy": "gravy",

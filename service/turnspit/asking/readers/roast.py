@@ -55,8 +55,10 @@ def _doneness(scene: Scene) -> None:
         if item.words.startswith("pink") and scene.has("<can>", "<safe>"):
             # Pink is feared here, not wished.
             continue
-        steps = roast(kind).doneness
-        celsius = steps.get(name) or roast(_USUAL_RED).doneness[name]
+        celsius = roast(kind).doneness.get(name) or roast(_USUAL_RED).doneness.get(name)
+        if celsius is None:
+            # Only a cut full of sinew is pulled apart.
+            continue
         scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)
 
 
