@@ -31,7 +31,8 @@ ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "tw
 """Reminders that belong to the answer itself; the others stand with the task they are about."""
 PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-later": "asking-plan-later"}
 """Headlines of planning that say first why not, with ours that say first what to do."""
-TOLD_TASKS = ("rest", "carve")
+TOLD_TASKS = (("rest", "asking-plan-by"), ("carve", "asking-plan-task"))
+LIKELY_EARLY = timedelta(minutes=45)
 PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
 """Roasts that are served pink; which one it is changes the times much."""
 POUND_KG = 0.45359237
@@ -147,8 +148,11 @@ def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
         lines.append(Message("asking-plan-ready", low_at=low_at, high_at=high_at, c=timetable.pull_c))
     lines += _before_carving(timetable)
     by_id = {task.id: task for task in timetable.tasks}
-    shown = [by_id[name] for name in TOLD_TASKS if name in by_id]
-    lines += [Message("asking-plan-task", title=task.title, at=task.start) for task in shown]
+    if "hold" in by_id and _likely_early(timetable):
+        lines.append(Message("asking-plan-hold", title=by_id["hold"].title))
+    lines += [
+        Message(key, title=by_id[name].title, at=by_id[name].start) for name, key in TOLD_TASKS if name in by_id
+    ]
     if not timetable.as_wished:
         lines += [
             Message("asking-plan-way", title=way.title, why=way.why)
@@ -156,6 +160,12 @@ def _lines(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
             if way.possible and not way.chosen
         ]
     return tuple(lines)
+
+
+def _likely_early(timetable: Timetable) -> bool:
+    """Whether it will most likely wait long for the dinner, as one does that was put in early."""
+    rest = next((task for task in timetable.tasks if task.id == "rest"), None)
+    return rest is not None and timetable.ready is not None and rest.start - timetable.ready.p50 > LIKELY_EARLY
 
 
 def _before_carving(timetable: Timetable) -> list[Message]:

@@ -263,6 +263,8 @@ asking-next-late = it's running late
 asking-plan-first = First, { WHEN($at) }: { $title }.
 asking-plan-ready = Expected ready { CLOCK($low_at) } to { CLOCK($high_at) }: out when the coldest place reads { TEMPERATURE($c) }.
 asking-plan-task = { WHEN($at) }: { $title }.
+asking-plan-by = By about { WHEN($at) }: { $title }.
+asking-plan-hold = { $title }.
 asking-plan-way = Or: { $title }. { $why }
 asking-plan-why = { $title }: { $why }
 
@@ -360,6 +362,8 @@ asking-why-size = { MASS($per_kg) } raw a head, { MASS($more_per_kg) } with left
 asking-scale-headline = Multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
 asking-scale-servings = From { NUMBER($from, maximumFractionDigits: 1) } to { NUMBER($to, maximumFractionDigits: 1) } servings: multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
+asking-scale-short = Divide the { $there } of { $item } by what the recipe asks for, and take that part of everything else.
+asking-ask-needed = How much { $item } does the recipe ask for?
 asking-scale-not-linear = Not in step: salt, strong spices and thickeners (start at three quarters of the increase and taste), leavening, liquids that boil away in a wide pan.
 asking-scale-time = Time follows thickness, not weight: a pan filled as deep takes as long, two pans may need a turn.
 asking-scale-incomplete = Tell me from how many servings to how many, or by what factor.

@@ -263,6 +263,8 @@ asking-next-late = va con retraso
 asking-plan-first = Primero, { WHEN($at) }: { $title }.
 asking-plan-ready = Se espera listo entre las { CLOCK($low_at) } y las { CLOCK($high_at) }: sale cuando lo más frío marca { TEMPERATURE($c) }.
 asking-plan-task = { WHEN($at) }: { $title }.
+asking-plan-by = Hacia { WHEN($at) }, o antes: { $title }.
+asking-plan-hold = { $title }.
 asking-plan-way = O bien: { $title }. { $why }
 asking-plan-why = { $title }: { $why }
 
@@ -360,6 +362,8 @@ asking-why-size = { MASS($per_kg) } en crudo por persona, { MASS($more_per_kg) }
 asking-scale-headline = Multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
 asking-scale-servings = De { NUMBER($from, maximumFractionDigits: 1) } a { NUMBER($to, maximumFractionDigits: 1) } raciones: multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
+asking-scale-short = Divida { $there } de { $item } por lo que pide la receta y tome esa parte de todo lo demás.
+asking-ask-needed = ¿Cuánto { $item } pide la receta?
 asking-scale-not-linear = No van al paso: la sal, las especias fuertes y los espesantes (empiece con tres cuartos del aumento y pruebe), las levaduras, los líquidos que hierven en una olla ancha.
 asking-scale-time = El tiempo sigue al grosor, no al peso: una bandeja llena hasta la misma altura tarda lo mismo; dos pueden necesitar un giro.
 asking-scale-incomplete = Dígame de cuántas raciones a cuántas, o por qué factor.
