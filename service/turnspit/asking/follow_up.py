@@ -209,7 +209,12 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
     elif not _PASSING_INTENTS.intersection(asked):
         passed = _PASSING if not _ROASTING_INTENTS.intersection(asked) else _STOOD
         old = {path: value for path, value in old.items() if path.split(".")[0] not in passed}
-    for path, undone in _UNDOES.items():
+    if "amount.value" in said and "scale" in asked:
+        # What there is not enough of sets the factor.
+        undoes = {**_UNDOES, "amount.value": ("scale.to", "scale.factor")}
+    else:
+        undoes = _UNDOES
+    for path, undone in undoes.items():
         if path in said:
             old = {name: value for name, value in old.items() if name not in undone or name in said}
     return {**old, **said}

@@ -24,10 +24,12 @@ def answer(enquiry: Enquiry) -> Answer:
     """The recipe that was pasted or named, the amount that was given, else the factor alone."""
     recipe = _recipe(enquiry)
     factor = _factor(enquiry, recipe)
+    if factor is None and enquiry.said("amount.item") is not None:
+        return _asked_what_is_needed(enquiry) if recipe is None else _by_what_there_is(enquiry, recipe)
     if factor is None:
         return _asked()
     if recipe is not None:
-        return _scaled_recipe(enquiry, recipe, factor)
+        return _scaled_recipe(enquiry, scale_by(recipe, factor), factor)
     headline, lines = _headline(enquiry, factor), [Message("asking-scale-not-linear"), Message("asking-scale-time")]
     data: dict[str, Any] = {"factor": factor}
     value, unit, item = (enquiry.said(f"amount.{name}") for name in ("value", "unit", "item"))
@@ -55,6 +57,11 @@ def _recipe(enquiry: Enquiry) -> Recipe | None:
         titled = not any(map(str.isdigit, pasted[0]))
         title = [] if titled else [say(Message("asking-scale-your-recipe"), enquiry.reader)]
         return read_recipe("\n".join((*title, *pasted)))
+    item = str(enquiry.said("amount.item") or "")
+    if item and enquiry.said("scale.factor") is None and enquiry.said("scale.to") is None:
+        # "Only 700 g potatoes", said of mash: the item is no dish.
+        dish = topic_of(enquiry.text.casefold().replace(item, ""), "dishes")
+        return read_starter(dish).recipe if dish else None
     dish = topic_of(enquiry.text, "dishes")
     if enquiry.said("scale.from") is not None:
         # "From 6 to 15" is said of the cook's own recipe.
@@ -78,10 +85,26 @@ def _factor(enquiry: Enquiry, recipe: Recipe | None) -> float | None:
     return None if factor is None else float(factor)
 
 
-def _scaled_recipe(enquiry: Enquiry, recipe: Recipe, factor: float) -> Answer:
+def scale_by(recipe: Recipe, factor: float) -> ScaledRecipe:
+    """The recipe times a factor."""
     from turnspit.recipes import scale_recipe
 
-    scaled = scale_recipe(recipe, factor=Fraction(factor).limit_denominator(10_000))
+    return scale_recipe(recipe, factor=Fraction(factor).limit_denominator(10_000))
+
+
+def _by_what_there_is(enquiry: Enquiry, recipe: Recipe) -> Answer:
+    """The recipe cut to the one item of which there is not enough."""
+    from turnspit.quantities import food_named
+    from turnspit.recipes import scale_recipe
+
+    value, unit, item = (enquiry.said(f"amount.{name}") for name in ("value", "unit", "item"))
+    food = food_named(item)
+    named = next((one.item for one in recipe.ingredients if food and food_named(one.food) == food), item)
+    scaled = scale_recipe(recipe, short=(named, float(value), "" if unit == "piece" else unit))
+    return _scaled_recipe(enquiry, scaled, float(scaled.factor))
+
+
+def _scaled_recipe(enquiry: Enquiry, scaled: ScaledRecipe, factor: float) -> Answer:
     reader = enquiry.reader
     system = reader.units if enquiry.said("units") else None
     written = [line.text(system, reader.language) for line in scaled.lines]
@@ -92,7 +115,7 @@ def _scaled_recipe(enquiry: Enquiry, recipe: Recipe, factor: float) -> Answer:
         reasons=(Message("asking-why-scale"), *sources_line([rule.source for rule in scaled.rules])),
         cautions=scaled.cautions,
         next=(Message("asking-next-half"), Message("asking-next-double"), Message("asking-next-why")),
-        data={"scale": {"factor": factor, "recipe": recipe.name, "lines": written}},
+        data={"scale": {"factor": factor, "recipe": scaled.recipe.name, "lines": written}},
     )
 
 
@@ -122,6 +145,18 @@ def _scaled_amount(enquiry: Enquiry, factor: float) -> Message:
     if item:
         said, found = (Message("asking-amount-of", amount=each, item=item) for each in (said, found))
     return Message("asking-scale-amount", given=said, factor=factor, found=found)
+
+
+def _asked_what_is_needed(enquiry: Enquiry) -> Answer:
+    """Of the cook's own recipe nobody knows what it asks for."""
+    item = str(enquiry.said("amount.item"))
+    there = amount(enquiry.said("amount.value"), enquiry.said("amount.unit"))
+    return Answer(
+        headline=Message("asking-scale-short", item=item, there=there),
+        question=Message("asking-ask-needed", item=item),
+        asks="scale.from",
+        next=(Message("asking-next-scale-gravy"), Message("asking-next-half"), Message("asking-next-why")),
+    )
 
 
 def _asked() -> Answer:

@@ -53,7 +53,7 @@ def read(scene: Scene) -> bool:
         unit = "degC" if target is not None and target_unit(scene.items[target]) == "degF" else "degF"
     scene.put("amount.value", _number(value), "amount: value", place)
     scene.put("amount.unit", unit, "amount: unit", place)
-    name, places = _item(scene, place, target)
+    name, places = item_of(scene, place, target)
     if name and tag != "<temperature>":
         scene.put("amount.item", name, "amount: item", *places)
     if target is not None:
@@ -68,7 +68,7 @@ def read_aside(scene: Scene) -> bool:
         target = _beside(scene, place) if tag is not None and _begins(scene, place) else None
         if tag is None or target is None or not _asks_elsewhere(scene, place, target):
             continue
-        name, places = _item(scene, place, target)
+        name, places = item_of(scene, place, target)
         value = item.tags[tag]
         scene.put("amount.value", _number(value), "amount: value", place)
         scene.put("amount.unit", value.unit or "degF", "amount: unit", place)
@@ -132,7 +132,7 @@ def _another_amount(scene: Scene, source: tuple[int, str] | None) -> bool:
         scene.put("amount.value", _number(value), "amount: value", source[0])
         if value.unit:
             scene.put("amount.unit", value.unit, "amount: unit", source[0])
-        name, places = _item(scene, source[0], None)
+        name, places = item_of(scene, source[0], None)
         if name:
             scene.put("amount.item", name, "amount: item", *places)
         return True
@@ -165,19 +165,25 @@ def _counted(scene: Scene, target: int) -> tuple[int, str] | None:
         return None
     for place, item in enumerate(scene.items):
         counts = item.get("<number>") or item.get("<a>")
-        if counts is not None and _is_food(scene, place):
+        if counts is not None and is_food(scene, place):
             item.tags["<pieces>"] = pieces(number(counts).value)
             return place, "<pieces>"
     return None
 
 
-def _is_food(scene: Scene, place: int) -> bool:
+def is_food(scene: Scene, place: int) -> bool:
+    """Whether a food is named behind a count."""
     food = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
     return food is not None and ("<ingredient>" in food or food_named(food.words) is not None)
 
 
 def _number(value: Measure | Temperature | Number) -> float | int:
-    rounded = round(value.value, 6)
+    return plain(value.value)
+
+
+def plain(value: float) -> float | int:
+    """A number as one would say it: whole where it is."""
+    rounded = round(value, 6)
     return int(rounded) if rounded == int(rounded) else rounded
 
 
@@ -216,7 +222,7 @@ def _target(scene: Scene, source: int | None) -> int | None:
     return None
 
 
-def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:
+def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:
     """The words of what is measured: behind the amount up to the next thing that is none of its name."""
     places: list[int] = []
     for place in range(source + 1, len(scene.items)):
@@ -229,9 +235,13 @@ def _item(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]
         places.append(place)
     if not places:
         places = _named_before(scene, target, source) or _named_behind(scene, target, source)
-    while places and ("<soft>" in scene.items[places[-1]] or "'of" in scene.items[places[-1]]):
+    while places and any(tag in scene.items[places[-1]] for tag in _HANGS):
         places.pop()
     return " ".join(scene.items[place].words for place in places), places
+
+
+# With these no name ends.
+_HANGS = ("<soft>", "'of", "'and", "'y", "'i", "'we")
 
 
 def _named_behind(scene: Scene, target: int | None, source: int) -> list[int]:
@@ -263,5 +273,16 @@ def _named_before(scene: Scene, target: int | None, source: int) -> list[int]:
 def _ends_name(item: Item) -> bool:
     return any(
         tag in item
-        for tag in ("<break>", "<in>", "'in", "'to", "<convert>", "<weigh>", "<how_much>", "'is", "'equals")
+        for tag in (
+            "<break>",
+            "<only_have>",
+            "<in>",
+            "'in",
+            "'to",
+            "<convert>",
+            "<weigh>",
+            "<how_much>",
+            "'is",
+            "'equals",
+        )
     )

@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers.amount import is_food, item_of, plain
 from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
 
 
 def read(scene: Scene) -> bool:
     """Put every `scale.*` value where the line asks to scale; tells whether it does."""
-    if not _about_a_recipe(scene):
+    short = _short(scene)
+    if not short and not _about_a_recipe(scene):
         return False
     for place, _ in scene.find("<halved>"):
         scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
         scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
     for place, item in scene.find("<from_to>"):
-        scene.put("scale.from", _plain(item.tags["<from_to>"].low), "scale: from to", place)
-        scene.put("scale.to", _plain(item.tags["<from_to>"].high), "scale: from to", place)
+        scene.put("scale.from", plain(item.tags["<from_to>"].low), "scale: from to", place)
+        scene.put("scale.to", plain(item.tags["<from_to>"].high), "scale: from to", place)
     _times(scene)
     counts = _counts(scene)
     if len(counts) >= 2:
@@ -28,11 +33,47 @@ def read(scene: Scene) -> bool:
             first, last = last, first
         scene.put("scale.from", first[1], "scale: from", first[0])
         scene.put("scale.to", last[1], "scale: to", last[0])
-    elif len(counts) == 1 and "scale.factor" not in scene.values:
+    elif len(counts) == 1 and (short or "scale.factor" not in scene.values):
         place, count = counts[0]
         goal = _is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before
         scene.put("scale.to" if goal else "scale.from", count, "scale: one", place)
-    return any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+    return short or any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+_MEASURES = ("<mass>", "<volume>", "<pieces>", "<number>")
+_NEEDS = ("<takes>", "<need>", "<says>", "<recipe>")
+
+
+def _short(scene: Scene) -> bool:
+    """`I have only 700 g potatoes`: the amount there is of one thing, or, where what is needed is said too, the part
+    that it is of that."""
+    if not scene.has("<only_have>") or scene.has("<roast>", "<generic>", "<brine>", "<meal>", "<serve>"):
+        return False
+    there = next((at for at, _ in scene.find("<only_have>")), 0)
+    measures = [(place, tag) for place, item in enumerate(scene.items) if (tag := _measure(item))]
+    had = next((row for row in measures if row[0] > there), None)
+    needs = next((row for row in measures if row != had and scene.before_is(row[0], *_NEEDS) is not None), None)
+    if had is None or (had[1] == "<number>" and needs is None and not is_food(scene, had[0])):
+        return False
+    value = scene.items[had[0]].tags[had[1]]
+    for name, places in (item_of(scene, row[0], None) for row in (had, needs) if row is not None):
+        if name:
+            scene.put("amount.item", name, "scale: what there is", *places)
+    if needs is not None and needs[1] == had[1]:
+        wanted = scene.items[needs[0]].tags[needs[1]]
+        scene.put("scale.factor", round(_size(value) / _size(wanted), 4), "scale: short", had[0], needs[0])
+        return True
+    scene.put("amount.value", plain(value.value), "scale: what there is", had[0])
+    scene.put("amount.unit", getattr(value, "unit", "piece"), "scale: what there is", had[0])
+    return True
+
+
+def _measure(item: Item) -> str:
+    return next((tag for tag in _MEASURES if tag in item), "")
+
+
+def _size(value: Measure | Number) -> float:
+    return value.si if isinstance(value, Measure) else value.value
 
 
 def _about_a_recipe(scene: Scene) -> bool:
@@ -92,12 +133,8 @@ def _counts(scene: Scene) -> list[tuple[int, int | float]]:
             covers: Covers = item.tags["<covers>"]
             found.append((place, covers.count))
         elif "<number>" in item:
-            found.append((place, _plain(item.tags["<number>"].value)))
+            found.append((place, plain(item.tags["<number>"].value)))
     return found
-
-
-def _plain(value: float) -> int | float:
-    return int(value) if value == int(value) else value
 
 
 def _is_former(scene: Scene, place: int) -> bool:
