@@ -11,6 +11,7 @@ from importlib import import_module
 
 from turnspit.asking.answers import technique
 from turnspit.asking.answers.answer import Answer, Enquiry, gravest_first, together
+from turnspit.asking.answers.plain_danger import plain_danger
 from turnspit.asking.answers.refused import refusal
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.contract import Intent
@@ -19,7 +20,7 @@ from turnspit.errors import TurnspitError
 __all__ = ["Answer", "Enquiry", "answer_to", "answers_to", "gravest_first", "together"]
 
 GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carve", "leftovers", "unknown")
-"""What a plain danger is answered instead of; a plan with its hour stays, behind the danger."""
+"""What a plain danger is answered instead of; behind it stay a plan with its hour, and when a cool roast is done."""
 
 
 def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
@@ -35,25 +36,13 @@ def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     if "safety" in intents and enquiry.said("reading") is None:
         # To what temperature is one question, however it was read.
         intents = [intent for intent in intents if intent != "doneness"]
-    danger = topic_of(enquiry.text, "dangers") or _frozen_and_stuffed(enquiry) or _stood(enquiry, intents)
-    if "safety" in intents or not danger or (danger == "standing_limit" and topic_of(enquiry.text, "safety_in_oven")):
+    danger = plain_danger(enquiry, intents)
+    if "safety" in intents or not danger:
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
     planned = enquiry.said("serve_at") is not None
-    kept = [intent for intent in intents if intent not in GIVES_WAY or (intent == "plan" and planned)]
+    stays = {"plan": planned, "doneness": danger == "reading" and not topic_of(enquiry.text, "dangers")}
+    kept = [intent for intent in intents if intent not in GIVES_WAY or stays.get(intent)]
     return [answer_to(intent, enquiry) for intent in ("safety", *kept)]
-
-
-def _frozen_and_stuffed(enquiry: Enquiry) -> str:
-    """A frozen bird with stuffing in it is neither thawed nor timed: it is a danger."""
-    frozen = enquiry.said("roast.state") in {"frozen", "part_frozen"}
-    return "from_frozen" if frozen and enquiry.said("roast.stuffed") else ""
-
-
-def _stood(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
-    """Hours on a counter or in a car are a danger, also where the line asks how to go on with it."""
-    if enquiry.said("elapsed_h") is None or "thaw" in intents or topic_of(enquiry.line, "oven"):
-        return ""
-    return "left_out" if topic_of(enquiry.line, "safety_stood") else ""
 
 
 def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.plain_danger import NO_ROAST_C, plain_topic
 from turnspit.asking.answers.topics import topic_of
 from turnspit.safety import TOPICS
 
 OWN_TOPICS = {
     "stuffing": "target",
+    "stuffing_mixed": "target",
+    "water_unchanged": "thaw_method",
     "spoiled": "keeping",
     "thaw_place": "thaw_method",
     "time_control": "standing_limit",
@@ -16,11 +19,13 @@ OWN_TOPICS = {
 RED_MEATS = ("meat", "beef", "veal", "lamb", "pork", "ham")
 KEPT_FROM_H = 24.0
 """Food that is said to be a day old or more was kept, not left standing, unless the line says so."""
+TELLS_THE_CASE = ("keeping", "reheat", "warm_holding", "thaw_place", "target", "at_risk")
+"""Topics of plain words whose hours and readings still decide what is asked."""
 MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
 """Topics whose words leave open that the food stood out."""
 LONGEST_REST_H = 1.0
-NO_ROAST_C = 30.0
-"""What reads less than this is not being served: it is the air, the water or raw meat."""
+SHORTEST_H = 0.01
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
 def words_of(enquiry: Enquiry) -> str:
@@ -30,15 +35,37 @@ def words_of(enquiry: Enquiry) -> str:
     return enquiry.line if speaks or named not in ("", "stuffing") else enquiry.text
 
 
+def hours_of(enquiry: Enquiry) -> float | None:
+    """The hours that were said, in the brine or out of it, or the days since a weekday that is named.
+
+    A blink is none: "can I heat it a second time".
+    """
+    hours: float | None = enquiry.said("elapsed_h")
+    if hours is not None and hours >= SHORTEST_H:
+        return hours
+    brined: float | None = enquiry.said("brine.hours")
+    return _since_weekday_h(enquiry) if brined is None else brined
+
+
+def _since_weekday_h(enquiry: Enquiry) -> float | None:
+    """Hours from the weekday that food is told to be from, to the one that is named as today, else to now's."""
+    from_day = topic_of(enquiry.line, "from_weekday")
+    if not from_day:
+        return None
+    today = topic_of(enquiry.line, "today_weekday")
+    until = WEEKDAYS.index(today) if today else enquiry.now.weekday()
+    return 24.0 * ((until - WEEKDAYS.index(from_day)) % 7 or 7)
+
+
 def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
-    if topic_of(enquiry.line, "dangers") == "standing_limit" and not any(map(str.isdigit, enquiry.line)):
-        return "standing_limit"
-    if topic_of(enquiry.line, "dangers") == "thawed_keeps":
-        return "thawed_keeps"
-    found = topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic)
-    hours, reading_c = enquiry.said("elapsed_h"), enquiry.said("reading.temperature_c")
-    found = _as_meant(enquiry, found)
+    plain = plain_topic(enquiry.text)
+    if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
+        plain = ""
+    if plain and plain not in TELLS_THE_CASE:
+        return plain
+    found = _as_meant(enquiry, plain or topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic))
+    hours, reading_c = hours_of(enquiry), enquiry.said("reading.temperature_c")
     if enquiry.said("roast.stuffed") and enquiry.said("roast.state") in {"frozen", "part_frozen"} and not found:
         return "from_frozen"
     if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
@@ -63,6 +90,12 @@ def danger_of(enquiry: Enquiry) -> str:
 def _as_meant(enquiry: Enquiry, found: str) -> str:
     """The danger that the words name, as what was understood makes it."""
     reading_c = enquiry.said("reading.temperature_c")
+    if found == "at_risk":
+        found = topic_of(enquiry.text, "safety") or ("" if topic_of(enquiry.text, "safety_stood") else found)
+    if found in {"target", "stuffing"} and reading_c is not None and hours_of(enquiry) is None:
+        return "reading"
+    if found == "thaw_place" and topic_of(enquiry.text, "safety_in_water"):
+        return "thaw_method"
     if found == "overnight_oven":
         return "" if topic_of(enquiry.text, "safety_stood") else "oven"
     if found == "pink" and not is_bird(enquiry):
@@ -71,7 +104,7 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
         return ""
     if found == "keeping" and reading_c is not None and reading_c > NO_ROAST_C:
         return "reading"
-    if found == "keeping" and enquiry.said("elapsed_h") is None and topic_of(enquiry.text, "asks_cooling"):
+    if found == "keeping" and hours_of(enquiry) is None and topic_of(enquiry.text, "asks_cooling"):
         return "cooling"
     if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
         return "from_frozen"
@@ -95,7 +128,7 @@ def _cooks_and_holds(enquiry: Enquiry, found: str) -> bool:
         return False
     if any(topic_of(enquiry.text, table) for table in ("safety_stood", "safety_left", "safety_out")):
         return False
-    hours = enquiry.said("elapsed_h")
+    hours = hours_of(enquiry)
     return found == "warm_holding" or hours is None or hours <= LONGEST_REST_H
 
 
@@ -103,7 +136,7 @@ def _thaws_in_air(enquiry: Enquiry) -> bool:
     """Whether it thaws in a garage, on a porch, or somewhere that reads so many degrees, and not in water."""
     reading_c = enquiry.said("reading.temperature_c")
     measured = reading_c is not None and reading_c < NO_ROAST_C and topic_of(enquiry.text, "safety_thawing")
-    somewhere = measured or topic_of(enquiry.text, "dangers") == "thaw_place"
+    somewhere = measured or plain_topic(enquiry.text) == "thaw_place"
     return bool(somewhere) and not topic_of(enquiry.text, "safety_in_water")
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.danger import hours_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution
@@ -19,11 +20,16 @@ RULES = {
 NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze": ("reheat", "keeps")}
 
 
+def _judged(enquiry: Enquiry) -> bool:
+    """Whether something is told by which the rules judge it: hours, days, degrees, that it is whole or raw."""
+    told = any(enquiry.said(path) is not None for path in ("reading.temperature_c", "roast.target_c"))
+    words = ("safety_whole", "raw")
+    return told or hours_of(enquiry) is not None or any(topic_of(enquiry.text, table) for table in words)
+
+
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
-    elapsed_h = enquiry.said("elapsed_h")
-    measured = enquiry.said("reading.temperature_c") is not None
-    if elapsed_h is not None or measured or topic_of(enquiry.text, "safety_whole") or topic_of(enquiry.text, "raw"):
+    if _judged(enquiry):
         return safety.answer(enquiry)
     topic = topic_of(enquiry.text, "leftovers", "chill")
     licensed = enquiry.kitchen == "licensed"

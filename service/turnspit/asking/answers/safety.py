@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, words_of
+from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, hours_of, words_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
@@ -18,7 +18,7 @@ from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-WISHES = ("target", "at_risk", "partial_cooking")
+WISHES = ("target", "at_risk", "partial_cooking", "reheat")
 """Topics in which a wished end temperature is the one to judge; nowhere else is a wish taken for a measurement."""
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
@@ -55,7 +55,7 @@ def answer(enquiry: Enquiry) -> Answer:
     topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))
-    question = _question(enquiry, OWN_TOPICS.get(topic, topic))
+    question = _question(enquiry, _checked_as(enquiry, topic))
     findings = check_question(question, enquiry.kitchen)
     spoken = [found for found in findings if found.rule != "local-codes"] or list(findings)
     gravest, *others = spoken
@@ -76,6 +76,18 @@ def answer(enquiry: Enquiry) -> Answer:
     )
 
 
+def _checked_as(enquiry: Enquiry, topic: str) -> str:
+    """The safety room's topic for it; a place to thaw in that nobody measured is no better than the counter."""
+    if topic == "thaw_place" and enquiry.said("reading.temperature_c") is None:
+        return "thawed_on_counter"
+    return OWN_TOPICS.get(topic, topic)
+
+
+def stops(enquiry: Enquiry, topic: Topic) -> bool:
+    """Whether the rules stop what is told, judged as that topic."""
+    return check_question(_question(enquiry, topic), enquiry.kitchen)[0].severity == "stop"
+
+
 def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
     """Whether a line of another intent is about one of these dangers, and so is answered here."""
     return topic_of(enquiry.text, "safety") in topics
@@ -89,9 +101,9 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         place = "leftovers"
     return SafetyQuestion(
         topic=_known_topic(topic),
-        subject=str(said("subject") or said("roast.kind") or USUAL_KIND),
-        elapsed_h=said("brine.hours") if said("elapsed_h") is None else said("elapsed_h"),
-        temperature_c=said("roast.target_c") if topic in WISHES and reading_c is None else reading_c,
+        subject=topic_of(text, "safety_subjects") or str(said("subject") or said("roast.kind") or USUAL_KIND),
+        elapsed_h=hours_of(enquiry),
+        temperature_c=_measured_c(enquiry, topic),
         oven_c=said("oven.temperature_c") or (reading_c if topic == "oven" else None),
         place=place,
         state=_state(enquiry),
@@ -104,6 +116,16 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         injected=bool(said("roast.injected")),
         at_risk=bool(topic_of(text, "safety_at_risk")),
     )
+
+
+def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
+    """What was measured; where a wish may be judged, what is wished; of hot fat what was read as an oven."""
+    measured: float | None = enquiry.said("reading.temperature_c")
+    if measured is None and topic in WISHES:
+        return enquiry.said("roast.target_c")
+    if measured is None and topic == "frying":
+        return enquiry.said("oven.temperature_c")
+    return measured
 
 
 def _known_topic(name: str) -> Topic:
@@ -143,6 +165,10 @@ def _cautions(findings: Sequence[Finding], topic: str, question: SafetyQuestion)
         found.append(Caution("thaw-counter", "warn", rule("thaw-counter").text))
     if question.at_risk and all(said.rule != "at-risk" for said in found):
         found.append(Caution("at-risk", "warn", rule("at-risk").text))
+    if topic == "water_unchanged":
+        found.append(Caution("thaw-cold-water", "warn", rule("thaw-cold-water").text))
+    if topic == "stuffing_mixed":
+        found.append(Caution("stuffing-just-before", "warn", rule("stuffing-just-before").text))
     if topic == "stuffing":
         found.append(Caution("stuffing-165", "warn", rule("stuffing-165").text))
         found.append(Caution("stuffing-just-before", "info", rule("stuffing-just-before").text))

@@ -12,7 +12,7 @@ from turnspit.safety import Finding, SafetyQuestion, hold_min
 TABLE_STARTS_C = 54.5
 """130 F, the coolest row of the code's time table for whole meat roasts."""
 COOL_DAY_H = 2.0
-LED_BY_ITS_OWN = ("pink", "stuffing", "warm_holding", "spoiled")
+LED_BY_ITS_OWN = ("pink", "stuffing", "stuffing_mixed", "warm_holding", "spoiled")
 """Topics whose short answer says what the check found, as long as nothing was measured."""
 IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter", "thawed_keeps")
 
@@ -23,6 +23,8 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return _thaw_place(question)
     if topic == "stuffing" and question.temperature_c is None and topic_of(enquiry.text, "asks_degrees"):
         return Message("asking-safety-stuffing-degrees")
+    if topic == "water_unchanged" and found.severity != "stop":
+        return Message("asking-safety-water_unchanged")
     if topic in LED_BY_ITS_OWN and question.temperature_c is None:
         return Message(f"asking-safety-{topic}")
     needed_c = found.seen.values.get("temperature_c")

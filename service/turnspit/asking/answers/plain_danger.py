@@ -1,0 +1,60 @@
+"""The danger that a line plainly speaks of: it is answered first, whatever else the line was read as."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.contract import Intent
+
+NO_ROAST_C = 30.0
+"""What reads less than this is not being served: it is the air, the water or raw meat."""
+NEARLY_DONE_C = 65.0
+MEAT_DONE_C = 73.5
+
+
+def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
+    """The topic of the danger, "" where the line speaks of none so plainly."""
+    plain = plain_topic(enquiry.text)
+    if plain == "standing_limit" and topic_of(enquiry.text, "safety_in_oven"):
+        return ""
+    return plain or _frozen_and_stuffed(enquiry) or _stood_out(enquiry, intents) or _served_too_cool(enquiry)
+
+
+def plain_topic(text: str) -> str:
+    """The topic of the first row of plain dangers whose words stand in the text."""
+    return topic_of(text, "dangers").partition("-")[0]
+
+
+def _frozen_and_stuffed(enquiry: Enquiry) -> str:
+    """A frozen bird with stuffing in it is neither thawed nor timed: it is a danger."""
+    frozen = enquiry.said("roast.state") in {"frozen", "part_frozen"}
+    return "from_frozen" if frozen and enquiry.said("roast.stuffed") else ""
+
+
+def _stood_out(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
+    """Hours on a counter or in a car are a danger, also where the line asks how to go on with it."""
+    if enquiry.said("elapsed_h") is None or "thaw" in intents or topic_of(enquiry.line, "oven"):
+        return ""
+    return "left_out" if topic_of(enquiry.line, "safety_stood") else ""
+
+
+def _served_too_cool(enquiry: Enquiry) -> str:
+    """What reads too little and is to be carved or eaten now, or stuffing that does when the meat is done."""
+    reading_c = enquiry.said("reading.temperature_c")
+    if reading_c is None or reading_c < NO_ROAST_C:
+        return ""
+    if not topic_of(enquiry.line, "safety_served") and not _stuffing_is_late(enquiry):
+        return ""
+    from turnspit.asking.answers import safety  # loads the rooms that a question about cups does not need
+
+    return "reading" if safety.stops(enquiry, "reading") else ""
+
+
+def _stuffing_is_late(enquiry: Enquiry) -> bool:
+    """Whether the stuffing was measured and the roast is about to leave the oven without it being done."""
+    if enquiry.said("reading.place") != "stuffing":
+        return False
+    all_c = [reading["temperature_c"] for reading in enquiry.said("readings") or [enquiry.said("reading")]]
+    return max(all_c) >= (NEARLY_DONE_C if len(all_c) == 1 else MEAT_DONE_C)
