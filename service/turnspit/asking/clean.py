@@ -28,6 +28,13 @@ _SIGNS = {
     ord("⁄"): "/",
     ord("…"): " , ",
     ord("×"): " x ",
+    ord("→"): " to ",
+    ord("⇒"): " to ",
+    ord("ß"): "ss",
+    ord("œ"): "oe",
+    ord("æ"): "ae",
+    ord("Œ"): "oe",
+    ord("Æ"): "ae",
     ord("¿"): " ",
     ord("¡"): " ",
     ord("\u200b"): "",
@@ -35,6 +42,9 @@ _SIGNS = {
     ord("\ufe0f"): "",
     ord("\ufeff"): "",
 }
+# Shorthand of tickets that a slash would part: `w/ stuffing`, `w/o`, `b/in`.
+_SLASHED = {"w/o": "without", "w/": "with ", "b/in": "bone in", "b/out": "boneless", "b/less": "boneless"}
+_SLASHED_WORD = re.compile(r"\b(?:w/o\b|b/in\b|b/out\b|b/less\b|w/)")
 # What is said with a picture, in words. Others are passed over.
 _PICTURES = {"🦃": "turkey", "🦆": "duck", "🐔": "chicken", "🐓": "chicken", "🧊": "frozen", "❄": "frozen"}
 _PICTURE_SIGNS = {ord(sign): f" {word} " for sign, word in _PICTURES.items()}
@@ -50,4 +60,7 @@ def clean(text: str) -> str:
     if "<" in text:
         text = _MARKUP.sub(" ", text)
     text = text.replace("->", " to ").replace("=>", " to ").replace("&", " and ")
-    return "".join(sign if sign.isprintable() else " " for sign in text.lower())
+    text = text.lower()
+    if "/" in text:
+        text = _SLASHED_WORD.sub(lambda found: _SLASHED[found.group()], text)
+    return "".join(sign if sign.isprintable() else " " for sign in text)

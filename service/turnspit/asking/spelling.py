@@ -1,9 +1,9 @@
 """Spelling: a word the vocabulary does not hold becomes the nearest one it does, where that is safe to say.
 
-A word is left alone when it is known, when it is an ordinary word of the language (`*_plain.txt`), or when nothing
-is near
-enough. Two words run together are parted. A correction between words of different meaning (`frozen` is no slip of
-`fresh`) cannot happen, since both are known; one that lands on a word which turns the answer is `grave` and is said.
+A word is left alone when it is known, when it is an ordinary word of the language (`*_plain.txt`, `everyday.py`), or
+when nothing is near enough. Two words run together are parted, and shorthand (`shorthand.toml`) is written out. A
+correction between words of different meaning (`frozen` is no slip of `fresh`) cannot happen, since both are known;
+one that lands on a word which turns the answer is `grave` and is said.
 """
 
 from __future__ import annotations
@@ -14,7 +14,8 @@ from functools import lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from turnspit.asking.vocabulary import Language, markers, vocabulary
+from turnspit.asking.vocabulary import Language, markers, shorthand, vocabulary
+from turnspit.asking.vocabulary.everyday import everyday_words
 
 _VOWELS = frozenset("aeiouy")
 _SHORTEST = 4
@@ -68,6 +69,9 @@ class Spelled:
 def correct(word: str, language: Language) -> Spelled:
     """How a word is read."""
     known = vocabulary(language)
+    written_out = shorthand(language).get(word)
+    if written_out is not None:
+        return Spelled(written_out)
     if word in known.known or _too_short(word) or len(word) > _LONGEST:
         return Spelled((word,))
     for ending in ("s", "es"):
@@ -76,6 +80,8 @@ def correct(word: str, language: Language) -> Spelled:
             return Spelled((stem,))
     slips, near = _nearest(word, language)
     parted = _parted(word, known.known) if slips != 1 else ()
+    if (parted or near) and word in everyday_words(language):
+        return Spelled((word,))
     if parted:
         return Spelled(parted, Correction(word, " ".join(parted), False))
     if near:

@@ -62,6 +62,8 @@ def vocabulary(language: Language) -> Vocabulary:
     """The vocabulary of a language; the other language's nouns stand behind it, for kitchens speak both."""
     own = _tables(language)
     meanings: dict[tuple[str, ...], dict[str, Any]] = {}
+    for tag in ("roast", "generic"):
+        _add(meanings, tag, {name: [_several(one, language) for one in row] for name, row in own[tag].items()})
     for tag, values in own.items():
         _add(meanings, tag, values)
     for phrase, tags in meanings.items():
@@ -93,11 +95,20 @@ def vocabulary(language: Language) -> Vocabulary:
 
 
 @cache
+def shorthand(language: Language) -> Mapping[str, tuple[str, ...]]:
+    """The words that stand for others, clipped or of another tongue, and what they are read as."""
+    return {
+        word: tuple(read.split()) for group in _tables("shorthand")[language].values() for word, read in group.items()
+    }
+
+
+@cache
 def markers() -> Mapping[Language, frozenset[str]]:
     """The words by which a language is known: those that occur in it and not in the other."""
     english, spanish = (
         frozenset(word for phrase in _own_phrases(language) for word in phrase)
         | frozenset(_read(f"{language}_plain.txt").split())
+        | frozenset(_tables("shorthand")[language]["clipped"])
         for language in ("en", "es")
     )
     return {"en": english - spanish, "es": spanish - english}
@@ -105,7 +116,7 @@ def markers() -> Mapping[Language, frozenset[str]]:
 
 def kind_words(kind: str, language: Language) -> str:
     """What a roast is called: the first phrase of its row."""
-    return _tables(language)["roast"][kind][0]
+    return str(_tables(language)["roast"][kind][0])
 
 
 def _own_phrases(language: Language) -> list[tuple[str, ...]]:
@@ -119,13 +130,23 @@ def _add(meanings: dict[tuple[str, ...], dict[str, Any]], tag: str, values: Mapp
             meanings.setdefault(_split(phrase), {})[f"<{tag}>"] = value
 
 
+def _several(roast: str, language: Language) -> str:
+    """The plural of a roast: `legs of lamb`, `turkey crowns`, `piernas de cordero`."""
+    words = roast.split()
+    of = next((at for at, word in enumerate(words) if word in ("of", "de")), len(words))
+    head = 0 if language == "es" else of - 1
+    if not words[head].endswith("s"):
+        words[head] += "es" if language == "es" and words[head][-1] not in "aeiouáéíóú" else "s"
+    return " ".join(words)
+
+
 def _split(phrase: str) -> tuple[str, ...]:
     return tuple(clean(phrase).replace("-", " - ").replace("'", "").split()) if phrase != "-" else ("-",)
 
 
 @cache
-def _tables(language: Language) -> Mapping[str, Mapping[str, list[str]]]:
-    return tomllib.loads(_read(f"{language}.toml"))
+def _tables(name: str) -> Mapping[str, Mapping[str, Any]]:
+    return tomllib.loads(_read(f"{name}.toml"))
 
 
 def _read(name: str) -> str:
