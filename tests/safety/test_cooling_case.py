@@ -12,9 +12,12 @@ def test_a_depth_is_a_layer() -> None:
     assert (case.shape, case.dims_mm, case.medium, case.medium_c) == ("slab", (50.0,), "ice_bath", 0.0)
 
 
-def test_so_much_in_a_pan_stands_as_deep_as_its_area_makes_it() -> None:
+def test_so_much_in_a_pan_stands_as_deep_as_its_capacity_tells_and_no_shallower_than_its_area_does() -> None:
+    held = pan("GN 1/1 65 mm")
+    case = cooling_case("stock", litres=held.litres / 2, container="GN 1/1 65 mm")
+    assert case.dims_mm[0] == pytest.approx(65 / 2, rel=0.01)
+    assert case.dims_mm[0] >= held.litres / 2 / held.area_m2
     case = cooling_case("stock", litres=4.0, container="GN 1/1 65 mm")
-    assert case.dims_mm[0] == pytest.approx(4.0 / pan("GN 1/1 65 mm").area_m2)
     by_mass = cooling_case("stock", kg=4.0, container="GN 1/1 65 mm")
     assert by_mass.dims_mm[0] == pytest.approx(case.dims_mm[0], rel=0.08)
 

@@ -72,7 +72,8 @@ def _filled_m(food: str, container: str, kg: float | None, litres: float | None)
             f"is above the {held.litres:.3g} L of one {held.name}",
             f"use {pans} of them",
         )
-    return volume_l / 1000 / held.area_m2
+    by_area_m, by_capacity_m = volume_l / 1000 / held.area_m2, held.depth_m * volume_l / held.litres
+    return max(by_area_m, by_capacity_m)  # walls slope and corners are round: the deeper is the slower
 
 
 def _kilograms(food: str, kg: float | None, litres: float | None) -> float:
