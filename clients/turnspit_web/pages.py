@@ -17,7 +17,7 @@ from turnspit.api.readers import reader_for
 from turnspit.api.routes.ask import answer
 from turnspit.api.schemas.ask import AskBody
 from turnspit.errors import TurnspitError
-from turnspit_web import cooling_page, log_pages, recipe_pages
+from turnspit_web import log_pages, recipe_pages
 from turnspit_web.plot import plot
 from turnspit_web.rendering import Served, from_elsewhere, missing, page, see_other, templates
 from turnspit_web.view import (
@@ -31,8 +31,11 @@ from turnspit_web.view import (
     sheet_title,
     spoken_examples,
     told,
+    unknown_told,
 )
+from turnspit_web.worked import brine, check, convert, cooling, index, lethality, size, thermometer
 
+WORKED = (index, size, brine, convert, check, cooling, lethality, thermometer)
 FOLDER = Path(str(files("turnspit_web")))
 
 
@@ -68,12 +71,13 @@ templates.globals.update(
     sheet_times=sheet_times,
     sheet_title=sheet_title,
     told=told,
+    unknown_told=unknown_told,
 )
 
 
 def mount(app: FastAPI) -> None:
     """Put the pages on the service's application."""
-    for routes in (router, recipe_pages.router, log_pages.router, cooling_page.router):
+    for routes in (router, recipe_pages.router, log_pages.router, *(each.router for each in WORKED)):
         app.include_router(routes)
     app.mount("/static", StaticFiles(directory=FOLDER / "static"), name="static")
 

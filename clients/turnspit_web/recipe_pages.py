@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date
 from typing import Any
 
 from fastapi import APIRouter, Request
@@ -17,7 +16,7 @@ from turnspit.api.problems import NotKept
 from turnspit.api.readers import reader_for
 from turnspit.api.routes.recipes import keep_recipe, scaled
 from turnspit.api.schemas.kept_recipes import RecipeBody
-from turnspit.api.schemas.lists import ListsBody, OrderGiven
+from turnspit.api.schemas.lists import ListsBody
 from turnspit.api.schemas.recipes import ScaleBody
 from turnspit.api.service import Service
 from turnspit.errors import Impossible, TurnspitError
@@ -38,6 +37,7 @@ from turnspit_web.rendering import (
     refusal_line,
     see_other,
 )
+from turnspit_web.view import ordered
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 
@@ -115,7 +115,7 @@ async def lists_page(request: Request, service: Served) -> Response:
         given=given,
         refused=refused,
         allergens=allergen_names(),
-        ordered=_ordered,
+        ordered=ordered,
         kinds=[(one.roast, say(Message(f"roast-{one.roast}"), reader)) for one in starters() if one.roast],
         kept=there_are.kept,
     )
@@ -196,12 +196,6 @@ def _lists_body(form: Filled, service: Service) -> ListsBody:
             "serve_on": day or None,
         }
     )
-
-
-def _ordered(lines: list[OrderGiven]) -> list[tuple[tuple[date, date], list[OrderGiven]]]:
-    """What is ordered on one day and comes on one day, together."""
-    days = sorted({(line.order_by, line.deliver_on) for line in lines})
-    return [(both, [line for line in lines if (line.order_by, line.deliver_on) == both]) for both in days]
 
 
 def _dish(recipe_id: str, recipe: Recipe, covers: int) -> dict[str, Any]:

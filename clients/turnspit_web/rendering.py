@@ -15,7 +15,9 @@ from turnspit.api import Service, service_of
 from turnspit.api.problems import NotKept
 from turnspit.api.readers import reader_for
 from turnspit.errors import TurnspitError
-from turnspit.words import Reader
+from turnspit.message import Message
+from turnspit.words import Reader, say
+from turnspit.words.measures import length, mass, percent, span, spans, temperature, volume
 from turnspit_web.view import label
 
 SAFE_HEADERS = {
@@ -31,12 +33,18 @@ Filled = Mapping[str, list[str]]
 templates = Environment(
     loader=PackageLoader("turnspit_web"), autoescape=True, undefined=StrictUndefined, trim_blocks=True
 )
+templates.globals.update(
+    length=length, mass=mass, percent=percent, span=span, spans=spans, temperature=temperature, volume=volume
+)
 
 
 def page(template: str, status: int = 200, /, *, reader: Reader, **values: Any) -> Response:
     """The page of that template for a reader."""
     html = templates.get_template(template).render(
-        reader=reader, t=lambda key, **v: label(key, reader, **v), **values
+        reader=reader,
+        t=lambda key, **v: label(key, reader, **v),
+        f=lambda key, **v: say(Message(f"form-{key}", **v), reader),
+        **values,
     )
     return HTMLResponse(html, status_code=status, headers=SAFE_HEADERS)
 

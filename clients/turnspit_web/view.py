@@ -7,8 +7,9 @@ from datetime import date, datetime, time
 from itertools import groupby
 from typing import Any
 
+from turnspit.api.schemas.lists import OrderGiven
 from turnspit.message import Message, Value
-from turnspit.words import Reader, say
+from turnspit.words import Reader, keys, say
 from turnspit.words.days import day_heading, day_name, short_day
 from turnspit.words.measures import clock, when
 
@@ -82,9 +83,21 @@ def day_told(day: date, reader: Reader) -> str:
     return short_day(datetime.combine(day, time(12)), reader)
 
 
+def ordered(lines: list[OrderGiven]) -> list[tuple[tuple[date, date], list[OrderGiven]]]:
+    """What is ordered on one day and comes on one day, together."""
+    days = sorted({(line.order_by, line.deliver_on) for line in lines})
+    return [(both, [line for line in lines if (line.order_by, line.deliver_on) == both]) for both in days]
+
+
 def allergen_told(name: str, reader: Reader) -> str:
     """One of the nine major allergens in the reader's language."""
     return say(Message(f"safety-allergen-{name.replace(' ', '-')}"), reader)
+
+
+def unknown_told(name: str, reader: Reader) -> str:
+    """What a check took at its less safe value: in words, or a place of probing as it was written."""
+    key = f"form-unknown-{name}"
+    return say(Message(key), reader) if key in keys("en") else name
 
 
 def _kept(given: Mapping[str, Any], *names: str) -> dict[str, Any]:

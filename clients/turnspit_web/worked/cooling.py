@@ -1,0 +1,77 @@
+"""Whether hot food will be cold in time, and how shallow it would have to be."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, replace
+from typing import Any
+
+from fastapi import APIRouter, Request
+from fastapi.responses import HTMLResponse, Response
+
+from turnspit.api.schemas.safety import CheckBody, checked
+from turnspit.api.service import Service
+from turnspit.quantities import typed_kilograms_or_litres, typed_metres
+from turnspit.reference import table
+from turnspit.safety import PLACES, cooling_case
+from turnspit.words import Reader
+from turnspit_web.forms import Field, Form, Values, form_page
+from turnspit_web.rendering import Served
+from turnspit_web.worked.degrees import CHOICE, celsius, degrees
+
+router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
+
+
+def _pans() -> list[str]:
+    return [str(row["name"]) for row in table("pans")]
+
+
+FOODS = tuple(dict.fromkeys(str(row["food"]) for row in table("chill_foods")))
+FORM = Form(
+    "cooling",
+    (
+        Field("food", kind="choice", options=FOODS, start="stock", told="form-food-"),
+        Field("place", kind="choice", options=PLACES, start="refrigerator"),
+        Field("depth", typed_metres, like="2 in, 5 cm", called=("depth_mm", "dims_mm")),
+        Field("amount", typed_kilograms_or_litres, short=True, like="8 L, 10 lb", called=("mass_kg", "edges_m")),
+        Field("container", short=True, like="GN 1/1 65 mm, 13 x 9 x 2 in", called=("pan",), known=_pans),
+        Field("start", degrees, folded=True, short=True, like="160 F, 70 C", called=("from_c",)),
+        Field("cold", degrees, folded=True, short=True, like="38 F, 3 C", called=("medium_c",)),
+        replace(CHOICE, folded=True),
+        Field(
+            "kitchen",
+            kind="choice",
+            options=("", "home", "licensed"),
+            folded=True,
+            told="page-kitchen-",
+            unsaid="page-kitchen-any",
+        ),
+    ),
+)
+
+
+@router.get("/cooling")
+async def cooling_page(request: Request, service: Served) -> Response:
+    """Will it make the two stages, and what depth would? A forecast: the page says when to measure."""
+    return await form_page(FORM, request, service, _cooled)
+
+
+def _cooled(service: Service, values: Values, reader: Reader) -> dict[str, Any]:
+    kg, litres = values["amount"] or (None, None)
+    start_c = celsius(values, "start", reader)
+    case = cooling_case(
+        values["food"],
+        values["place"],
+        depth_m=values["depth"],
+        kg=kg,
+        litres=litres,
+        container=values["container"] or "",
+        place_c=celsius(values, "cold", reader),
+        **({} if start_c is None else {"from_c": start_c}),
+    )
+    body = CheckBody.model_validate({"cooling": {**asdict(case), "dims_mm": list(case.dims_mm)}})
+    return {
+        "given": checked(body, values["kitchen"] or service.settings.kitchen, reader),
+        "depth_mm": case.dims_mm[0] if case.dims_mm else None,
+        "in_ice": case.medium == "ice_bath",
+        "from_c": case.from_c,
+    }
