@@ -32,6 +32,8 @@ from turnspit.safety import (
 )
 from turnspit.safety.courses import BIRD_PLACES
 from turnspit.words import Reader, say
+from turnspit_web.forms import asked
+from turnspit_web.log_proof import earned
 from turnspit_web.rendering import (
     Filled,
     Served,
@@ -148,12 +150,14 @@ async def _log(
         return missing(request, service, error)
     reader = logs.reader_at(service, opened, reader_for(request, service.now()))
     verdict = await service.work(opened.verdict, service.clock())
+    proof = await service.work(earned, service, opened, verdict, asked(request), reader)
     sheet = Sheet(opened.id, opened, verdict, sheet_rows(opened.log, verdict))
     return page(
         "log.html",
-        422 if refused else 200,
+        422 if refused or (proof and proof.typed.problems) else 200,
         reader=reader,
         sheet=sheet,
+        proof=proof,
         findings=[(found, say(found.seen, reader), say(found.action, reader)) for found in _to_show(verdict)],
         correctives=CORRECTIVES,
         stations=STATIONS if opened.log.kind == "roast" else (),

@@ -33,7 +33,6 @@ def log_path(server: str) -> str:
         "/logs",
         "/labels",
         "/card",
-        "/cooling",
         "/recipes/none",
     ],
 )
@@ -62,11 +61,6 @@ def test_a_page_may_load_nothing_from_elsewhere(server: str, path: str) -> None:
         ("/lists?covers=14&kind=", "give a dinner"),
         ("/lists?covers=14&dish=none", "is not kept here"),
         ("/lists?covers=14&serve_on=soon", "serve_on"),
-        ("/cooling?food=stock&depth=2", "has no unit"),
-        ("/cooling?food=stock&depth=deep", "is not an amount"),
-        ("/cooling?food=stock&depth=2+lb", "lb"),
-        ("/cooling?food=gold&depth=2+in", "gold"),
-        ("/cooling?food=stock&depth=2+in&place=attic", "is not known"),
         ("/labels?items=stock&initials=", "are empty"),
         ("/labels?items=++&initials=AB", "are empty"),
         ("/labels?items=stock&initials=AB&timezone=Mars/Olympus", "is no time zone"),
@@ -147,7 +141,7 @@ def test_what_is_not_kept_is_a_page_too(server: str, path: str) -> None:
     assert httpx.post(f"{server}/logs/none", data={"who": "AB", "note": "x"}).status_code == 404
 
 
-@pytest.mark.parametrize("name", ["recipes", "lists", "logs", "labels", "card"])
+@pytest.mark.parametrize("name", ["recipes", "lists", "work", "logs", "labels", "card"])
 def test_the_line_of_ways_names_the_page_one_is_on(server: str, name: str) -> None:
     assert f'<a href="/{name}" aria-current="page">' in httpx.get(f"{server}/{name}").text
 
@@ -159,11 +153,46 @@ def test_spanish_pages(server: str) -> None:
         assert "Recetas" in page
 
 
-def test_a_cooling_is_told_as_the_check_tells_it(server: str) -> None:
-    deep = httpx.get(f"{server}/cooling?food=stock&depth=6+in&place=refrigerator").text
-    thin = httpx.get(f"{server}/cooling?food=turkey&depth=1+in&place=ice_bath").text
-    assert "It will not make it" in deep
-    assert "It should make it" in thin
-    for page in (deep, thin):
-        assert 'data-rule="cooling-two-stage"' in page
-        assert "it proves nothing" in page
+@pytest.fixture
+def roast_path(server: str) -> str:
+    """A turkey measured at two places, hot enough for the tables by the end."""
+    begun = httpx.post(f"{server}/v1/logs", json={"kind": "roast", "item": "the big Turkey"}).json()
+    for minute, breast_c, thigh_c in ((0, 4, 4), (60, 60, 58), (70, 75, 70), (80, 76, 72)):
+        for station, core_c in (("breast", breast_c), ("thigh", thigh_c)):
+            at = f"2026-11-25T{5 + minute // 60:02d}:{minute % 60:02d}:00-05:00"
+            entry = {"who": "AB", "temperature_c": core_c, "station": station, "at": at}
+            assert httpx.post(f"{server}/v1/logs/{begun['id']}/entries", json=entry).status_code == 201
+    return f"/logs/{begun['id']}"
+
+
+def test_a_logged_roast_shows_what_its_readings_prove_and_that_a_prediction_never_does(
+    server: str, roast_path: str
+) -> None:
+    bare = httpx.get(server + roast_path, headers={"accept-language": "en-US"}).text
+    assert "What these readings prove" in bare
+    assert "Credited: 0.0 of 7.0" in bare
+    said = httpx.get(f"{server}{roast_path}?kind=turkey&mass=16+lb&oven=325&degrees=F").text
+    assert "The reduction asked for was measured" in said
+    assert "Credited: 7.0 of 7.0" in said
+    for page in (bare, said):
+        assert "a prediction never counts" in page
+    wrong = httpx.get(f"{server}{roast_path}?kind=turkey&mass=16")
+    assert wrong.status_code == 422
+    assert 'id="mass-problem"' in wrong.text
+
+
+def test_nothing_is_proved_of_what_is_no_roast_or_was_thrown_away(
+    server: str, log_path: str, roast_path: str
+) -> None:
+    httpx.post(f"{server}/v1{log_path}/entries", json={"who": "AB", "temperature_c": 58.0})
+    assert 'id="proof"' not in httpx.get(server + log_path).text
+    httpx.post(f"{server}/v1{roast_path}/entries", json={"who": "AB", "action": "discarded"})
+    assert 'id="proof"' not in httpx.get(server + roast_path).text
+
+
+def test_a_roast_whose_kind_nobody_said_is_asked_for_it(server: str) -> None:
+    begun = httpx.post(f"{server}/v1/logs", json={"kind": "roast", "item": "tonight"}).json()
+    httpx.post(f"{server}/v1/logs/{begun['id']}/entries", json={"who": "AB", "temperature_c": 60.0})
+    page = httpx.get(f"{server}/logs/{begun['id']}").text
+    assert 'id="proof"' in page
+    assert "Credited" not in page
