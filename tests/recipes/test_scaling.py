@@ -90,6 +90,25 @@ def test_counted_things_take_their_number():
     assert [line.text() for line in scale_recipe(one, factor=0.5).lines] == ["1 large egg", "1 1/2 cloves garlic"]
 
 
+def test_a_part_of_a_thing_says_what_it_comes_to_and_small_things_stay_whole():
+    recipe = read_recipe(
+        "Pie\nIngredients\n4 large eggs\n2 (14 oz) cans tomatoes\njuice of 2 lemons\n2 bay leaves\n3 stalks celery\n"
+        "1 (14 lb) turkey\n2 1/2 lb potatoes\nMethod\nBake."
+    )
+    scaled = scale_recipe(recipe, factor=Fraction(2, 3))
+    assert [line.text("us") for line in scaled.lines] == [
+        "2 2/3 large eggs (4 3/4 oz)",
+        "1 1/3 (14 oz) cans (1 lb 2 3/4 oz) tomatoes",
+        "juice of 1 1/3 lemons (4 tbsp)",
+        "1 bay leaf",
+        "2 stalks celery",
+        "1 (14 lb) turkey",
+        "1 lb 10 3/4 oz potatoes",
+    ]
+    assert scaled.lines[0].text("metric") == "2 2/3 large eggs (135 g)"
+    assert scaled.lines[5].text("metric", "es") == "1 (6,4 kg) turkey"
+
+
 @pytest.mark.parametrize(
     ("one", "many"),
     [

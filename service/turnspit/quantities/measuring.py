@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 
 from turnspit.quantities.units import Region, unit
@@ -77,10 +77,16 @@ def decimal(thousandths: float, tolerance: float) -> Fraction:
     return max(round(thousandths / step), 1) * Fraction(str(step))
 
 
-def whole_or_part(value: Fraction) -> Fraction:
-    """Things that are counted: halves, thirds and quarters up to ten, whole above, never less than a quarter."""
+def whole_or_part(value: Fraction, unit_name: str = "", item: str = "") -> Fraction:
+    """Things that are counted: halves, thirds and quarters up to ten, whole above, never less than a quarter.
+
+    What is not worth a finer cut is written in halves, or whole (table `counted_parts`).
+    """
+    least = least_part(unit_name, item)
     if value > 10:
         return Fraction(round(value))
+    if least and value:
+        return Fraction(max(round(value * least), 1), least)
     whole, part = _nearest(float(value), _parts(KITCHEN_PARTS))
     return max(whole + part.exact, Fraction(1, 4)) if value else value
 
@@ -99,7 +105,7 @@ def _writings(size: float, dimension: str, region: Region | None) -> Iterator[tu
 
 def _joined(count: float, known: _Set, smaller: _Set) -> Iterator[tuple[float, float, _Writing]]:
     whole = int(count)
-    for base in known.parts[:-1]:
+    for base in known.parts[: 1 if known.name == "lb" else -1]:  # 1 lb 10 oz, never 1 1/2 lb 2 oz
         below = whole + base.size
         if not 0 < below < count:
             continue
@@ -126,6 +132,19 @@ def _nearest(count: float, parts: tuple[_Part, ...]) -> tuple[int, _Part]:
 def _cost(whole: int, part: _Part) -> float:
     """How much a number asks of the cook: whole least, halves little, thirds and eighths more, many spoons most."""
     return part.cost + max(0, whole - 3) * 0.05
+
+
+@lru_cache(maxsize=4096)
+def least_part(unit_name: str, item: str) -> int:
+    """2 for what is halved at most, 1 for what stays whole, 0 for what may be cut smaller."""
+    words = item.casefold().partition(",")[0].split()
+    named = unit_name or (words[-1] if words else "")
+    return _least_parts().get(named, 0)
+
+
+@cache
+def _least_parts() -> Mapping[str, int]:
+    return {word: int(row["part"]) for row in table("counted_parts") for word in row["words"]}
 
 
 @cache

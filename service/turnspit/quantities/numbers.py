@@ -120,7 +120,7 @@ def _is_range(text: str, joint: re.Match[str], end: int, low: Fraction, high: Fr
 
 def _value(match: re.Match[str]) -> Fraction | None:
     got = match.groupdict()
-    if any(digits is not None and len(digits) > MOST_DIGITS for digits in got.values()):
+    if len(match[0]) > MOST_DIGITS and any(len(digits or "") > MOST_DIGITS for digits in got.values()):
         return None
     try:
         in_digits = _in_digits(got)

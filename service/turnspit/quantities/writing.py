@@ -1,22 +1,24 @@
 """Writes an amount as a cook would measure it: spoons and cups in the parts a kitchen owns, weights in round steps.
 
 The rounding error stays within `tolerance` (one percent for salt, curing and leavening, three for the rest); where no
-spoon comes that near, the amount is written by weight or in millilitres. Less than an eighth of a teaspoon of
-anything else is pinches, and whole things are counted: these two keep no tolerance.
+spoon comes that near, the amount is written by weight or in millilitres. Less than a tablespoon that no spoon
+holds is teaspoons and pinches, or drops, within half a pinch, with its weight beside; of salt or leavening it is a
+weight, with the nearest spoons beside. Whole things keep no tolerance.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache, lru_cache
 from typing import Literal
 
 from turnspit.errors import Impossible
 from turnspit.quantities.amount import Amount
-from turnspit.quantities.foods import density_or_none, is_liquid
+from turnspit.quantities.foods import Density, density_or_none, is_liquid
 from turnspit.quantities.measuring import Parts, decimal, household, kept, whole_or_part
+from turnspit.quantities.small import is_poured, with_drops, with_pinches
 from turnspit.quantities.units import Region, unit, written_unit
 from turnspit.reference import table
 
@@ -29,6 +31,12 @@ DECIMAL_UNITS = METRIC_UNITS | {"mm", "cm", "m"}
 SPOONS_BELOW_L = 0.05
 SPOONS_BELOW_KG = 0.0567
 """Two ounces: less is measured by the spoon where no ounce mark fits (TM 10-412, General Information No. 1)."""
+SPOONS_DIFFER = 0.015
+"""A US spoon of a salt whose kind is not said is a metric spoon: 5 mL, not 4.93."""
+WEIGHED_FROM_KG = 0.0002
+"""Less than a fifth of a gram is no weight for a kitchen,"""
+SPOONS_BESIDE_BELOW_KG = 0.003
+"""and less than three grams is told in spoons as well, for who has no fine scale."""
 WEIGHED_ABOVE_L = 1.9
 """A cook with US cups weighs what is not poured from two quarts on,"""
 WEIGHED_WITHIN = 1.3
@@ -37,15 +45,19 @@ WEIGHED_WITHIN = 1.3
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """An amount as measured: parts such as ((1/2, cup), (2, tbsp)); `si` is what they come to in kg, L or pieces."""
+    """An amount as measured: parts such as ((1/2, cup), (2, tbsp)); `si` is what they come to in kg, L or pieces.
+
+    `beside` is the same for who has no scale or no such spoon: the weight of pinches, the spoons near a weight.
+    """
 
     parts: Parts
     si: float
+    beside: Parts = ()
 
     def text(self, language: str = "en") -> str:
-        """The parts in words: "1/2 cup + 2 tbsp", "3 lb 4 oz", "340 g"."""
-        joint = " " if self.parts[0][1] == "lb" else " + "
-        return joint.join(_part_text(number, name, language) for number, name in self.parts)
+        """The parts in words: "1/2 cup + 2 tbsp", "3 lb 4 oz", "340 g", "1/4 tsp + 1 pinch (0.22 g)"."""
+        beside = f" ({_parts_text(self.beside, language)})" if self.beside else ""
+        return f"{_parts_text(self.parts, language)}{beside}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,13 +123,13 @@ def measured(
         raise Impossible("amount", float(value), "is negative", "give an amount of zero or more")
     found = unit(unit_name, region) if unit_name else None
     if found is None or not found.si or found.dimension == "length":
-        number = whole_or_part(value)
+        number = whole_or_part(value, unit_name, item)
         return Measured(((number, unit_name),), float(number) * (found.si if found and found.si else 1.0))
     if not value:
         return Measured(((value, unit_name),), 0.0)
     size = float(value) * found.si
     if not found.exact and size < unit("tsp").si:
-        return Measured(((whole_or_part(value), unit_name),), float(whole_or_part(value)) * found.si)
+        return _small(value, unit_name, found.si)
     own: System = "metric" if unit_name in METRIC_UNITS else "us"
     kitchen = _kitchen(system or ("metric" if own == "metric" else None), region)
     if system in (None, own) and (kitchen == region or found.region is None) and kept(value, unit_name):
@@ -142,33 +154,72 @@ def _mass(kg: float, style: _Style) -> Measured:
             found = household(kg / dense.kg_per_l, "volume", style.kitchen, style.tolerance)
         if found is not None:
             return Measured(*found)
-    return _decimal(kg, "g", "kg", style.tolerance)
+    weighed = _decimal(kg, "g", "kg", style.tolerance)
+    fine = kg < SPOONS_BESIDE_BELOW_KG and weighed.parts[0][0].denominator != 1
+    dense = density_or_none(style.item) if style.item and fine else None
+    spoons = with_pinches(kg / dense.kg_per_l, style.kitchen)[0] if dense is not None and not dense.kinds else ()
+    return replace(weighed, beside=spoons)
 
 
 def _volume(litres: float, style: _Style) -> Measured:
     """Spoons when small, then cups; a large or metric amount by weight, or in mL and L where it is poured."""
     dense = density_or_none(style.item) if style.item else None
+    unsure = dense is not None and bool(dense.kinds)
     if dense is not None and (dense.kinds or is_liquid(style.item)):
         dense = None  # a salt whose kind is not said, or what is poured: it stays a volume
     certain = dense is not None and dense.high < WEIGHED_WITHIN * dense.low
     if style.system == "us" and dense is not None and certain and litres > WEIGHED_ABOVE_L:
         return _mass(dense.kg_per_l * litres, style)
     if style.system == "us" or litres < SPOONS_BELOW_L:
-        found = household(litres, "volume", style.kitchen, style.tolerance)
+        near = max(style.tolerance, SPOONS_DIFFER) if unsure else style.tolerance
+        found = household(litres, "volume", style.kitchen, near)
         if found is not None:
             return Measured(*found)
-        if style.tolerance > EXACT_TOLERANCE and litres < unit("tsp", style.kitchen).si / 8:
-            pinches = whole_or_part(Fraction(litres / unit("pinch").si))
-            return Measured(((pinches, "pinch"),), float(pinches) * unit("pinch").si)
+        if unsure:
+            spoons, si = with_pinches(litres, style.kitchen)
+            if abs(si - litres) <= style.tolerance * litres:
+                return Measured(spoons, si)
+        if litres < unit("tbsp", "US").si and "us" in (style.own, style.system):
+            return _between_spoons(litres, dense, style)
     if dense is not None and style.own == "us":
         return _decimal(dense.kg_per_l * litres, "g", "kg", style.tolerance)
     return _decimal(litres, "mL", "L", style.tolerance)
+
+
+def _small(value: Fraction, unit_name: str, si: float) -> Measured:
+    """Pinches, dashes and drops as they stand, in whole ones; less than one is half a pinch, or drops."""
+    if value >= Fraction(3, 4):
+        number = Fraction(round(value))
+    elif unit_name == "dash":
+        number, unit_name, si = Fraction(max(round(float(value) * si / unit("drop").si), 1)), "drop", unit("drop").si
+    else:
+        number, unit_name = Fraction(1), "smidgen" if unit_name == "pinch" else unit_name
+        si = unit(unit_name).si
+    return Measured(((number, unit_name),), float(number) * si)
+
+
+def _between_spoons(litres: float, dense: Density | None, style: _Style) -> Measured:
+    """Less than a tablespoon, which no spoon holds: what has to be exact by weight, the rest by pinch or drop."""
+    poured = is_liquid(style.item) or is_poured(style.item)
+    spoons, si = (with_drops if poured else with_pinches)(litres, style.kitchen)
+    if style.tolerance > EXACT_TOLERANCE:
+        weighed = dense is not None and dense.kg_per_l * litres >= WEIGHED_FROM_KG
+        beside = _decimal(dense.kg_per_l * litres, "g", "kg", 2 * TOLERANCE).parts if dense and weighed else ()
+        return Measured(spoons, si, beside)
+    weight = dense.kg_per_l * litres if dense is not None else litres
+    decimal_measure = _decimal(weight, *(("g", "kg") if dense is not None else ("mL", "L")), style.tolerance)
+    return replace(decimal_measure, beside=spoons)
 
 
 def _decimal(size: float, small: str, large: str, tolerance: float) -> Measured:
     rounded = decimal(size * 1000, tolerance)
     in_large = rounded >= 1000 and rounded % 10 == 0  # never three decimals: 1.375 reads as a thousand in Spanish
     return Measured(((rounded / 1000, large) if in_large else (rounded, small),), float(rounded) / 1000)
+
+
+def _parts_text(parts: Parts, language: str) -> str:
+    joint = " " if parts[0][1] == "lb" else " + "
+    return joint.join(_part_text(number, name, language) for number, name in parts)
 
 
 def _part_text(number: Fraction, name: str, language: str) -> str:

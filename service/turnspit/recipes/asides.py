@@ -29,7 +29,7 @@ _TO_TASTE = re.compile(
 )
 _EXTRA = re.compile(
     r"[\s,;]*[(\[]?\s*(?:\b(?:plus|and|with|y)|\+)\s+(?:(?:a little|some|a bit)\s+)?(?:more|extra|additional|más)\b"
-    r"\s*(?P<what>[^)\]]*)[)\]]?|(?:,\s*plus|\s\+)\s+(?P<amount>(?:\d|an?\s|another\s)[^()\[\]]*|"
+    r"\s*(?P<what>[^)\]]*)[)\]]?|(?:,\s*plus|\s\+)\s+(?![^()]*\))(?P<amount>(?:\d|an?\s|another\s)[^()\[\]]*|"
     r"[^(),]+\s(?:for|to)\s[^()]+)",
     re.IGNORECASE,
 )

@@ -10,7 +10,7 @@ from typing import cast
 
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Caution, Message
-from turnspit.quantities import Amount, Pan, System, unit, write_amount
+from turnspit.quantities import Amount, Pan, System, is_package, measured, unit, write_amount
 from turnspit.recipes.allergens import AllergenFlag, allergens
 from turnspit.recipes.inflection import in_number
 from turnspit.recipes.items import ingredient_words
@@ -23,6 +23,9 @@ FACTORS = (0.01, 1000.0)
 """A recipe is scaled by no less and no more than this."""
 MOST_PARTS = 1_000_000
 """A factor is taken as a fraction of at most so many parts."""
+EGGS = frozenset(("egg", "eggs", "yolk", "yolks", "white", "whites", "huevo", "huevos", "yema", "yemas"))
+TBSP_OF_JUICE = Fraction(3)
+"""A lemon gives 48 g of juice (USDA SR28, NDB 09152), three tablespoons."""
 FILL = 0.85
 """How full a vessel is filled: 85 percent of the brim for liquids (note of the table `pans`)."""
 
@@ -38,7 +41,8 @@ class ScaledLine:
 
     def text(self, system: System | None = None, language: str = "en") -> str:
         """The line with its amount as a cook would measure it, in the recipe's own system or the one asked for."""
-        return write_ingredient(_in_its_number(self.ingredient, self.original), system, language)
+        shown = _in_its_number(_with_part_measured(self.ingredient, system), self.original)
+        return write_ingredient(shown, system, language)
 
     def linear_text(self, system: System | None = None, language: str = "en") -> str:
         """The amount without the rule."""
@@ -247,12 +251,40 @@ def _scaled(
     )
 
 
+def _with_part_measured(ingredient: Ingredient, system: System | None) -> Ingredient:
+    """Part of an egg, of a tin or of a lemon's juice with what it comes to: "1 1/3 large eggs (67 g)"."""
+    amount = ingredient.amount
+    if amount is None or amount.equals or amount.high or amount.value.denominator == 1 or amount.value > 10:
+        return ingredient
+    egg = ingredient.item.casefold().rpartition(" ")[2] in EGGS and not amount.unit
+    if amount.each is not None and amount.unit and is_package(amount.unit):
+        comes_to = _in_system(amount.each.times(amount.value), system)
+    elif egg:
+        comes_to = _in_system(Amount(Fraction(round(1000 * (ingredient.kilograms() or 0), 1)), "g"), system)
+    elif not amount.unit and ingredient.preparation in ("juice", "jugo", "zumo") and "lemon" in ingredient.item:
+        comes_to = Amount(amount.value * TBSP_OF_JUICE, "tbsp")
+    else:
+        return ingredient
+    return replace(ingredient, amount=replace(amount, equals=comes_to))
+
+
+def _in_system(amount: Amount, system: System | None) -> Amount:
+    """A mass in the units of the system, as it stands where none is asked for."""
+    kg = amount.kilograms()
+    if kg is None or system is None:
+        return amount
+    return Amount(Fraction(kg * 1000), "g") if system == "metric" else Amount(Fraction(kg / unit("oz").si), "oz")
+
+
 def _in_its_number(ingredient: Ingredient, original: Ingredient) -> Ingredient:
     """Counted things in the plural where one became several, in the singular where several became one."""
     now, before = ingredient.amount, original.amount
-    if now is None or before is None or now.unit or (now.usual > 1) == (before.usual > 1):
+    if now is None or before is None or now.unit:
         return ingredient
-    return replace(ingredient, item=in_number(ingredient.item, many=now.usual > 1))
+    many = measured(now.usual, "", ingredient.item).si > 1
+    return (
+        ingredient if many == (before.usual > 1) else replace(ingredient, item=in_number(ingredient.item, many=many))
+    )
 
 
 def _weighing(roast: Ingredient, factor: Fraction) -> Ingredient:

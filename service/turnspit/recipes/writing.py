@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from turnspit.quantities import Amount, System, is_size, write_amount, written_number, written_unit
+from turnspit.quantities import Amount, System, is_package, is_size, write_amount, written_number, written_unit
 from turnspit.recipes.ingredients import names_part_of_fruit
 from turnspit.recipes.recipe import Ingredient, Yield
 
@@ -57,15 +57,23 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
 def write_line_amount(amount: Amount, item: str, system: System | None = None, language: str = "en") -> str:
     """An amount with its size and what each piece holds, or its equivalent: "2 (400 g) tins", "2 cups (250 g)"."""
     number, unit = _split_unit(write_amount(amount, item=item, system=system, language=language), amount)
-    each = f"({_as_printed(amount.each, language)})" if amount.each else ""
+    each = f"({_each(amount, system, language)})" if amount.each else ""
     equals = f"({_measure(amount.equals, language)})" if amount.equals and amount.unit else ""
     about = _WORDS[language]["about"] if amount.approximate else ""
     return " ".join(filter(None, (about, number, amount.size, each, unit, equals)))
 
 
-def _measure(amount: Amount, language: str) -> str:
+def _measure(amount: Amount, language: str, system: System | None = None) -> str:
     about = f"{_WORDS[language]['about']} " if amount.approximate else ""
-    return f"{about}{write_amount(amount, language=language)}"
+    return f"{about}{write_amount(amount, system=system, language=language)}"
+
+
+def _each(amount: Amount, system: System | None, language: str) -> str:
+    """What each is: of a tin as its label says, of a bird in the system asked for."""
+    assert amount.each is not None
+    if system is None or (amount.unit and is_package(amount.unit)):
+        return _as_printed(amount.each, language)
+    return _measure(amount.each, language, system)
 
 
 def _as_printed(amount: Amount, language: str) -> str:
