@@ -28,7 +28,7 @@ def answer(enquiry: Enquiry) -> Answer:
         "carve": Message(f"asking-carve-{form}", roast=name_of(kind)),
         "amount": _amount(kind, mass_kg, int(enquiry.said("roast.count") or 1)),
     }
-    headline = told.pop(topic)
+    headline = _loss(taken) if topic == "loss" else told.pop(topic)
     rise = (_rise(taken),) if topic == "rest" else ()
     return Answer(
         headline=headline,
@@ -47,6 +47,21 @@ def _rise(taken: Taken) -> Message:
     forecast = forecast_of(roast_case_of(taken))
     peak = forecast.peak_c[forecast.deciding_station]
     return Message("asking-carve-rise", low_k=peak.p10 - forecast.pull_c, high_k=peak.p90 - forecast.pull_c)
+
+
+def _loss(taken: Taken) -> Message:
+    """What it loses in the oven, from the forecast."""
+    case = roast_case_of(taken)
+    forecast = forecast_of(case)
+    low, high = forecast.loss_fraction.p10, forecast.loss_fraction.p90
+    return Message(
+        "asking-carve-loss",
+        roast=roast_phrase(case.kind, case.mass_kg, case.count),
+        low=low * 100,
+        high=high * 100,
+        left_kg=case.mass_kg * case.count * (1 - forecast.loss_fraction.p50),
+        c=forecast.pull_c,
+    )
 
 
 def _amount(kind: str, mass_kg: float, count: int) -> Message:

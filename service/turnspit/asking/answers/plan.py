@@ -7,7 +7,7 @@ from datetime import date, datetime, time, timedelta
 from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
-from turnspit.asking.answers import holding, roast_time
+from turnspit.asking.answers import holding, roast_time, steps
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.roasting import (
     before_carving,
@@ -43,6 +43,8 @@ def answer(enquiry: Enquiry) -> Answer:
     if holding.is_early(enquiry):
         return holding.early(Taken(enquiry))
     if enquiry.said("serve_at") is None and enquiry.said("start_at") is None:
+        if steps.asked(enquiry) == "ahead":
+            return _ahead(enquiry)
         return _on_a_day(enquiry) if enquiry.day else _without_time(enquiry)
     from turnspit.planning import plan_dinner, timetable_document
 
@@ -53,9 +55,10 @@ def answer(enquiry: Enquiry) -> Answer:
         salted = True
         timetable = plan_dinner(replace(wish, brine=replace(wish.brine, done=True)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
+    headline, *lines = _told(enquiry, timetable)
     return Answer(
-        headline=_headline(timetable),
-        lines=(*_why_not(timetable), *_lines(enquiry, timetable)),
+        headline=headline,
+        lines=tuple(lines),
         reasons=_reasons(timetable),
         assumptions=(
             *([Message("asking-taken-brined")] if salted else []),
@@ -63,13 +66,41 @@ def answer(enquiry: Enquiry) -> Answer:
             *(told for told in timetable.assumptions if not told.key.startswith("heat-")),
         ),
         assumed=_assumed(enquiry, timetable),
-        cautions=_cautions(timetable),
+        cautions=(*_cautions(timetable), *(steps.ahead_cautions() if steps.asked(enquiry) == "ahead" else ())),
         question=Message("asking-ask-kind") if unclear else None,
         choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
         asks="roast.kind" if unclear else "",
         next=_next(enquiry, timetable),
         data={"plan": timetable_document(timetable, enquiry.reader), **_forecast(timetable)},
     )
+
+
+def _told(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
+    """The plan, or the steps of it that are asked for."""
+    if steps.asked(enquiry) == "next":
+        return steps.next_steps(enquiry, timetable)
+    if steps.asked(enquiry) == "ahead":
+        return steps.before_the_day(enquiry, timetable)
+    return (_headline(timetable), *_why_not(timetable), *_lines(enquiry, timetable))
+
+
+def _ahead(enquiry: Enquiry) -> Answer:
+    """What can be made on the days before, whatever the roast and its hour."""
+    headline, *lines = steps.before_the_day(enquiry, None)
+    return Answer(
+        headline=headline,
+        lines=tuple(lines),
+        reasons=(Message("technique-why"),),
+        cautions=steps.ahead_cautions(),
+        question=Message("asking-ask-serve_at"),
+        choices=tuple(Message("asking-choice-at", at=at) for at in _around(enquiry, _tomorrow(enquiry))),
+        asks="serve_at",
+        next=(Message("asking-next-plan"), Message("asking-next-thaw"), Message("asking-next-brine")),
+    )
+
+
+def _tomorrow(enquiry: Enquiry) -> datetime:
+    return enquiry.now.replace(minute=0, second=0, microsecond=0) + timedelta(days=1)
 
 
 def _said_brined(enquiry: Enquiry) -> bool:

@@ -7,6 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.compared import comparison
 from turnspit.asking.answers.roasting import (
     clock_window,
     done_when,
@@ -36,6 +37,7 @@ def answer(enquiry: Enquiry) -> Answer:
     return Answer(
         headline=_headline(enquiry, case, row, forecast),
         lines=(
+            *comparison(enquiry, forecast),
             *done_when(row, forecast),
             *_with_dinner(enquiry),
             *([Message("asking-roast_time-frozen")] if case.state == "frozen" else []),
