@@ -68,6 +68,21 @@ def plan_calendar(plan_id: str) -> Call[str]:
     return Call("GET", f"/v1/plans/{_part(plan_id)}", _text, headers={"accept": "text/calendar"})
 
 
+def delete_plan(plan_id: str) -> Call[None]:
+    """Delete a plan for good."""
+    return Call("DELETE", f"/v1/plans/{_part(plan_id)}", _nothing)
+
+
+def plan_on_display() -> Call[Document]:
+    """The plan on the kitchen display: the one last put on it, else the one last kept."""
+    return Call("GET", "/v1/display", _json)
+
+
+def put_on_display(plan_id: str) -> Call[None]:
+    """Put a plan on the kitchen display."""
+    return Call("PUT", f"/v1/display/{_part(plan_id)}", _nothing)
+
+
 def forecast_roast(case: Mapping[str, Any]) -> Call[Document]:
     """When a roast is ready."""
     return Call("POST", "/v1/roasts/forecast", _json, case)
@@ -83,9 +98,11 @@ def make_brine(case: Mapping[str, Any]) -> Call[Document]:
     return Call("POST", "/v1/brines", _json, case)
 
 
-def convert(value: float, unit: str, target_unit: str, item: str | None = None) -> Call[Amount]:
-    """An amount in another unit."""
-    body = {"value": value, "unit": unit, "target_unit": target_unit, "item": item}
+def convert(
+    value: float, unit: str, target_unit: str, item: str | None = None, region: str | None = None
+) -> Call[Amount]:
+    """An amount in another unit, by the cups and spoons of `region`."""
+    body = {"value": value, "unit": unit, "target_unit": target_unit, "item": item, "region": region}
     return Call("POST", "/v1/convert", _json, body)
 
 
@@ -135,7 +152,7 @@ def scale_recipe(wish: Mapping[str, Any]) -> Call[Document]:
 
 
 def check_safety(check: Mapping[str, Any]) -> Call[Document]:
-    """What the rules say of a plan, a log or one question."""
+    """What the rules say of one question, a plan, a log, a cooling, or measured readings (`lethality`)."""
     return Call("POST", "/v1/safety/checks", _json, check)
 
 
@@ -169,9 +186,9 @@ def make_labels(boxes: Mapping[str, Any]) -> Call[Document]:
     return Call("POST", "/v1/labels", _json, boxes)
 
 
-def show_card() -> Call[Document]:
-    """The one-page card for teaching staff."""
-    return Call("GET", "/v1/card", _json)
+def show_card(kitchen: Kitchen | None = None) -> Call[Document]:
+    """The one-page card for teaching staff, by the rules of a kitchen."""
+    return Call("GET", f"/v1/card?kitchen={kitchen}" if kitchen else "/v1/card", _json)
 
 
 def show_conversation(conversation_id: str) -> Call[Document]:
@@ -184,9 +201,24 @@ def delete_conversation(conversation_id: str) -> Call[None]:
     return Call("DELETE", f"/v1/conversations/{_part(conversation_id)}", _nothing)
 
 
+def reference_tables() -> Call[Document]:
+    """The names of the published tables there are."""
+    return Call("GET", "/v1/reference", _json)
+
+
 def reference_table(name: str) -> Call[Document]:
     """One published table with its sources."""
     return Call("GET", f"/v1/reference/{_part(name)}", _json)
+
+
+def health() -> Call[Document]:
+    """Whether the service and its database answer, and its version."""
+    return Call("GET", "/healthz", _json)
+
+
+def metrics() -> Call[str]:
+    """What was counted since the start, in the Prometheus text format."""
+    return Call("GET", "/metrics", _text)
 
 
 def _part(name: str) -> str:

@@ -62,6 +62,9 @@ class Client:
     make_plan = _Sent(calls.make_plan)
     show_plan = _Sent(calls.show_plan)
     plan_calendar = _Sent(calls.plan_calendar)
+    delete_plan = _Sent(calls.delete_plan)
+    plan_on_display = _Sent(calls.plan_on_display)
+    put_on_display = _Sent(calls.put_on_display)
     forecast_roast = _Sent(calls.forecast_roast)
     forecast_chill = _Sent(calls.forecast_chill)
     make_brine = _Sent(calls.make_brine)
@@ -85,7 +88,10 @@ class Client:
     show_card = _Sent(calls.show_card)
     show_conversation = _Sent(calls.show_conversation)
     delete_conversation = _Sent(calls.delete_conversation)
+    reference_tables = _Sent(calls.reference_tables)
     reference_table = _Sent(calls.reference_table)
+    health = _Sent(calls.health)
+    metrics = _Sent(calls.metrics)
 
     def send(self, call: Call[T]) -> T:
         """Send one call and read its response."""
@@ -118,6 +124,9 @@ class AsyncClient:
     make_plan = _Awaited(calls.make_plan)
     show_plan = _Awaited(calls.show_plan)
     plan_calendar = _Awaited(calls.plan_calendar)
+    delete_plan = _Awaited(calls.delete_plan)
+    plan_on_display = _Awaited(calls.plan_on_display)
+    put_on_display = _Awaited(calls.put_on_display)
     forecast_roast = _Awaited(calls.forecast_roast)
     forecast_chill = _Awaited(calls.forecast_chill)
     make_brine = _Awaited(calls.make_brine)
@@ -141,7 +150,10 @@ class AsyncClient:
     show_card = _Awaited(calls.show_card)
     show_conversation = _Awaited(calls.show_conversation)
     delete_conversation = _Awaited(calls.delete_conversation)
+    reference_tables = _Awaited(calls.reference_tables)
     reference_table = _Awaited(calls.reference_table)
+    health = _Awaited(calls.health)
+    metrics = _Awaited(calls.metrics)
 
     async def send(self, call: Call[T]) -> T:
         """Send one call and read its response."""

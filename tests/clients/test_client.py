@@ -1,6 +1,7 @@
 """The Python client: both tempers send the same calls and read the same responses."""
 
 import inspect
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -41,10 +42,52 @@ def test_both_clients_have_every_call_and_nothing_else() -> None:
         assert offered == built - {"dataclass", "field", "quote"}
 
 
+def test_there_is_a_call_for_every_route(server: str) -> None:
+    paths = httpx.get(f"{server}/openapi.json").json()["paths"]
+    routes = {(method.upper(), re.sub(r"{\w+}", "X", path)) for path, methods in paths.items() for method in methods}
+    called = set()
+    for name, build in vars(calls).items():
+        if inspect.isfunction(build) and build.__module__ == calls.__name__ and not name.startswith("_"):
+            needed = [
+                "X" for one in inspect.signature(build).parameters.values() if one.default is inspect.Parameter.empty
+            ]
+            call = build(*needed)
+            called.add((call.method, call.path))
+            if "accept" in call.headers:  # the same by its address alone, for a link
+                called |= {(call.method, f"{call.path}.{ending}") for ending in ("ics", "csv")}
+    assert routes - called == set()
+    assert {(method, path) for method, path in called if path.rpartition(".")[2] not in ("ics", "csv")} <= routes
+
+
+def test_a_plan_goes_to_the_display_and_is_deleted(send: Send, app: FastAPI) -> None:
+    service = app.state.service
+    service.store.keep_plan("shown", {"id": "shown", "tasks": []}, service.clock(), service.clock())
+    assert send("put_on_display", ("shown",), {}) is None
+    assert service.store.shown_plan().id == "shown"
+    assert send("delete_plan", ("shown",), {}) is None
+    with pytest.raises(Refused):
+        send("show_plan", ("shown",), {})
+
+
+def test_how_the_service_is_doing_and_what_it_rests_on(send: Send) -> None:
+    assert send("health", (), {})["status"] == "ok"
+    assert "turnspit" in send("metrics", (), {})
+    tables = send("reference_tables", (), {})["tables"]
+    assert send("reference_table", (tables[0],), {})["name"] == tables[0]
+
+
+def test_measured_readings_are_checked(send: Send) -> None:
+    readings = [{"minute": at, "temperature_c": c} for at, c in ((0, 4), (60, 60), (70, 75), (80, 75))]
+    proof = send("check_safety", ({"lethality": {"readings": readings}},), {})["lethality"]
+    assert proof["log10"] > 0
+    assert proof["credited_log10"] == 0
+
+
 def test_convert(send: Send) -> None:
     amount = send("convert", (1, "lb", "g"), {})
     assert amount["value"] == pytest.approx(453.59237)
     assert amount["exact"] is True
+    assert send("convert", (1, "cup", "mL", None, "AU"), {})["value"] == pytest.approx(250)
 
 
 def test_forecast(send: Send) -> None:
@@ -93,6 +136,7 @@ def test_sizes_labels_and_the_card(send: Send) -> None:
     labels = send("make_labels", ({"items": [{"item": "stock"}], "initials": "AB"},), {})["labels"]
     assert labels[0]["use_by"] > labels[0]["made_at"]
     assert len(send("show_card", (), {})["sections"]) == 5
+    assert send("show_card", ("home",), {}) != send("show_card", ("licensed",), {})
 
 
 def test_deleting_a_conversation_gives_nothing(send: Send, app: FastAPI) -> None:
