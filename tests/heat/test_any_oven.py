@@ -33,9 +33,7 @@ def check_bounds(case: RoastCase) -> None:
     assert surface_c.max() <= run.around.boiling_c + 1.0
     assert cells_c.max() <= run.around.boiling_c + 0.5
     water = np.array([state.water_kg_m2 for state in run.states])
-    assert (
-        np.diff(water, axis=0).min() >= -0.01
-    )  # of 1 to 4 in all: what a flux linearised at the vapour of the air leaves
+    assert np.diff(water, axis=0).min() >= 0.0
     if len(case.oven) == 1:  # in a steady oven no surface cools
         assert np.diff(surface_c, axis=0).min() > -0.5
 

@@ -21,6 +21,7 @@ Medium = Literal["air", "water", "ice_bath"]
 Packaging = Literal["bag", "mould", "wrap"]
 Cover = Literal["none", "foil", "lid", "bag"]
 RestPlace = Literal["board", "foil", "cupboard"]
+Pan = Literal["any", "dark", "light", "glass"]
 Floats = NDArray[np.float64]
 
 FOOD_RANGE_C = -40.0, 120.0
@@ -47,6 +48,7 @@ class RoastCase:
 
     `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`. `preheated`: the oven
     is hot when the roast goes in. `openings_min`: the minutes at which the door is opened, to baste or to look.
+    `pan` is what it lies in or over: dark or enamelled, light and bright, glass, or any (not told, as in all charts).
     It rests on a board in the room, under foil, or in a cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
     the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
     """
@@ -69,6 +71,7 @@ class RoastCase:
     openings_min: tuple[float, ...] = ()
     rest_place: RestPlace = "board"
     oven_vapour_pa: float = 5000.0
+    pan: Pan = "any"
 
 
 @dataclass(frozen=True, slots=True)

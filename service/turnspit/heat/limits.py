@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import get_args
 
 from turnspit.errors import Impossible, OutOfRange
-from turnspit.heat.cases import Cover, OvenStep, RestPlace, RoastCase, State
+from turnspit.heat.cases import Cover, OvenStep, Pan, RestPlace, RoastCase, State
 from turnspit.heat.given import (
     check_draws,
     check_number,
@@ -119,6 +119,7 @@ def _check_kinds(case: RoastCase) -> None:
         check_yes("bone_in", case.bone_in)
     check_word("state", case.state, get_args(State))
     check_word("rest_place", case.rest_place, get_args(RestPlace))
+    check_word("pan", case.pan, get_args(Pan))
     for minute in check_several("openings_min", case.openings_min):
         check_real("openings_min", minute)
     for step in check_several("oven", case.oven):

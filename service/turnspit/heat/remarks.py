@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from turnspit.heat.cases import OvenStep, RoastCase
+from turnspit.heat.crowding import household_pieces
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasts import RoastRow
 from turnspit.message import Caution, Message
@@ -27,6 +28,10 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
         said.append(Message("heat-openings", count=len(case.openings_min)))
     if case.count > 1:
         said.append(Message("heat-count", count=case.count, mass_kg=case.mass_kg))
+    if case.count > household_pieces(case.mass_kg):
+        said.append(Message("heat-count-crowded", count=household_pieces(case.mass_kg)))
+    if case.pan != "any":
+        said.append(Message(f"heat-pan-{case.pan}"))
     if case.stuffed:
         said.append(Message("heat-stuffed"))
     if row.kind == "turkey":
@@ -74,6 +79,8 @@ def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> 
         said.append(caution("beef-lamb-time-table" if intact else "meat-145", "warn"))
     if case.stuffed:
         said.append(caution("stuffing-165", "warn"))
+    if case.pan == "glass":
+        said.append(caution("glass-pan", "info"))
     if case.state != "thawed":
         said.append(caution("from-frozen", "warn"))
     return tuple(said)

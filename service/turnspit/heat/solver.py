@@ -265,6 +265,7 @@ class _Progress:
         if boils is not None:
             taken = outside.heat_w_m2 + outside.heat_slope * surface_change_k
             evaporation += boils * (taken - heat) / LATENT_J_KG
+        np.maximum(evaporation, 0.0, out=evaporation)  # a flux linearised at the vapour of the air may fall below
 
         gained = np.array([new_surface_c, evaporation, heat])
         gained[1:] *= step_s / newest

@@ -8,7 +8,7 @@ from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
 from turnspit.heat import MEMBERS, SEED, OvenStep, RoastCase, RoastForecast
-from turnspit.heat.cases import Calibration, Cover, Floats, RestPlace, State
+from turnspit.heat.cases import Calibration, Cover, Floats, Pan, RestPlace, State
 from turnspit.words import Reader, say
 
 Members = Annotated[Whole, Field(ge=1, le=1024, description="Members of the ensemble.")]
@@ -57,6 +57,9 @@ class ForecastBody(ReaderFields):
         default_factory=list, max_length=50, description="Minutes at which the door is opened, to baste or to look."
     )
     rest_place: RestPlace = "board"
+    pan: Pan = Field(
+        default="any", description="Dark, light or glass; any as in the published charts, which tell none."
+    )
     members: Members = MEMBERS
     seed: Seed = SEED
 
@@ -73,6 +76,7 @@ class ForecastBody(ReaderFields):
             preheated=self.preheated,
             openings_min=tuple(self.openings_min),
             rest_place=self.rest_place,
+            pan=self.pan,
             members=self.members,
             seed=self.seed,
         )

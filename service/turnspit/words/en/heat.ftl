@@ -10,7 +10,14 @@ heat-oven-fan = Fan oven at { OVEN($oven_c) }, hot when the roast goes in.
 heat-thawed = Fully thawed, { TEMPERATURE($start_c) } at the centre when it goes in.
 heat-frozen = Hard frozen when it goes in.
 heat-part-frozen = Still icy in the middle when it goes in, thawed outside.
-heat-count = { $count } pieces of { MASS($mass_kg) } with air between them: the time is that of one, a little longer.
+heat-count = { $count } pieces of { MASS($mass_kg) } with air between them: each hides a part of the oven from the others, so it takes somewhat longer than one alone.
+heat-count-crowded = A household oven holds { $count ->
+    [one] one such piece
+   *[other] { $count } such pieces
+} with air between; for more, this counts on a larger oven with the power for it. Else use two ovens, or roast in turn.
+heat-pan-dark = A dark pan warms the underside more than a bright one: a few percent sooner. That it is quicker is published, by how much is computed here.
+heat-pan-light = A bright pan keeps the oven's radiation from the underside: a few percent later than in a dark one. That it is slower is published, by how much is computed here.
+heat-pan-glass = A glass pan takes up the oven's radiation as a dark one does: a few percent sooner than a bright one, which is computed, not measured.
 heat-stuffed = Stuffing goes in cool and loose, just before roasting; its centre decides.
 heat-spans-chart-and-measured = The window spans the federal chart, which is slow for { TEMPERATURE(73.89) }, and 128 measured birds, which were faster.
 heat-places-assumed = How far thigh and wing joint lag behind the breast is assumed; probe all of them.

@@ -10,7 +10,14 @@ heat-oven-fan = Horno con ventilador a { OVEN($oven_c) }, caliente cuando entra 
 heat-thawed = Del todo descongelado, { TEMPERATURE($start_c) } en el centro al entrar.
 heat-frozen = Congelado duro al entrar.
 heat-part-frozen = Todavía con hielo en el centro al entrar, descongelado por fuera.
-heat-count = { $count } piezas de { MASS($mass_kg) } con aire entre ellas: el tiempo es el de una, un poco más.
+heat-count = { $count } piezas de { MASS($mass_kg) } con aire entre ellas: cada una oculta a las demás parte del horno, así que tarda algo más que una sola.
+heat-count-crowded = En un horno doméstico { $count ->
+    [one] cabe una pieza así
+   *[other] caben { $count } piezas así
+} con aire alrededor; para más, se cuenta con un horno mayor y con potencia para ello. Si no, use dos hornos o ase por tandas.
+heat-pan-dark = Una fuente oscura calienta más la parte de abajo que una brillante: unos pocos puntos por ciento antes. Que es más rápida está publicado; cuánto, se calcula aquí.
+heat-pan-light = Una fuente brillante aparta de la parte de abajo la radiación del horno: unos pocos puntos por ciento después que en una oscura. Que es más lenta está publicado; cuánto, se calcula aquí.
+heat-pan-glass = Una fuente de vidrio absorbe la radiación del horno como una oscura: unos pocos puntos por ciento antes que una brillante, calculado y no medido.
 heat-stuffed = El relleno entra fresco y suelto, justo antes de asar; su centro decide.
 heat-spans-chart-and-measured = El margen abarca la tabla federal, lenta para { TEMPERATURE(73.89) }, y 128 aves medidas, que fueron más rápidas.
 heat-places-assumed = Cuánto tardan más el muslo y la articulación del ala que la pechuga es una suposición; mida en todos.
