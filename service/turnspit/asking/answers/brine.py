@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, once, sources_line
+from turnspit.asking.answers.brine_in_time import in_time
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -52,7 +53,10 @@ def answer(enquiry: Enquiry) -> Answer:
         recipe = [*fits, *_headline(plan), *_strength(enquiry, plan)] if plan.fits else [*_headline(plan), *fits]
     elif verdict and topic_of(enquiry.line, "brine_asked"):
         recipe = [*_headline(plan)]
-    headline, *lines = once([*_label_first(enquiry, plan), *verdict, *recipe])
+    timed = in_time(enquiry, plan)
+    if timed and timed[0].key == "asking-brine-too-late":
+        recipe = []
+    headline, *lines = once([*timed, *_label_first(enquiry, plan), *verdict, *recipe])
     return Answer(
         headline=headline,
         lines=tuple(lines),

@@ -504,3 +504,6 @@ asking-carve-loss = { $roast } loses { PERCENT($low) } to { PERCENT($high) } of 
 asking-ahead = The day before: make the stock for the gravy, the cranberry sauce and the desserts; dry the bread and chop the vegetables for the dressing; set the table.
 asking-ahead-roast = The roast: salt it or brine it, then leave it bare in the refrigerator overnight on the lowest shelf, so that its skin dries.
 asking-ahead-not = Not before the day: stuffing the bird, mixing wet dressing with raw egg, or roasting it in part. Peeled potatoes wait in cold water in the refrigerator.
+asking-brine-too-late = Too late for a brine: it wants { SPAN($hours_min, style: "rough") } at least and an hour to drip dry, and the roast goes in { WHEN($oven_in, style: "at") }.
+asking-brine-late-instead = Salt it dry now instead, and leave it bare in the cold until it goes in; or slice the breast at the table and pass salty gravy.
+asking-brine-in-time = In time: into the brine { WHEN($at, style: "at") }, for { SPAN($hours_min, style: "rough") } or more; it roasts from { WHEN($oven_in) }.

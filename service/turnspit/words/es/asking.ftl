@@ -504,3 +504,6 @@ asking-carve-loss = { $roast } pierde del { PERCENT($low) } al { PERCENT($high) 
 asking-ahead = El día antes: haga el caldo para la salsa, la salsa de arándanos y los postres; seque el pan y pique las verduras del relleno; ponga la mesa.
 asking-ahead-roast = El asado: sálelo o póngalo en salmuera, y luego déjelo descubierto en el refrigerador toda la noche, en el estante más bajo, para que se seque la piel.
 asking-ahead-not = No antes del día: rellenar el ave, mezclar el relleno húmedo con huevo crudo, ni asarla en parte. Las papas peladas esperan en agua fría en el refrigerador.
+asking-brine-too-late = Ya es tarde para la salmuera: quiere { SPAN($hours_min, style: "rough") } como mínimo y una hora para escurrir, y el asado entra { WHEN($oven_in, style: "at") }.
+asking-brine-late-instead = Mejor sálelo ahora en seco y déjelo descubierto en frío hasta que entre; o corte la pechuga en la mesa y ofrezca una salsa con sal.
+asking-brine-in-time = Da tiempo: a la salmuera { WHEN($at, style: "at") }, { SPAN($hours_min, style: "rough") } o más; se asa desde { WHEN($oven_in) }.
