@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any, Literal
 
 from turnspit.asking import moves
-from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, together
+from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, takes_over, together
 from turnspit.asking.clean import clean
 from turnspit.asking.contract import Line, Question, Reply, SaidCaution
 from turnspit.asking.conversation import Conversation
@@ -100,6 +100,8 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         non_eaters=reading.kept.get("non_eaters", 0),
     )
     answer = together(answers_to(reading.intents, enquiry))
+    if takes_over(reading.intents, enquiry):
+        answer = replace(answer, besides=("safety",))
     if reading.move == "why":
         return moves.why(answer, line.explain)
     if reading.move == "assumptions":
@@ -135,6 +137,8 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
     corrected = [
         say(Message("asking-corrected", wrote=wrote, read=read), reader) for wrote, read in reading.corrections
     ]
+    read = () if answer.besides and reading.intents == ("unknown",) else reading.intents
+    intents = (*read, *answer.besides)
     worded_for = {"language": reader.language, "units": reader.units, "clock": reader.clock}
     data: dict[str, Any] = {**answer.data, "reader": worded_for}
     if line.explain:
@@ -144,8 +148,8 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
         ]
     return Reply(
         conversation=conversation_id,
-        intent=reading.intents[0],
-        intents=reading.intents,
+        intent=intents[0],
+        intents=intents,
         understood=reading.understood,
         headline=_sentence(answer.headline, reader),
         lines=tuple(_sentence(message, reader) for message in answer.lines),

@@ -17,7 +17,7 @@ from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.contract import Intent
 from turnspit.errors import TurnspitError
 
-__all__ = ["Answer", "Enquiry", "answer_to", "answers_to", "gravest_first", "together"]
+__all__ = ["Answer", "Enquiry", "answer_to", "answers_to", "gravest_first", "takes_over", "together"]
 
 GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carve", "leftovers", "unknown")
 """What a plain danger is answered instead of; behind it stay a plan with its hour, and when a cool roast is done."""
@@ -32,17 +32,29 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     return answers
 
 
+def takes_over(intents: Sequence[Intent], enquiry: Enquiry) -> bool:
+    """Whether a danger is answered instead of what the line was read as asking."""
+    danger = "" if "safety" in intents else plain_danger(enquiry, intents)
+    return bool(danger) and not set(intents).issubset(_beside(intents, enquiry, danger))
+
+
 def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     if "safety" in intents and enquiry.said("reading") is None:
         # To what temperature is one question, however it was read.
         intents = [intent for intent in intents if intent != "doneness"]
     danger = plain_danger(enquiry, intents)
+    if danger == "cool_down":
+        return [answer_to("safety", enquiry)]
     if "safety" in intents or not danger:
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
+    return [answer_to(intent, enquiry) for intent in ("safety", *_beside(intents, enquiry, danger))]
+
+
+def _beside(intents: Sequence[Intent], enquiry: Enquiry, danger: str) -> list[Intent]:
+    """What is answered behind a danger."""
     planned = enquiry.said("serve_at") is not None
     stays = {"plan": planned, "doneness": danger == "reading" and not topic_of(enquiry.text, "dangers")}
-    kept = [intent for intent in intents if intent not in GIVES_WAY or stays.get(intent)]
-    return [answer_to(intent, enquiry) for intent in ("safety", *kept)]
+    return [intent for intent in intents if intent not in GIVES_WAY or stays.get(intent)]
 
 
 def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from turnspit.asking.contract import Understood
+from turnspit.asking.contract import Intent, Understood
 from turnspit.message import SEVERITIES, Caution, Message
 from turnspit.words import Reader
 
@@ -71,7 +71,8 @@ class Enquiry:
 @dataclass(frozen=True, slots=True)
 class Answer:
     """An answer before it is put into words. `reasons` is what "why?" gives; `assumed` holds, by path, what was taken
-    for granted; `asks` is the path of an open question."""
+    for granted; `asks` is the path of an open question; `besides` are intents that are answered though the line was
+    not read as asking them (a danger that takes over)."""
 
     headline: Message
     lines: tuple[Message, ...] = ()
@@ -84,6 +85,7 @@ class Answer:
     asks: str = ""
     next: tuple[Message, ...] = ()
     data: Mapping[str, Any] = field(default_factory=dict)
+    besides: tuple[Intent, ...] = ()
 
 
 def together(answers: Sequence[Answer]) -> Answer:
