@@ -23,6 +23,7 @@ from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.scaling import ScaledLine, ScaledRecipe, named_roast, scale_recipe, total_litres
 from turnspit.recipes.scaling_rules import AppliedRule, scaling_rules
 from turnspit.recipes.shopping import Bought, Need, ShoppingList, shopping_list
+from turnspit.recipes.short import Shortage, shortage, shortage_in
 from turnspit.recipes.starter import Starter, read_starter, starter_keys, starters
 from turnspit.recipes.text import write_text
 from turnspit.recipes.writing import write_ingredient, write_yield
@@ -47,6 +48,7 @@ __all__ = [
     "ScaledLine",
     "ScaledRecipe",
     "ShoppingList",
+    "Shortage",
     "Side",
     "SizeCase",
     "Sizing",
@@ -74,6 +76,8 @@ __all__ = [
     "scale_recipe",
     "scaling_rules",
     "shopping_list",
+    "shortage",
+    "shortage_in",
     "size_roast",
     "starter_keys",
     "starters",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
@@ -16,6 +15,7 @@ from turnspit.recipes.inflection import in_number
 from turnspit.recipes.items import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Yield
 from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
+from turnspit.recipes.short import positive, shortage_in
 from turnspit.recipes.writing import write_ingredient
 from turnspit.reference import caution
 
@@ -138,7 +138,7 @@ def _is_roast(ingredient: Ingredient) -> bool:
 
 def _ratio(recipe: Recipe, name: str, value: object, pan_from: Pan | None) -> tuple[Fraction, Message]:
     if isinstance(value, (int, float, Fraction)):
-        number = _positive(name, value)
+        number = positive(name, value)
         if name == "factor":
             return number, Message("recipes-by-factor", factor=float(number))
         if name in ("servings", "covers"):
@@ -156,7 +156,8 @@ def _ratio(recipe: Recipe, name: str, value: object, pan_from: Pan | None) -> tu
         )
     if isinstance(value, Pan):
         return _by_pan(pan_from, value)
-    return _short(recipe, *cast("tuple[str, float, str]", value))
+    shortage = shortage_in(recipe, *cast("tuple[str, float, str]", value))
+    return shortage.factor, shortage.message()
 
 
 def _by_pan(old: Pan | None, new: Pan) -> tuple[Fraction, Message]:
@@ -180,53 +181,6 @@ def _servings_made(recipe: Recipe) -> Fraction:
             "scale by factor, or say how many it serves",
         )
     return recipe.makes.usual
-
-
-def _short(recipe: Recipe, item: str, have: float, unit_name: str) -> tuple[Fraction, Message]:
-    """The factor by the one ingredient that is short."""
-    wanted = item.casefold().split()
-    found = [one for one in recipe.ingredients if one.amount is not None and _names(one, wanted)]
-    if not found:
-        items = ", ".join(one.item for one in recipe.ingredients if one.amount is not None)
-        raise Impossible("short", item, "is not in the recipe with an amount", f"name one of {items}")
-    needed, there = found[0], Amount(_positive("short", have), unit(unit_name).name if unit_name else "")
-    for measure in (_same_unit, _mass, _volume):
-        pair = measure(needed, there)
-        if pair is not None and pair[0]:
-            message = Message("recipes-by-short", item=needed.item, have=write_amount(there, item=needed.item))
-            return Fraction(pair[1]) / Fraction(pair[0]), message
-    raise Impossible(
-        "short",
-        item,
-        f"in {unit_name or 'pieces'} cannot be compared with the recipe's amount",
-        "weigh it, or count it",
-    )
-
-
-def _same_unit(needed: Ingredient, there: Amount) -> tuple[Fraction, Fraction] | None:
-    amount = needed.amount
-    return (amount.usual, there.value) if amount is not None and amount.unit == there.unit else None
-
-
-def _mass(needed: Ingredient, there: Amount) -> tuple[float, float] | None:
-    pair = needed.kilograms(), there.kilograms(needed.food)
-    return (pair[0], pair[1]) if pair[0] is not None and pair[1] is not None else None
-
-
-def _volume(needed: Ingredient, there: Amount) -> tuple[float, float] | None:
-    pair = needed.litres(), there.litres()
-    return (pair[0], pair[1]) if pair[0] is not None and pair[1] is not None else None
-
-
-def _names(ingredient: Ingredient, wanted: list[str]) -> bool:
-    words = {word.removesuffix("s") for word in ingredient.item.casefold().replace(",", " ").split()}
-    return all(word.removesuffix("s") in words or word.removesuffix("es") in words for word in wanted)
-
-
-def _positive(name: str, value: float | Fraction) -> Fraction:
-    if not math.isfinite(value) or value <= 0:
-        raise Impossible(name, float(value), "is not above zero", "give an amount above zero")
-    return Fraction(value)
 
 
 def _scaled(
