@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from turnspit.errors import OutOfRange
 from turnspit.heat import ChillCase, ChillForecast, depth_for, forecast_chill
@@ -69,12 +70,15 @@ def depth_that_cools(case: ChillCase, kitchen: Kitchen = "licensed") -> float | 
     )
     try:
         layer = replace(case, shape="slab", dims_mm=(THINNEST_MM,), mass_kg=None, from_c=hot_c)
-        return min(
-            depth_for(replace(layer, to_c=middle_c), first_h),
-            depth_for(replace(layer, to_c=cold_c), total_h),
-        )
+        return min(_depth(replace(layer, to_c=middle_c), first_h), _depth(replace(layer, to_c=cold_c), total_h))
     except OutOfRange:
         return None
+
+
+@lru_cache(maxsize=256)
+def _depth(layer: ChillCase, hours: float) -> float:
+    """The depth is sought step by step, and the same few foods and places are asked about again and again."""
+    return depth_for(layer, hours)
 
 
 def stages_grade(first_h: Spread, total_h: Spread, kitchen: Kitchen = "licensed") -> Grade:

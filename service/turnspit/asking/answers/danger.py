@@ -11,6 +11,7 @@ OWN_TOPICS = {
     "stuffing": "target",
     "stuffing_mixed": "target",
     "water_unchanged": "thaw_method",
+    "cool_down": "cooling",
     "spoiled": "keeping",
     "thaw_place": "thaw_method",
     "time_control": "standing_limit",
@@ -61,6 +62,8 @@ def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
+        plain = ""
+    if plain == "cool_down" and topic_of(enquiry.text, "cools_no_food"):
         plain = ""
     if plain and plain not in TELLS_THE_CASE:
         return plain

@@ -19,6 +19,8 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and topic_of(enquiry.text, "safety_in_oven"):
         return ""
+    if plain == "cool_down" and topic_of(enquiry.text, "cools_no_food"):
+        return ""
     return plain or _frozen_and_stuffed(enquiry) or _stood_out(enquiry, intents) or _served_too_cool(enquiry)
 
 
@@ -56,5 +58,6 @@ def _stuffing_is_late(enquiry: Enquiry) -> bool:
     """Whether the stuffing was measured and the roast is about to leave the oven without it being done."""
     if enquiry.said("reading.place") != "stuffing":
         return False
-    all_c = [reading["temperature_c"] for reading in enquiry.said("readings") or [enquiry.said("reading")]]
+    told = enquiry.said("readings") or [enquiry.said("reading")]
+    all_c = [float(reading["temperature_c"]) for reading in told]
     return max(all_c) >= (NEARLY_DONE_C if len(all_c) == 1 else MEAT_DONE_C)

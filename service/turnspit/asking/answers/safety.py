@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any, get_args
 
-from turnspit.asking.answers import holding
+from turnspit.asking.answers import cooling, holding
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, hours_of, words_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
@@ -55,6 +55,8 @@ def answer(enquiry: Enquiry) -> Answer:
     topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))
+    if topic == "cool_down":
+        return cooling.answer(enquiry)
     question = _question(enquiry, _checked_as(enquiry, topic))
     findings = check_question(question, enquiry.kitchen)
     spoken = [found for found in findings if found.rule != "local-codes"] or list(findings)
@@ -120,12 +122,10 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
 
 def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
     """What was measured; where a wish may be judged, what is wished; of hot fat what was read as an oven."""
+    instead = "roast.target_c" if topic in WISHES else "oven.temperature_c" if topic == "frying" else ""
     measured: float | None = enquiry.said("reading.temperature_c")
-    if measured is None and topic in WISHES:
-        return enquiry.said("roast.target_c")
-    if measured is None and topic == "frying":
-        return enquiry.said("oven.temperature_c")
-    return measured
+    wished: float | None = enquiry.said(instead)
+    return wished if measured is None else measured
 
 
 def _known_topic(name: str) -> Topic:
