@@ -14,7 +14,7 @@ from turnspit.asking.conversation import Conversation
 from turnspit.asking.reading import Reading, read_line, remember
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
-from turnspit.words import Reader, say
+from turnspit.words import Reader, say, usual_units
 from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
@@ -57,7 +57,7 @@ def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> 
 
 
 def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> Reader:
-    """Language and habits as the line shows them; the units asked for, else those of the text, else the US ones."""
+    """Language and habits as the line shows them; the units asked for, else those of the text, else the place's."""
     before = conversation or Conversation("")
     units = (
         line.units
@@ -65,7 +65,7 @@ def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> 
         or reading.units
         or _by_degrees(reading)
         or before.units
-        or ("metric" if reading.language == "es" else "us")
+        or ("metric" if reading.language == "es" else usual_units(line.now))
     )
     usual: Clock = "24h" if reading.language == "es" and units == "metric" else "12h"
     return Reader(line.now, reading.language, units, reading.clock or before.clock or usual)

@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, fan, roast, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, fan, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -55,6 +55,9 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     items = tokens.items
     for grammar in GRAMMARS:
         items = grammar.reduce(items)
+    items = repair.mend(items)
+    if any("<anew>" in item for item in items):
+        conversation = _emptied(conversation)
     scene = _scene(line, tokens, items, conversation)
     converts = not amount.read_aside(scene) and (fan.read(scene) or amount.read(scene))
     scales = not converts and scale.read(scene)
@@ -87,13 +90,23 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     )
 
 
+def _emptied(conversation: Conversation | None) -> Conversation | None:
+    """The talk before a new question: nothing is held, how the reader reads is."""
+    if conversation is None:
+        return None
+    return Conversation(conversation.id, conversation.language, units=conversation.units, clock=conversation.clock)
+
+
 def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversation | None) -> Scene:
     before = flat(conversation.understood) if conversation is not None else {}
+    if conversation is not None and conversation.shelved and any("<back_to>" in item for item in items):
+        before = {**conversation.shelved}
     apart = (conversation.children, conversation.non_eaters) if conversation is not None else (0, 0)
     scene = Scene(items, line.now, tokens.language, before=before, talk=conversation is not None, apart=apart)
     scene.hints["talk_of"] = conversation.intents[0] if conversation is not None and conversation.intents else ""
     pending = conversation.pending if conversation is not None else ""
     scene.hints["pending"] = "" if pending == "number" else pending
+    scene.hints["last_said"] = conversation.said if conversation is not None else ()
     scene.hints["lone"] = conversation.lone if conversation is not None else None
     scene.usual = line.units or _units(scene) or before.get("units") or (conversation.units if conversation else None)
     return scene
@@ -111,7 +124,9 @@ def _units(scene: Scene) -> Units | None:
                 return "us"
             if unit in METRIC_UNITS:
                 return "metric"
-    return None
+    # "how many kilos"
+    weighed_in = next((item.tags["<mass_unit>"] for item in scene.items if "<mass_unit>" in item), "")
+    return "metric" if weighed_in in METRIC_UNITS else "us" if weighed_in in US_UNITS else None
 
 
 # Intents whose answer hangs on the cut of meat.

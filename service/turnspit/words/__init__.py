@@ -6,6 +6,6 @@ LENGTH, PERCENT, NUMBER), which lead with the reader's own units.
 """
 
 from turnspit.words.catalog import LANGUAGES, keys, say
-from turnspit.words.reader import Reader
+from turnspit.words.reader import Reader, usual_units
 
-__all__ = ["LANGUAGES", "Reader", "keys", "say"]
+__all__ = ["LANGUAGES", "Reader", "keys", "say", "usual_units"]

@@ -6,9 +6,27 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
+from babel.core import get_global
+
 Language = Literal["en", "es"]
 Units = Literal["us", "metric"]
 Clock = Literal["12h", "24h"]
+
+
+BY_THE_POUND = frozenset(("US", "CA", "PR", "GU", "VI", "AS", "MP", "LR"))
+"""Territories whose home kitchens weigh in pounds and set ovens in Fahrenheit (common practice, no source)."""
+
+OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
+
+
+def usual_units(now: datetime) -> Units:
+    """The units of the place whose zone `now` is told in; the US ones where the zone tells of no place."""
+    zone = getattr(now.tzinfo, "key", "")
+    named = get_global("zone_aliases").get(zone, zone)
+    territory = get_global("zone_territories").get(named)
+    if territory is None:
+        return "metric" if zone.partition("/")[0] in OLD_WORLD else "us"
+    return "us" if territory in BY_THE_POUND else "metric"
 
 
 @dataclass(frozen=True, slots=True)
