@@ -82,3 +82,14 @@ def test_pattern_may_not_start_with_what_may_be_missing() -> None:
     grammar = Grammar("<x>")
     with pytest.raises(ValueError, match="starts with an element that may be missing"):
         grammar.rule("at? <number>")(lambda value: value)
+
+
+def test_a_pattern_may_say_what_must_not_come_next() -> None:
+    grammar = Grammar("<count>")
+
+    @grammar.rule("<number> of? !<unit>")
+    def _count(value: str) -> str:
+        return value
+
+    assert "<count>" in grammar.reduce(line("6", "of", "birds"))[0].tags
+    assert "<count>" not in grammar.reduce(line("6", "the", "lb"))[0].tags

@@ -8,11 +8,10 @@ named by its pattern, which is written like the phrase it reads:
     def _half_past(hour): ...
 
 A pattern is a row of elements: a bare word, `<tag>` for an item that carries the tag, `a|<b>` for either, and a `?`
-behind
-for one that may be missing. Items tagged `soft` (articles, "about", "please") may stand between two elements. The
-function gets the values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and
-gives a value, or None
-to pass.
+behind for one that may be missing. A `!` before the last one says what must not come next ("<number> of <them>
+!<people>"). Items tagged `soft` (articles, "about", "please") may stand between two elements. The function gets the
+values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and gives a value, or
+None to pass.
 Rules are tried in the order in which they are written: that order is the precedence, there is no other.
 
 Matching costs at most a constant (rules x pattern length) for each item, so a line is read in time linear in its
@@ -53,7 +52,8 @@ class Item:
 class Rule:
     """One phrase: its pattern, split into elements, and what it gives.
 
-    `follows` are the tags of which one must come next for the rest to match; None where nothing must.
+    `follows` are the tags of which one must come next for the rest to match; None where nothing must. None of
+    `unless` may come next behind it.
     """
 
     name: str
@@ -62,10 +62,14 @@ class Rule:
     action: Action
     keeps: bool = False
     follows: frozenset[str] | None = None
+    unless: frozenset[str] = frozenset()
 
     def match(self, items: list[Item], at: int) -> tuple[int, list[Any]] | None:
         """Where the match that starts at `at` ends, and the values of its tags; None without one."""
-        return _match(self.elements, 0, items, at, [])
+        found = _match(self.elements, 0, items, at, [])
+        if found is None or (self.unless and not self.unless.isdisjoint(_coming(items, found[0] - 1))):
+            return None
+        return found
 
 
 @dataclass(slots=True)
@@ -84,11 +88,18 @@ class Grammar:
 
         def add(action: AnyAction) -> AnyAction:
             for pattern in patterns:
-                elements = tuple(_element(part) for part in pattern.split())
+                row, _, barred = pattern.partition(" !")
+                elements = tuple(_element(part) for part in row.split())
                 if elements[0][1]:
                     raise ValueError(f"{self.name} rule {pattern!r} starts with an element that may be missing")
                 rule = Rule(
-                    f"{self.name}: {pattern}", elements, gives or self.name, action, keeps, _follows(elements)
+                    f"{self.name}: {pattern}",
+                    elements,
+                    gives or self.name,
+                    action,
+                    keeps,
+                    _follows(elements),
+                    frozenset(_element(barred)[0]) if barred else frozenset(),
                 )
                 for start in elements[0][0]:
                     self._starts.setdefault(start, []).append(len(self.rules))

@@ -47,7 +47,7 @@ def _counted(found: Covers | None, values: tuple[object, ...]) -> Covers | None:
             last = int(value.value)
         elif isinstance(value, str) and value in _APART:
             apart[value] = min(last, abs(found.count) + abs(found.more))
-    return replace(found, **apart)
+    return replace(found, kids=apart.get("kids", found.kids), non_eaters=apart.get("non_eaters", found.non_eaters))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +84,25 @@ def _from_to(first: Number | float, _: str | None, last: Number | float, __: str
 
 
 @grammar.rule(
+    "<covers_are> went|goes|jumped|gone|up|down|rose|fell|now? from <number> to|a <number>", gives="<covers>"
+)
+def _count_went_up(_: str, __: object, now: Number | float) -> Covers | None:
+    """`guest count went from 80 to 110`."""
+    return covers(number(now).value)
+
+
+@grammar.rule("<covers_are> :|=|is? <number> !<people>|<mass_unit>|<time_unit>|x|:", gives="<covers>")
+def _covers_are(_: str, value: Number | float) -> Covers | None:
+    """`covers 96`."""
+    return covers(number(value).value)
+
+
+@grammar.rule("<number> <tables> <number> <people>?", gives="<covers>")
+def _tables_of_ten(tables: Number | float, _: str, seats: Number | float, __: str | None) -> Covers | None:
+    return covers(number(tables).value * number(seats).value)
+
+
+@grammar.rule(
     "<number> <people> ,|(|and|y? <number> <part_of> <people>",
     "<feeds>|<for> <number> ,|(|and|y? <number> <part_of> <people>",
     "<number> <people> ,|(? <including> <number> <people>",
@@ -97,7 +116,8 @@ def _of_whom_some(*values: object) -> Covers | None:
 
 
 @grammar.rule(
-    "<number> <people> and|<and_sign>|,? <number> <people>",
+    "<number> <people> and|n|<and_sign>|,? <number> <people>",
+    "<number> <pcs> .? <people> and|n|<and_sign>|,? <number> <people>",
     "<number> and|<and_sign> <number> <people>",
     gives="<covers>",
 )
@@ -124,10 +144,44 @@ def _add_people(_: str, value: Number | float, who: str) -> Covers | None:
     return _counted(found, (value, who))
 
 
-@grammar.rule("<number> <more> <people>?", gives="<covers>")
+@grammar.rule("<number> <more> <people>? ,? so|makes|now|leaving|quedamos|somos <number>", gives="<covers>")
+def _so_many_now(*values: object) -> Covers | None:
+    """`two cancelled so 8`: the sum is told."""
+    said = [value for value in values if isinstance(value, Number)]
+    return covers(said[-1].value) if len(said) == 2 else None
+
+
+@grammar.rule(
+    "<number> <people>? plus|and|<and_sign> <relatives>? <family> <number>",
+    "<feeds>|<for> <number> plus|and|<and_sign> <relatives>? <family> <number>",
+    gives="<covers>",
+)
+def _and_a_family(*values: object) -> Covers | None:
+    """`9 plus my brother's family of 4`."""
+    return covers(sum(value.value for value in values if isinstance(value, Number)))
+
+
+@grammar.rule("plus|and|<and_sign> <relatives>? <family> <number>", gives="<covers>")
+def _one_family_more(*values: object) -> Covers | None:
+    said = [value.value for value in values if isinstance(value, Number)]
+    return Covers(0, more=int(said[0])) if said and said[0] == int(said[0]) and said[0] < _MOST else None
+
+
+@grammar.rule("<number> <more> <people>? !<part>|<number>", gives="<covers>")
 def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | None:
     said = number(value).value
     return Covers(0, more=int(sign * said)) if said == int(said) and abs(said) < _MOST else None
+
+
+@grammar.rule("<number> <people> <more> !<number>", gives="<covers>")
+def _so_many_people_more(value: Number | float, who: str, sign: float) -> Covers | None:
+    """`dos bebés más`."""
+    return _add_people("add", value, who) if sign > 0 else None
+
+
+@grammar.rule("<number> <pcs> .? <people>", gives="<covers>")
+def _numbers_of_people(value: Number | float, _: str, who: str) -> Covers | None:
+    return _counted(covers(number(value).value), (value, who))
 
 
 @grammar.rule("<number> <people>", gives="<covers>")
@@ -156,6 +210,17 @@ def _for_range(*values: object) -> Covers | None:
 @for_grammar.rule("<feeds> <number>", gives="<covers>", keeps=True)
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
+
+
+@for_grammar.rule("<how_big> <roast>|<generic>? 4 <number>", gives="<covers>", keeps=True)
+def _how_big_for(*values: object) -> Covers | None:
+    """`what size bird 4 30`."""
+    return covers(number(values[-1]).value) if isinstance(values[-1], Number) else None
+
+
+@for_grammar.rule("<feeds> , <number> !<mass_unit>|<mass>", gives="<covers>", keeps=True)
+def _a_crowd(_: str, value: Number | float) -> Covers | None:
+    return covers(number(value).value, sure=False) if number(value).value > 12 else None
 
 
 @for_grammar.rule("serve|serving|sirvo <number>", gives="<covers>", keeps=True)

@@ -1,9 +1,62 @@
-"""Mass: `16 lb`, `16#`, `12-14 pound`, `7 kilos`, `lb 4 oz` compounds, `a pound and a half`."""
+"""Mass: `16 lb`, `16#`, `12-14 pound`, `7 kilos`, `lb 4 oz` compounds, `a pound and a half`, `3 kilo 200`."""
 
 from __future__ import annotations
 
+import re
+
 from turnspit.asking.grammar import Grammar
-from turnspit.asking.readers.measures import KG, read_measures
+from turnspit.asking.readers.measures import KG, Measure, read_measures
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
 
 grammar = Grammar("<mass>")
+_THREE_DIGITS = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
+_NOT_GRAMS = "<deg>|<temperature_unit>|<c>|<convection>|<oven>|<people>|<time_unit>|<mass_unit>"
+_NOT_OUNCES = f"{_NOT_GRAMS}|<ampm>|<oclock>|<fraction>|<kids>|x|-|to|or"
+
+
+@grammar.rule("<number> g|gr|grs|gm|gram|grams|gramos", gives="<mass>")
+def _point_of_thousands(value: Number | float) -> Measure | None:
+    """`5.500 g` is five and a half kilograms: whether a sign parts thousands is told by what can be."""
+    said = number(value)
+    if not _THREE_DIGITS.fullmatch(said.digits):
+        return None
+    grams = float(re.sub("[.,]", "", said.digits))
+    return Measure(grams, "g", grams / 1000)
+
+
+@grammar.rule("<number> kg|kgs|kilo|kilos", gives="<mass>")
+def _comma_of_parts(value: Number | float) -> Measure | None:
+    """`7,300 kg` is no truckload; `1,000 kg` is what it says."""
+    said = number(value)
+    if not _THREE_DIGITS.fullmatch(said.digits) or said.digits.endswith(",000"):
+        return None
+    kg = float(said.digits.replace(",", "."))
+    return Measure(kg, "kg", kg)
+
+
+@grammar.rule(f"<number> kilo|kilos <number> !{_NOT_GRAMS}", gives="<mass>")
+def _kilos_and_grams(kilos: Number | float, grams: Number | float) -> Measure | None:
+    whole, rest = number(kilos).value, number(grams)
+    if whole != int(whole) or rest.value % 50 or not 100 <= rest.value < 1000:
+        return None
+    kg = whole + rest.value / 1000
+    return Measure(kg, "kg", kg)
+
+
+@grammar.rule(f"<number> pound <number> !{_NOT_OUNCES}", gives="<mass>")
+def _pounds_and_ounces(pounds: Number | float, ounces: Number | float) -> Measure | None:
+    whole, rest = number(pounds).value, number(ounces).value
+    if whole != int(whole) or rest != int(rest) or not 1 <= rest <= 15:
+        return None
+    lb = whole + rest / 16
+    return Measure(lb, "lb", lb * KG["lb"])
+
+
+@grammar.rule("<number> k", gives="<mass>")
+def _two_point_four_k(value: Number | float) -> Measure:
+    kg = number(value).value
+    return Measure(kg, "kg", kg)
+
+
 read_measures(grammar, "<mass_unit>", KG)

@@ -146,26 +146,45 @@ _OF_ROASTS = ("plan", "roast_time", "thaw", "size", "brine", "carve")
 
 
 def _count(scene: Scene) -> None:
+    for place, item in scene.find("<count>"):
+        of_a_roast = scene.has("<roast>", "<generic>", "<mass>") or _talks_of_a_roast(scene)
+        if of_a_roast and not ("<mass>" not in item and scene.before_is(place, "<for>") is not None):
+            scene.put("roast.count", item.tags["<count>"], "roast: how many", place, keep=True)
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
         if said.value != int(said.value) or not 0 < said.value <= _MOST_PIECES:
             continue
         if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>") or _each_person(scene):
             continue
-        of_them = scene.after_is(place, "<birds>")
-        if of_them is not None and scene.after_is(of_them, "<people>") is not None:
-            continue
-        if of_them is not None and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
+        each = scene.after_is(place, "<birds>")
+        if each is not None and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
+            continue
+        if said.value > 1 and _right_before_a_weight(scene, place):
+            scene.put("roast.count", int(said.value), "roast: how many", place)
             continue
         noun = _counted(scene, place)
         either = noun is not None and scene.after_is(noun, "'or", "'o") is not None
         if either or scene.before_is(place, "'or", "'o") is not None:
             # "one big turkey or two?" is asked.
             continue
+        if noun is not None and scene.items[noun].words == "ribs" and _names_a_rib(scene, noun):
+            continue
         if noun is None or (said.value > 1 and said.digits and not is_plural(scene.items[noun].words)):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)
+
+
+def _names_a_rib(scene: Scene, but: int) -> bool:
+    """`a standing rib roast, 4 ribs`: its bones."""
+    return any(place != but and item.tags["<roast>"] == "beef_rib" for place, item in scene.find("<roast>"))
+
+
+def _right_before_a_weight(scene: Scene, place: int) -> bool:
+    """`put 2 14 lb in`, `six 10 lb breasts`: nothing stands between, and none of it is an hour or a setting."""
+    after = place + 1
+    told = scene.before_is(place, "<at>", "<oven>", "<when_day>", "<roast>", "<generic>") is not None
+    return after < len(scene.items) and "<mass>" in scene.items[after] and after not in scene.used and not told
 
 
 _NOUNS = ("<roast>", "<generic>", "<birds>")

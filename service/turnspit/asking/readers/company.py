@@ -1,0 +1,90 @@
+"""Who sits at the table, told one by one: `me, my wife, two kids and the in-laws`, `7 adults and my nephew`.
+
+A row of people, parted by commas and "and", in which a relative is named, makes one number; "so seven people" behind
+some is the sum.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.numbers import number
+
+_JOINS = frozenset((",", "and", "y", "plus", "+", "mas", "then", "e", "n", "with", "con"))
+_BOTH = frozenset(("both", "ambos", "ambas"))
+_SUMS = frozenset(("so", "makes", "thats", "altogether", "total"))
+# "plus one" is a guest, "that one" a bird.
+_NO_RELATIVE = frozenset(("one",))
+
+
+def reduce(items: list[Item]) -> list[Item]:
+    """The line with every row of people made one item of covers."""
+    if not any("<relatives>" in item for item in items):
+        return items
+    reduced: list[Item] = []
+    at = 0
+    while at < len(items):
+        row = list(_row(items, at))
+        total = _total(items, row[-1][0]) if row else None
+        if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)):
+            end, count = total or (row[-1][0], sum(one.count for _, one, _ in row))
+            covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
+            reduced.append(_joined(items[at:end], covers))
+            at = end
+        else:
+            reduced.append(items[at])
+            at += 1
+    return reduced
+
+
+def _joined(row: list[Item], covers: Covers) -> Item:
+    words = " ".join(item.words for item in row)
+    return Item(words, {"<covers>": covers}, row[0].start, row[-1].end, "company: a row of people")
+
+
+def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
+    """The people that stand in a row from a place on: where each ends, how many they are, and whether relatives."""
+    while at < len(items):
+        found = _people(items, at)
+        if found is None:
+            return
+        yield found
+        at = found[0]
+        joined = False
+        while at < len(items) and (items[at].words in _JOINS or "<soft>" in items[at]):
+            if items[at].words in _SUMS:
+                return
+            joined = joined or items[at].words in _JOINS
+            at += 1
+        if not joined:
+            return
+
+
+def _total(items: list[Item], at: int) -> tuple[int, int] | None:
+    """`so seven people` behind a row: where it ends, and how many they are in all."""
+    said = False
+    while at < len(items) and ("<soft>" in items[at] or items[at].words in _SUMS):
+        said = said or items[at].words in _SUMS
+        at += 1
+    covers = items[at].get("<covers>") if at < len(items) else None
+    return (at + 1, covers.count) if said and isinstance(covers, Covers) and covers.count else None
+
+
+def _people(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
+    item = items[at]
+    covers = item.get("<covers>")
+    if isinstance(covers, Covers):
+        return (at + 1, covers, False) if covers.count and not covers.more else None
+    many = 1
+    if "<number>" in item or item.words in _BOTH:
+        many = 2 if item.words in _BOTH else int(number(item.tags["<number>"]).value)
+        at += 1
+        while at < len(items) and "<soft>" in items[at]:
+            at += 1
+    if at < len(items) and "<relatives>" in items[at] and items[at].words not in _NO_RELATIVE:
+        each = 1 if many > 1 else int(items[at].tags["<relatives>"])
+        return at + 1, Covers(many * each), True
+    return None

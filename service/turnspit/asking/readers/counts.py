@@ -1,0 +1,63 @@
+"""How many roasts there are: `6 x 14 lb`, `2.2 kg x 5`, `3 @ 16#`, `8 of em`, `two 22s`, `4 pcs`, `2 de 2,3 kg`.
+
+A number that stands right before a roast or its weight ("six 10 lb breasts") counts without a sign; `roast.py` sees
+to that.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.numbers import number
+from turnspit.asking.tokens import Number
+
+grammar = Grammar("<count>")
+MOST = 60
+# What may be counted with a sign; a number between may be a weight that lacks its unit ("4 x 16").
+_ROAST = "<mass>|<roast>|<generic>"
+
+
+@dataclass(frozen=True, slots=True)
+class Sized:
+    """So many of one weight that was told without its unit: `two 22s`."""
+
+    count: int
+    size: Number
+
+
+def count(said: Number | float) -> int | None:
+    """A number as a count of roasts, None where it cannot be one."""
+    value = number(said).value
+    return int(value) if value == int(value) and 0 < value <= MOST else None
+
+
+@grammar.rule(f"<number> x|* {_ROAST}", "<number> @ <mass>", gives="<count>", keeps=True)
+def _six_times(how_many: Number | float, _: object) -> int | None:
+    return count(how_many)
+
+
+@grammar.rule("<number> de|of|from <mass>", gives="<count>", keeps=True)
+def _two_of_five_kilos(how_many: Number | float, _: object) -> int | None:
+    return count(how_many) if number(how_many).value > 1 else None
+
+
+@grammar.rule(f"{_ROAST} <birds>? ,|(? x|* <number> !<time_unit>|<people>|<mass_unit>", gives="<count>", keeps=True)
+def _times_four(_: object, __: object, how_many: Number | float) -> int | None:
+    return count(how_many)
+
+
+@grammar.rule("<number> <pcs> of|de? !<leftovers>", "x|* <number> <pcs>", gives="<count>")
+def _pieces(how_many: Number | float, _: object) -> int | None:
+    return count(how_many)
+
+
+@grammar.rule("<number> <birds> !<people>|<part_of>", gives="<count>")
+def _of_them(how_many: Number | float, which: str) -> int | None:
+    return count(how_many) if which == "of_them" else None
+
+
+@grammar.rule("<number> <number> s !<people>", gives="<sized>")
+def _two_twenties(how_many: Number | float, size: Number | float) -> Sized | None:
+    many = count(how_many)
+    return Sized(many, number(size)) if many is not None and many > 1 else None
