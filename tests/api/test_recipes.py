@@ -35,6 +35,55 @@ def test_text_json_ld_and_a_page_that_holds_it_are_the_same_recipe(api: Any) -> 
     assert [[one["item"] for one in form] for form in forms] == [["stock", "flour", "salt"]] * 4
 
 
+def test_a_file_may_be_the_body_itself(api: Any) -> None:
+    ld = json.dumps(write_json_ld(read_recipe(TEXT)))
+    page = (
+        "<html><h1>Pan gravy</h1><h2>Ingredients</h2><ul><li>4 cups stock<li>1/2 cup flour<li>1 tsp salt</ul></html>"
+    )
+    files = {
+        "text/plain": TEXT,
+        "text/html": page,
+        "application/ld+json": ld,
+        "text/html; charset=utf-8": PAGE.format(ld),
+    }
+    for media, content in files.items():
+        response = api.send("POST", "/v1/recipes?region=AU", content=content, headers={"content-type": media})
+        assert response.status_code == 201, response.text
+        assert [one["item"] for one in response.json()["ingredients"]] == ["stock", "flour", "salt"]
+        assert response.json()["region"] == "AU"
+
+
+def test_a_body_that_is_no_recipe_says_what_would_be(api: Any) -> None:
+    for media, content in {
+        "image/png": b"x",
+        "application/json": b"{",
+        "text/html": b"<html><p>Hello</p></html>",
+    }.items():
+        response = api.send("POST", "/v1/recipes", content=content, headers={"content-type": media})
+        assert response.status_code == 422
+        assert response.json()["way_out"]
+    missing = api.post("/v1/recipes", {"recipes": "x"}).json()
+    assert {"recipe", "recipes"} <= {fault["name"] for fault in missing["errors"]}
+
+
+def test_what_was_read_of_a_line_is_told(api: Any) -> None:
+    line = kept(
+        api, "Pie\nIngredients\n1 (14 oz) can tomatoes or 2 cups fresh tomatoes, chopped (ripe)\nMethod\nBake."
+    )
+    (one,) = line["ingredients"]
+    assert one["amount"] == {
+        "value": 1.0,
+        "high": None,
+        "unit": "can",
+        "size": "",
+        "about": False,
+        "each": "14 oz",
+        "equals": "",
+    }
+    assert (one["item"], one["preparation"], one["notes"]) == ("tomatoes", "chopped", ["ripe"])
+    assert one["alternatives"] == ["2 cups fresh tomatoes"]
+
+
 def test_the_other_forms_read_back_to_the_same(api: Any) -> None:
     given = kept(api)
     ld = api.get(f"/v1/recipes/{given['id']}", headers={"accept": "application/ld+json"})

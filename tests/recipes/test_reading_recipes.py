@@ -249,3 +249,23 @@ def test_a_yield_after_the_method_counts_and_a_time_does_not():
     recipe = read_recipe("Soup\nIngredients\n1 cup water\nMethod\nFor 10 minutes, boil.\nServes 4.")
     assert recipe.makes == Yield(Fraction(4))
     assert [step.text for step in recipe.steps] == ["For 10 minutes, boil."]
+
+
+PAGE = """<!doctype html><html><head><title>Roast potatoes | Our kitchen</title>
+<script type="application/ld+json">{"@type": "WebSite", "name": "Our kitchen"}</script></head>
+<body><nav><a>Home</a></nav><h1>Roast
+potatoes</h1><p>Serves 4</p><h2>Ingredients</h2><ul><li>1 kg <b>potatoes</b></li><li>3 tbsp goose fat</ul>
+<h2>Method</h2><ol><li>Boil.<li>Roast at 200&deg;C for 50 minutes.</ol><h3>Comments</h3><p>Lovely!</p></body></html>"""
+
+
+def test_a_page_without_recipe_data_is_read_as_it_is_seen():
+    recipe = read_recipe(PAGE)
+    assert (recipe.name, recipe.makes.count) == ("Roast potatoes", 4)
+    assert [one.item for one in recipe.ingredients] == ["potatoes", "goose fat"]
+    assert [step.text for step in recipe.steps] == ["Boil.", "Roast at 200°C for 50 minutes."]
+    assert recipe.steps[1].temperatures_c == (200.0,)
+
+
+def test_a_page_that_holds_no_recipe_is_refused():
+    with pytest.raises(Impossible, match="Ingredients"):
+        read_recipe("<html><body><p>Hello</p></body></html>")

@@ -1,12 +1,13 @@
-"""The one door for a recipe that someone gives: plain text, JSON-LD, or a page with JSON-LD inside."""
+"""The one door for a recipe that someone gives: plain text, JSON-LD, or a page, best with JSON-LD inside."""
 
 from __future__ import annotations
 
 import re
 
-from turnspit.errors import Unknown
+from turnspit.errors import Impossible, Unknown
 from turnspit.quantities import REGIONS, Region
 from turnspit.recipes.json_ld import read_json_ld
+from turnspit.recipes.page import is_page, page_text
 from turnspit.recipes.recipe import Recipe
 from turnspit.recipes.text import check_length, read_text
 
@@ -21,7 +22,13 @@ def read_recipe(text: str, region: Region | str | None = None) -> Recipe:
     if region is not None and region not in REGIONS:
         raise Unknown("region", region, REGIONS)
     if looks_like_json_ld(text):
-        return read_json_ld(text, region)
+        try:
+            return read_json_ld(text, region)
+        except Impossible:
+            if not is_page(text):  # a page's JSON-LD may tell of anything else
+                raise
+    if is_page(text):
+        return read_text(page_text(text), region)
     check_length(text)
     return read_text(text, region)
 

@@ -41,8 +41,11 @@ class ScaledLine:
 
     def text(self, system: System | None = None, language: str = "en") -> str:
         """The line with its amount as a cook would measure it, in the recipe's own system or the one asked for."""
-        shown = _in_its_number(_with_part_measured(self.ingredient, system), self.original)
-        return write_ingredient(shown, system, language)
+        return write_ingredient(self.shown(system), system, language)
+
+    def shown(self, system: System | None = None) -> Ingredient:
+        """The line as it is written: eggs in their number, part of an egg with what it comes to."""
+        return _in_its_number(_with_part_measured(self.ingredient, system), self.original)
 
     def linear_text(self, system: System | None = None, language: str = "en") -> str:
         """The amount without the rule."""
@@ -66,6 +69,10 @@ class ScaledRecipe:
     allergens: tuple[AllergenFlag, ...] = ()
     cautions: tuple[Caution, ...] = ()
     notes: tuple[Message, ...] = field(default=())
+
+    def shown(self, system: System | None = None) -> Recipe:
+        """The recipe as it is to be made, its lines as they are written."""
+        return replace(self.recipe, ingredients=tuple(line.shown(system) for line in self.lines))
 
 
 def scale_recipe(

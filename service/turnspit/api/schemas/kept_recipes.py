@@ -8,8 +8,8 @@ from typing import Annotated, Any, Self
 from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, Given
-from turnspit.quantities import Region
-from turnspit.recipes import Recipe, Step, allergens, write_json_ld, write_text, write_yield
+from turnspit.quantities import Amount, Region, write_amount
+from turnspit.recipes import Ingredient, Recipe, Step, allergens, write_json_ld, write_text, write_yield
 from turnspit.words import Reader, say
 
 RECIPE_LIMIT = 500_000
@@ -26,7 +26,7 @@ class RecipeBody(Body):
     model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [RECIPE_EXAMPLE]})
 
     recipe: RecipeText | dict[str, Any] = Field(
-        description="Plain text, a page with JSON-LD in it, or a schema.org Recipe."
+        description="Plain text, a page (best with JSON-LD in it), or a schema.org Recipe."
     )
     region: Region | None = Field(default=None, description="Whose cups and spoons; by default as the recipe shows.")
 
@@ -84,16 +84,66 @@ class StepGiven(Given):
         )
 
 
+class AmountGiven(Given):
+    """An amount as it stands on the line; the unit is empty for what is counted."""
+
+    value: float
+    high: float | None = Field(description="The upper end of a range.")
+    unit: str
+    size: str = Field(description="large, heaped, No. 10 ...")
+    about: bool
+    each: str = Field(description="What one holds or weighs.")
+    equals: str = Field(description="The same amount in the recipe's own other unit.")
+
+    @classmethod
+    def of(cls, amount: Amount) -> Self:
+        """From the quantities room's."""
+        return cls(
+            value=float(amount.value),
+            high=None if amount.high is None else float(amount.high),
+            unit=amount.unit,
+            size=amount.size,
+            about=amount.approximate,
+            each=write_amount(amount.each) if amount.each else "",
+            equals=write_amount(amount.equals) if amount.equals else "",
+        )
+
+
 class IngredientGiven(Given):
     """One line as it was read; `read` is False for one that is kept whole."""
 
     text: str
     item: str
+    amount: AmountGiven | None
     section: str
     preparation: str
+    notes: list[str] = Field(description="Remarks in brackets.")
     optional: bool
+    to_taste: bool
+    purpose: str = Field(description="What it is for.")
+    extra: str = Field(description="More of it, and what for.")
+    alternatives: list[str]
     kilograms: float | None = Field(description="Its mass, where a published measure leads there.")
     read: bool
+
+    @classmethod
+    def of(cls, one: Ingredient) -> Self:
+        """From the recipes room's."""
+        return cls(
+            text=one.text,
+            item=one.item,
+            amount=AmountGiven.of(one.amount) if one.amount else None,
+            section=one.section,
+            preparation=one.preparation,
+            notes=list(one.notes),
+            optional=one.optional,
+            to_taste=one.to_taste,
+            purpose=one.purpose,
+            extra=one.extra,
+            alternatives=[other.text for other in one.alternatives],
+            kilograms=_rounded(one.kilograms()),
+            read=one.read,
+        )
 
 
 class AllergenGiven(Given):
@@ -133,18 +183,7 @@ class RecipeGiven(RecipeNamed):
             **named.model_dump(),
             description=recipe.description,
             region=recipe.region,
-            ingredients=[
-                IngredientGiven(
-                    text=one.text,
-                    item=one.item,
-                    section=one.section,
-                    preparation=one.preparation,
-                    optional=one.optional,
-                    kilograms=_rounded(one.kilograms()),
-                    read=one.read,
-                )
-                for one in recipe.ingredients
-            ],
+            ingredients=[IngredientGiven.of(one) for one in recipe.ingredients],
             steps=[StepGiven.of(step) for step in recipe.steps],
             allergens=AllergenGiven.all_of(recipe),
             notes=[say(note, reader) for note in recipe.notes],

@@ -8,7 +8,7 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import ConfigDict, Field, model_validator
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, ReaderFields, Whole
-from turnspit.api.schemas.kept_recipes import RECIPE_EXAMPLE, AllergenGiven, RecipeText, StepGiven
+from turnspit.api.schemas.kept_recipes import RECIPE_EXAMPLE, AllergenGiven, AmountGiven, RecipeText, StepGiven
 from turnspit.quantities import Region, System, pan, write_amount
 from turnspit.recipes import Recipe, ScaledLine, ScaledRecipe, scale_recipe, write_json_ld, write_text, write_yield
 from turnspit.recipes.writing import write_line_amount
@@ -88,6 +88,8 @@ class LineGiven(Given):
 
     text: str
     amount: str = Field(description="With what the text begins; empty where no amount is given.")
+    item: str
+    measured: AmountGiven | None = Field(description="The amount after the rules, exact, before it is written.")
     original: str
     section: str
     other: str = Field(description="With units both: the amount in the other system, empty where it is the same.")
@@ -152,7 +154,7 @@ class ScaleGiven(Given):
             allergens=AllergenGiven.all_of(recipe),
             notes=[say(note, reader) for note in scaled.notes],
             cautions=[CautionGiven.of(caution, reader) for caution in scaled.cautions],
-            text=write_text(recipe, body.system, reader.language),
+            text=write_text(scaled.shown(body.system), body.system, reader.language),
             json_ld=write_json_ld(recipe),
         )
 
@@ -162,6 +164,8 @@ def _line(line: ScaledLine, reader: Reader, body: ScaleBody) -> LineGiven:
     return LineGiven(
         text=text,
         amount=_amount(line, text, reader, body.system),
+        item=line.ingredient.item,
+        measured=AmountGiven.of(line.ingredient.amount) if line.ingredient.amount else None,
         original=line.original.text,
         section=line.original.section,
         other=_other(line, reader) if body.units == "both" else "",
