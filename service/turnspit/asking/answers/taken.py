@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from turnspit.recipes import SizeCase
 
 USUAL_KIND, USUAL_PINK_KIND = "turkey", "beef_rib"
+_PLACES_OF_A_BIRD = frozenset(("breast", "thigh", "wing", "stuffing"))
 TOLERANCE_K = 0.3
 """165 F is 73.9 C: a reading or wish of 74 C and one of 165 F are the same."""
 
@@ -45,12 +46,16 @@ class Taken:
 
 
 def usual_kind(enquiry: Enquiry) -> str:
-    """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be."""
+    """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be and none of a bird's
+    places is spoken of."""
     from turnspit.heat import roast
 
     if enquiry.likely_kind:
         return enquiry.likely_kind
     wished_c = enquiry.said("roast.target_c")
+    probed = [enquiry.said("reading.place"), *(one.get("place") for one in enquiry.said("readings") or ())]
+    if enquiry.said("roast.stuffed") or any(place in _PLACES_OF_A_BIRD for place in probed):
+        return USUAL_KIND
     pink = wished_c is not None and wished_c < roast(USUAL_KIND).safe_c - TOLERANCE_K
     return USUAL_PINK_KIND if pink else USUAL_KIND
 

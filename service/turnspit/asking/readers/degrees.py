@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from turnspit.asking.readers.temperature import Temperature, plausible_cold, plausible_core, plausible_oven
-from turnspit.asking.readers.temperature_use import Said, danger, temperatures, use
+from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
+from turnspit.asking.readers.temperature_use import danger, temperatures, use
 from turnspit.asking.scene import Scene
 
 
@@ -21,7 +21,7 @@ def read(scene: Scene) -> None:
             case "oven":
                 _put_oven(scene, said)
             case "target":
-                celsius = round(said.celsius(plausible_core(said.value)), 2)
+                celsius = round(said.celsius(plausible_core(said.value, scene.usual)), 2)
                 scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
     _put_readings(scene, readings)
     held = "reading.temperature_c" in scene.before

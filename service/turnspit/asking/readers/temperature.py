@@ -39,6 +39,31 @@ def gas_mark_f(mark: float) -> float:
     return 250.0 if mark >= 0.5 else 225.0
 
 
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A temperature, or a bare number that may be one, and where it stands; `unit` is "" where none was said."""
+
+    place: int
+    value: float
+    unit: str
+    bare: bool
+
+    def celsius(self, usual: str) -> float:
+        """In Celsius, by `usual` where no unit was said."""
+        return Temperature(self.value, self.unit or usual).celsius
+
+    @property
+    def core_like(self) -> bool:
+        """Whether meat could be wished to end there."""
+        bare_celsius = not self.unit and self.value <= 95
+        return 35 <= self.celsius("degC" if bare_celsius else "degF") <= 99
+
+    @property
+    def oven_like(self) -> bool:
+        """Whether an oven could be set to it."""
+        return self.value >= 100 or self.unit == "degC"
+
+
 grammar = Grammar("<temperature>")
 
 
@@ -91,9 +116,10 @@ def plausible_oven(value: float, usual: Units | None) -> tuple[str, bool]:
     return "degC", True
 
 
-def plausible_core(value: float) -> str:
-    """The unit of a bare probe reading or end temperature: meat is hardly taken above 82 C, nor to below 83 F."""
-    return "degC" if value <= 82 else "degF"
+def plausible_core(value: float, usual: Units | None = None) -> str:
+    """The unit of a bare probe reading or end temperature: meat is hardly taken above 82 C, nor to below 83 F; who
+    cooks in Celsius takes a shoulder up to 95."""
+    return "degC" if value <= (95 if usual == "metric" else 82) else "degF"
 
 
 _COLD_C = 25

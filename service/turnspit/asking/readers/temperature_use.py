@@ -7,12 +7,12 @@ what is asked or feared, and the height of the temperature last.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Literal
 
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.moment import bare_clock
-from turnspit.asking.readers.temperature import Temperature, plausible_core
+from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core
+from turnspit.asking.readers.wished_end import wished_end
 from turnspit.asking.scene import Scene
 
 Use = Literal["oven", "reading", "target", "nothing"]
@@ -24,40 +24,13 @@ _NEAR_K = 60.0
 _ALONE = 2
 # What is kept in this heat is held.
 _HOLDING_C = 45.0, 105.0
-# No oven roasts at less.
-_NO_OVEN_C = 80.0
 # Words that ask about, or fear for, what was read on a probe.
 ASKED_OF = ("<safe>", "<ok>", "<done>", "<done_word>", "<cold_place>", "<danger>")
-_WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
 _PENDING: dict[str, Use] = {
     "oven.temperature_c": "oven",
     "reading.temperature_c": "reading",
     "roast.target_c": "target",
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Said:
-    """A temperature, or a bare number that may be one, and where it stands; `unit` is "" where none was said."""
-
-    place: int
-    value: float
-    unit: str
-    bare: bool
-
-    def celsius(self, usual: str) -> float:
-        """In Celsius, by `usual` where no unit was said."""
-        return Temperature(self.value, self.unit or usual).celsius
-
-    @property
-    def core_like(self) -> bool:
-        """Whether meat could be wished to end there."""
-        return 35 <= self.celsius(plausible_core(self.value)) <= 99
-
-    @property
-    def oven_like(self) -> bool:
-        """Whether an oven could be set to it."""
-        return self.value >= 100 or self.unit == "degC"
 
 
 def temperatures(scene: Scene) -> list[Said]:
@@ -120,16 +93,6 @@ def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
     return "nothing" if to is not None and scene.before_is(to, "<rest>") is not None else None
 
 
-def _cook_to(scene: Scene, said: Said) -> Use | None:
-    """`pull at 160`, `to 57`."""
-    wished = scene.before_is(said.place, "<target>")
-    # "is my chicken done at 158" asks.
-    if wished is not None and not (scene.items[wished].words == "done at" and scene.has("<can>")):
-        return "target" if said.core_like else "oven"
-    to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
-    return "target" if said.core_like and to is not None else None
-
-
 def _held_in_heat(scene: Scene, said: Said) -> Use | None:
     """`keep it in a 150F oven`: held warm, neither roasted nor chilled."""
     low, high = _HOLDING_C
@@ -145,33 +108,39 @@ def _held_in_heat(scene: Scene, said: Said) -> Use | None:
     return "oven" if scene.has("<oven>") else "reading"
 
 
-def _cooked_at_its_end(scene: Scene, said: Said) -> Use | None:
-    """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
-    cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
-    if not cooks or scene.has("<place>", "<probe>") or not said.core_like:
-        return None
-    return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
+def _a_wished_end(scene: Scene, said: Said) -> Use | None:
+    return wished_end(scene, said)
 
 
-def _wanted_end(scene: Scene, said: Said) -> Use | None:
-    """`rib is at 105, want 130`; `need 130` may be portions."""
-    if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
+# A refrigerator, a cellar, a porch in winter.
+_COLD_C = -30.0, 12.0
+_THAWS = ("frozen", "part_frozen")
+
+
+def _of_a_cold_place(scene: Scene, said: Said) -> Use | None:
+    """`frozen 20 lb, fridge at 38`, `thaw in a 3 degree fridge`: how cold the place is in which it thaws."""
+    low, high = _COLD_C
+    cold = low <= said.celsius(plausible_cold(said.value, scene.usual)) <= high
+    if not cold or scene.has("<safe>", "<ok>", "<out>", "<danger>") or scene.before_is(said.place, "<probe>"):
         return None
-    if said.bare and not (100 <= said.value <= 185 or scene.has("<place>", "<probe>", "<temperature>")):
-        return None
-    return "target" if scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
+    thaws = scene.has("<thaw>") or any(item.get("<state>") in _THAWS for item in scene.items)
+    beside = scene.nearest(said.place, "<cold_place>", reach=2.5) is not None
+    return "nothing" if beside and (thaws or scene.before.get("roast.state") in _THAWS) else None
+
+
+def _of_the_weather(scene: Scene, said: Said) -> Use | None:
+    """`on the buffet, a 35 degree day`."""
+    near = scene.nearest(said.place, "<weather>", reach=1.5)
+    return "nothing" if near is not None and said.value <= _HOT_DAY else None
+
+
+_HOT_DAY = 120
 
 
 def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
     oven = scene.nearest(said.place, "<oven>", "<convection>", reach=4.5)
     place = _place(scene, said)
     return "oven" if oven and said.oven_like and (not place or oven[0] <= place[0]) else None
-
-
-def _when_it_reaches(scene: Scene, said: Said) -> Use | None:
-    """`when will it hit 165`."""
-    place = _place(scene, said)
-    return "target" if place and scene.has("<when>") and scene.items[place[1]].words in _WILL_REACH else None
 
 
 def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
@@ -282,12 +251,11 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _held_in_heat,
     _behind_an_oven_word,
     _risen_in_the_rest,
-    _cook_to,
-    _cooked_at_its_end,
-    _wanted_end,
+    _a_wished_end,
+    _of_a_cold_place,
+    _of_the_weather,
     _beside_an_oven_word,
     _it_is_now,
-    _when_it_reaches,
     _beside_a_place_or_probe,
     _roasted_low,
     _held_at,

@@ -1,0 +1,100 @@
+"""The wished end of a roast among the temperatures of a line: `pull at 160`, `58 core`, `want 130`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Literal
+
+from turnspit.asking.grammar import Item
+from turnspit.asking.readers.temperature import Said, plausible_core
+from turnspit.asking.scene import Scene
+from turnspit.heat import roast
+
+Target = Literal["target", "oven"]
+# No oven roasts at less.
+_NO_OVEN_C = 80.0
+_WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
+
+
+def wished_end(scene: Scene, said: Said) -> Target | None:
+    """ "target" where the temperature is the end that is wished, "oven" where it is told like one but is too hot."""
+    return next((found for clue in _CLUES if (found := clue(scene, said)) is not None), None)
+
+
+def _cook_to(scene: Scene, said: Said) -> Target | None:
+    """`pull at 160`, `to 57`."""
+    wished = scene.before_is(said.place, "<target>")
+    # "is my chicken done at 158" asks.
+    if wished is not None and not (scene.items[wished].words == "done at" and scene.has("<can>")):
+        return "target" if said.core_like else "oven"
+    to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
+    return "target" if said.core_like and to is not None else None
+
+
+def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
+    """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
+    cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
+    if not cooks or scene.has("<place>", "<probe>") or not said.core_like:
+        return None
+    return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
+
+
+def _wanted_end(scene: Scene, said: Said) -> Target | None:
+    """`rib is at 105, want 130`; `need 130` may be portions."""
+    if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
+        return None
+    if said.bare and not (100 <= said.value <= 185 or scene.has("<place>", "<probe>", "<temperature>")):
+        return None
+    return "target" if scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
+
+
+def _when_it_reaches(scene: Scene, said: Said) -> Target | None:
+    """`when will it hit 165`."""
+    place = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
+    return "target" if place and scene.has("<when>") and scene.items[place[1]].words in _WILL_REACH else None
+
+
+_INTERNAL = ("internal", "temperatura in")
+_PROBED_TAGS = """
+<done> <done_word> <been_in> <started> <starts_now> <rest> <danger> <safe> <ok> <oven_left> <to_go> <out>
+<turkey_place>
+"""
+_PROBED = tuple(_PROBED_TAGS.split())
+_NOW = ("'now", "'ahora", "'currently", "'already", "'ya")
+_WELL_DONE_BIRD_C = 70.0
+
+
+def _core_of_an_order(scene: Scene, said: Said) -> Target | None:
+    """`lamb legs 2.6 kg, 58 core`: a raw roast with its weight has no core to read yet."""
+    if not said.core_like or not scene.has("<mass>") or scene.has(*_PROBED, *_NOW):
+        return None
+    near = scene.nearest(said.place, "<place>", "<probe>", reach=1.5)
+    if near is None or not all(map(_names_the_core, scene.items)):
+        return None
+    if scene.has("<clock>") and not scene.has("<meal>", "<serve>", "<start>"):
+        return None
+    hot = said.celsius(plausible_core(said.value, scene.usual)) >= _WELL_DONE_BIRD_C
+    return "target" if hot or _is_red(scene) else None
+
+
+def _names_the_core(item: Item) -> bool:
+    """No other place and no probe: `reads`, `is at` and `now` tell of one."""
+    core = item.get("<place>") == "centre" or item.words.startswith(_INTERNAL)
+    return core or not ("<place>" in item or "<probe>" in item)
+
+
+def _is_red(scene: Scene) -> bool:
+    """Whether beef, pork, lamb or veal is spoken of; a bird ends where it is safe."""
+    kinds = [str(item.tags["<roast>"]) for _, item in scene.find("<roast>")] or [scene.before.get("roast.kind", "")]
+    if any(item.get("<generic>") in ("beef", "pork", "lamb", "veal", "ham", "roast", "meat") for item in scene.items):
+        return True
+    return any(kind and not roast(kind).poultry for kind in kinds)
+
+
+_CLUES: tuple[Callable[[Scene, Said], Target | None], ...] = (
+    _cook_to,
+    _cooked_at_its_end,
+    _wanted_end,
+    _core_of_an_order,
+    _when_it_reaches,
+)

@@ -1,0 +1,71 @@
+"""A wished end is told from a reading, and the cold of a refrigerator or the heat of the day from both."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from turnspit.asking import ask
+from turnspit.asking.contract import Line
+from turnspit.asking.reading import flat, read_line
+
+NOW = datetime(2026, 11, 25, 9, 0, tzinfo=ZoneInfo("America/New_York"))
+
+
+def understood(text: str) -> dict[str, Any]:
+    return flat(read_line(Line(text, NOW), None).understood)
+
+
+@pytest.mark.parametrize(
+    ("text", "celsius"),
+    [
+        ("lamb legs 2.6kg x 9, boned and rolled, 58 core", 58),
+        ("veal loin 3kg boneless, 160 oven, 60 internal: mins?", 60),
+        ("rosbif 1,5 kg a 54 grados de corazon, horno 120", 54),
+        ("pork shoulder 2,8 kg 170 until 85 core", 85),
+        ("breast 150, target 160", 71.11),
+        ("rib core 48, want 54", 54),
+    ],
+)
+def test_end_that_is_wished_is_no_reading_of_it(text: str, celsius: float) -> None:
+    found = understood(text)
+    assert found["roast.target_c"] == celsius
+    assert found.get("reading.temperature_c") != celsius
+
+
+@pytest.mark.parametrize(
+    ("text", "celsius"),
+    [
+        ("lamb leg at 58 core now, how long", 58),
+        ("core temp 47, beef tenderloin", 47),
+        ("core 62 on the pork loin, done?", 62),
+    ],
+)
+def test_core_that_is_probed_is_no_wish(text: str, celsius: float) -> None:
+    found = understood(text)
+    assert found["reading.temperature_c"] == celsius
+    assert "roast.target_c" not in found
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "8kg frozen, fridge 4 deg",
+        "18 lb frozen, walkin at 38",
+        "pavo congelado 6 kilos, nevera a 4 grados",
+        "thaw 6 kg in a 3 degree fridge",
+    ],
+)
+def test_place_where_it_thaws_is_not_probed(text: str) -> None:
+    assert "reading.temperature_c" not in understood(text)
+    assert read_line(Line(text, NOW), None).intents == ("thaw",)
+
+
+@pytest.mark.parametrize("text", ["breast 150, target 160", "thigh 60 target 70"])
+def test_bird_whose_breast_or_thigh_is_named_is_never_taken_for_beef(text: str) -> None:
+    reply, _ = ask(Line(text, NOW), None, "one")
+    assert "beef" not in " ".join(reply.document()["assumptions"])
+    assert "165" in reply.document()["answer"]["headline"] or "74" in reply.document()["answer"]["headline"]
