@@ -62,9 +62,10 @@ def _side(item: str, covers: int) -> Answer:
     found = next(side for side in size_roast(SizeCase(covers=covers)).sides if side.item == item)
     measure = {"us_cups": "volume", "lb": "mass"}.get(found.basis, "pieces")
     dish = Message(f"asking-dish-{item}")
+    measure += "-about" if found.low == found.high else ""
     return Answer(
         headline=Message(f"asking-size-side-{measure}", dish=dish, covers=covers, low=found.low, high=found.high),
-        lines=(Message("asking-size-side-recipe", dish=dish),),
+        lines=(Message("asking-size-side-recipe", dish=dish, covers=covers),),
         reasons=sources_line([found.source]),
         next=(
             Message("asking-next-scale-gravy"),

@@ -40,10 +40,14 @@ CAUTIONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "spatchcock": ("raw-juices",),
         "truss": ("raw-juices",),
         "breast_down": ("raw-juices",),
+        "gravy_burnt": ("allergens",),
+        "gravy_lumpy": ("hot-hold",),
+        "gravy_salty": ("allergens",),
+        "gravy_thin": ("allergens", "hot-hold"),
         "crisp": ("no-washing", "raw-juices"),
     }
 )
-"""The rules that a technique touches; that the thermometer decides stands under each."""
+"""The rules that a technique touches; that the thermometer decides stands under each that is about the roast."""
 
 
 def answer(enquiry: Enquiry) -> Answer:
@@ -69,7 +73,7 @@ def answer(enquiry: Enquiry) -> Answer:
 def _cautions(name: str) -> list[Caution]:
     return [
         *(caution(rule, "warn") for rule in CAUTIONS.get(name, ())),
-        caution("thermometer-decides", "info"),
+        *([] if name.startswith("gravy") else [caution("thermometer-decides", "info")]),
     ]
 
 

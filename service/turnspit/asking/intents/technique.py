@@ -5,7 +5,7 @@ from __future__ import annotations
 from turnspit.asking.intents.piece import Piece
 
 # These are told as a worry and want advice unasked.
-_WORRIES = frozenset(("smoke", "too_dark"))
+_WORRIES = frozenset(("smoke", "too_dark", "gravy_thin", "gravy_salty", "gravy_lumpy", "gravy_burnt"))
 _ASKING = ("'or", "'o", "'need", "'why", "'worth", "'better", "'tips", "'como", "'que", "<help>")
 _OPENS = ("what", "which", "how", "where", "should", "que", "cual", "como", "donde")
 _MEASURED = ("<when>", "<how_long>", "<temperature_read>", "<done>", "<probe_where>", "<rest>")
