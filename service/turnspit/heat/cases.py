@@ -21,6 +21,7 @@ Medium = Literal["air", "water", "ice_bath"]
 Packaging = Literal["bag", "mould", "wrap"]
 Cover = Literal["none", "foil", "lid", "bag"]
 RestPlace = Literal["board", "foil", "cupboard"]
+PlatterCover = Literal["none", "foil"]
 Pan = Literal["any", "dark", "light", "glass"]
 Floats = NDArray[np.float64]
 
@@ -43,12 +44,43 @@ class OvenStep:
 
 
 @dataclass(frozen=True, slots=True)
+class Platter:
+    """The meat once carved: slices `depth_mm` (5 to 100) deep on a platter, bare or under foil, it cold or warm.
+
+    `served_c`: below it the meat is no longer warm to eat (30 to 60; 45 is common practice, no source).
+    """
+
+    depth_mm: float = 25.0
+    cover: PlatterCover = "none"
+    warmed: bool = False
+    served_c: float = 45.0
+
+
+@dataclass(frozen=True, slots=True)
+class PlatterForecast:
+    """The carved meat as it cools in the room, from the end of the rest on.
+
+    `carved_c` is its temperature when carved, `warm_min` how long it stays above `platter.served_c` (two hours where
+    it is still warm then). `clock_left_min`: what the rest has left of the two hours out of the heat; after them it
+    is chilled or thrown away. `curve_c` holds three percentiles of the mean of the slices, (3, len(curve_min)).
+    """
+
+    platter: Platter
+    carved_c: Spread
+    warm_min: Spread
+    clock_left_min: float
+    curve_min: Floats = field(default_factory=lambda: np.empty(0), repr=False)
+    curve_c: Floats = field(default_factory=lambda: np.empty((3, 0)), repr=False)
+
+
+@dataclass(frozen=True, slots=True)
 class RoastCase:
     """One roast and its oven. `mass_kg` is one piece; `count` pieces share the oven with air between them.
 
     `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`. `preheated`: the oven
     is hot when the roast goes in. `openings_min`: the minutes at which the door is opened, to baste or to look.
     `pan` is what it lies in or over: dark or enamelled, light and bright, glass, or any (not told, as in all charts).
+    `platter`: how it is carved after the rest, where that is asked.
     It rests on a board in the room, under foil, or in a cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
     the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
     """
@@ -72,6 +104,7 @@ class RoastCase:
     rest_place: RestPlace = "board"
     oven_vapour_pa: float = 5000.0
     pan: Pan = "any"
+    platter: Platter | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +130,7 @@ class RoastForecast:
     curve_c: Mapping[str, Floats] = field(default_factory=dict, repr=False)
     history_min: Floats = field(default_factory=lambda: np.empty(0), repr=False)
     history_c: Mapping[str, Floats] = field(default_factory=dict, repr=False)
+    platter: PlatterForecast | None = None
     calibration: Calibration = "shape only"
     assumptions: tuple[Message, ...] = ()
     cautions: tuple[Caution, ...] = ()

@@ -94,13 +94,13 @@ class Cook:
 
     def rest(
         self, start: State, columns: Columns, rest_min: float, longest: float = REST_STEP
-    ) -> tuple[Floats, Floats]:
-        """The rest in the room of `columns` from `start` on: seconds, and core temperatures (times, columns)."""
+    ) -> tuple[Floats, Floats, State]:
+        """The rest in the room of `columns` from `start` on: seconds, core temperatures (times, columns), the end."""
         resting = self.body.part(columns)
         times_s = _times(resting, longest, rest_min * 60.0)
         room, boils_c = self.around.columns(columns).room(self.rest_place), self.around.boiling_c
         history = march(resting, start, room, times_s, boils_c=boils_c)
-        return history.times_s, np.minimum(history.core_c, boils_c)
+        return history.times_s, np.minimum(history.core_c, boils_c), history.end
 
 
 def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Cook:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import get_args
 
 from turnspit.errors import Impossible, OutOfRange
-from turnspit.heat.cases import Cover, OvenStep, Pan, RestPlace, RoastCase, State
+from turnspit.heat.cases import Cover, OvenStep, Pan, Platter, PlatterCover, RestPlace, RoastCase, State
 from turnspit.heat.given import (
     check_draws,
     check_number,
@@ -55,10 +55,19 @@ def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) 
             f"give it in C, {low_c:g} to {high_c:g} (is that Fahrenheit?); meat gets no hotter than boiling water"
         )
         OutOfRange.check(name, given_c, low_c, high_c, way_out)
+    if case.platter is not None:
+        _check_platter(case.platter)
     if case.stuffed and row.stuffing is None:
         raise Impossible("stuffed", True, f"is not for {row.kind}", "bake the stuffing apart")
     if case.stuffed and case.state != "thawed":
         raise Impossible("stuffed", True, "cannot be while it is frozen", "thaw it first, or bake the stuffing apart")
+
+
+def _check_platter(platter: Platter) -> None:
+    check_number("platter.depth_mm", platter.depth_mm, 5.0, 100.0, "give how deep the slices lie in mm, 5 to 100")
+    check_number("platter.served_c", platter.served_c, 30.0, 60.0, "give what is still warm to eat in C, 30 to 60")
+    check_word("platter.cover", platter.cover, get_args(PlatterCover))
+    check_yes("platter.warmed", platter.warmed)
 
 
 def _check_start(case: RoastCase) -> None:
@@ -120,6 +129,8 @@ def _check_kinds(case: RoastCase) -> None:
     check_word("state", case.state, get_args(State))
     check_word("rest_place", case.rest_place, get_args(RestPlace))
     check_word("pan", case.pan, get_args(Pan))
+    if case.platter is not None and not isinstance(case.platter, Platter):
+        raise Impossible("platter", case.platter, "is no platter", "give a Platter, or None")
     for minute in check_several("openings_min", case.openings_min):
         check_real("openings_min", minute)
     for step in check_several("oven", case.oven):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,7 +13,7 @@ from numpy.typing import NDArray
 from turnspit.heat.cases import Cover, Pan, RestPlace, RoastCase
 from turnspit.heat.crowding import shown
 from turnspit.heat.ensemble import Members
-from turnspit.heat.material import Floats
+from turnspit.heat.material import Floats, Material
 from turnspit.heat.oven import FAN_W_M2K, ROOM_C, Oven, Stretch
 from turnspit.heat.properties import composition, material
 from turnspit.heat.roasts import RoastRow, Station
@@ -27,12 +28,13 @@ ROOM_VAPOUR_PA = 1000.0
 REST_W_M2K = 6.0
 """Free convection about a body of 15 cm that is 55 K above the room: 1.32 (dT/D)^(1/4) = 5.8."""
 CUPBOARD_C = 60.0
+CUT_WETNESS, CUT_CRUST_KG_M2 = 0.5, 0.3
+"""Cut meat is wetter than the outside of a cooked joint (0.2, fitted; chill_surface.WETNESS), drier than free water,
+and dries as it stands. Assumed: no cooling of carved meat at table has been published that we could find."""
 FROZEN_C, HARD_FROZEN_C, PART_FROZEN_CORE_C, PART_FROZEN_SKIN_C = -18.0, -2.5, -3.0, 2.0
 ICE_LENGTH = {"thawed": 1.0, "part_frozen": 1.03, "frozen": 1.08}
 """Ice in the cavity and the joints of a bird keeps heat out from inside; the factor on the radius is set by the
 federal rule that a frozen bird takes at least half as long again (docs/heat.md)."""
-STUFFING_C = 10.0
-STUFFING_CAPACITY, STUFFING_W_MK = 2.2e6, 0.40
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +112,20 @@ class Surroundings:
             wetness=cover.evaporation,
         )
 
+    def platter(self, members: Members, cover: Cover, area: float) -> HotAir:
+        """The room around carved meat, one column a member, each m2 of it with `area` m2 of cut surface."""
+        over, first = COVERS[cover], slice(members.count)
+        return HotAir(
+            air_c=self.room_c[first],
+            wall_c=self.room_c[first],
+            convection=area * over.convection * self.rest_w_m2k[first],
+            radiation=area * over.radiation * RADIATION,
+            crust_kg_m2=area * CUT_CRUST_KG_M2 * members["crust"],
+            vapour_pa=ROOM_VAPOUR_PA,
+            pressure_pa=self.pressure_pa,
+            wetness=over.evaporation * CUT_WETNESS,
+        )
+
     def columns(self, chosen: NDArray[np.intp]) -> Surroundings:
         """The same for some of the columns."""
         names = ("still_w_m2k", "fan_w_m2k", "radiation", "crust_kg_m2", "error_c", "room_c", "rest_w_m2k")
@@ -121,13 +137,11 @@ def prepare(
 ) -> tuple[Body, State, Surroundings]:
     """The columns of every place (one after the other, each with all members), their start and their surroundings."""
     radii, exponents = _shapes(case, places, members)
-    meat = material(composition(row.composition))
-    meat = replace(meat, conductivity=np.tile(meat.conductivity * members["conductivity"], len(places)))
     cells = CELLS if case.state == "thawed" and not case.stuffed else CELLS_FINE
-    body = Body(radii * _length_factor(case, row), exponents, meat, cells)
+    body = Body(radii * _length_factor(case, row), exponents, meat(row, members, len(places)), cells)
     start_c = _start_c(case, body, np.tile(members["start"], len(places)))
     if any(place.core for place in places):
-        body, start_c = _stuffed(body, start_c, np.repeat([place.core for place in places], members.count))
+        body, start_c = inlaid(body, start_c, np.repeat([place.core for place in places], members.count), STUFFING)
     return body, body.state(start_c), _surroundings(case, row, members, len(places))
 
 
@@ -163,19 +177,41 @@ def _start_c(case: RoastCase, body: Body, spread_k: Floats) -> Floats:
     return np.broadcast_to(np.maximum(case.start_c + spread_k, -1.0), (body.cells, body.columns))
 
 
-def _stuffed(body: Body, start_c: Floats, core: Floats) -> tuple[Body, Floats]:
-    """Stuffing in the inner share `core` of a column's radius: its own capacity, conductivity and start."""
-    faces = body.faces()[:, None]
-    inside = np.clip((core - faces[:-1]) / (faces[1:] - faces[:-1]), 0.0, 1.0)
-    meat = body.material
+def meat(row: RoastRow, members: Members, places: int = 1) -> Material:
+    """What the roast is made of, each member's conductivity its own, for columns place by place."""
+    stuff = material(composition(row.composition))
+    return replace(stuff, conductivity=np.tile(stuff.conductivity * members["conductivity"], places))
+
+
+class Filling(NamedTuple):
+    """What lies in the inner part of a column: capacity in J/(m3 K), conductivity in W/(m K), temperature in C."""
+
+    capacity: float
+    conductivity: float
+    start_c: float
+
+
+STUFFING = Filling(2.2e6, 0.40, 10.0)
+
+
+def inlaid(body: Body, start_c: Floats, core: Floats, filling: Filling) -> tuple[Body, Floats]:
+    """The columns with `filling` in the inner share `core` of their radius, and their temperatures."""
+    inside = inner_share(body, core)
+    outer = body.material
     mixed = replace(
-        meat,
-        capacity=meat.capacity + inside * (STUFFING_CAPACITY - meat.capacity),
-        conductivity=meat.conductivity + inside * (STUFFING_W_MK - meat.conductivity),
-        conductivity_slope=meat.conductivity_slope * (1.0 - inside),
-        latent=meat.latent * (1.0 - inside),
+        outer,
+        capacity=outer.capacity + inside * (filling.capacity - outer.capacity),
+        conductivity=outer.conductivity + inside * (filling.conductivity - outer.conductivity),
+        conductivity_slope=outer.conductivity_slope * (1.0 - inside),
+        latent=outer.latent * (1.0 - inside),
     )
-    return replace(body, material=mixed), start_c + inside * (STUFFING_C - start_c)
+    return replace(body, material=mixed), start_c + inside * (filling.start_c - start_c)
+
+
+def inner_share(body: Body, core: Floats) -> Floats:
+    """How much of each cell lies within the inner share `core` of its column's radius, (cells, columns)."""
+    faces = body.faces()[:, None]
+    return np.asarray(np.clip((core - faces[:-1]) / (faces[1:] - faces[:-1]), 0.0, 1.0))
 
 
 def _surroundings(case: RoastCase, row: RoastRow, members: Members, stations: int) -> Surroundings:

@@ -24,7 +24,9 @@ NO_REST_MIN = 1 / 60
 
 @dataclass(frozen=True, slots=True)
 class Pulled:
-    """The pull at `pull_c` and the rest: (stations, members) per array; `rest_c` is (times, stations, members)."""
+    """The pull at `pull_c` and the rest: (stations, members) per array; `rest_c` is (times, stations, members).
+
+    `state` is that of all columns when pulled, `rested` at the end of the rest."""
 
     pull_c: float
     reached_s: Floats
@@ -32,6 +34,7 @@ class Pulled:
     state: State
     rest_s: Floats
     rest_c: Floats
+    rested: State
 
     @property
     def peak_c(self) -> Floats:
@@ -46,8 +49,8 @@ def pull(cooked: Cook, pull_c: float, rest_min: float) -> Pulled:
     stations = len(cooked.places)
     every = np.arange(stations * cooked.members)
     state = cooked.at(np.tile(ready_s, stations), every)
-    rest_s, core_c = cooked.rest(state, every, max(rest_min, NO_REST_MIN))
-    return Pulled(pull_c, reached_s, ready_s, state, rest_s, core_c.reshape(-1, stations, cooked.members))
+    rest_s, core_c, rested = cooked.rest(state, every, max(rest_min, NO_REST_MIN))
+    return Pulled(pull_c, reached_s, ready_s, state, rest_s, core_c.reshape(-1, stations, cooked.members), rested)
 
 
 def advised_pull_c(cooked: Cook, pulled: Pulled, target_c: float) -> float:
@@ -71,7 +74,7 @@ def _median_peaks(cooked: Cook, pulls_c: Floats, tried: int, rest_min: float) ->
     stations, pulls = len(cooked.places), len(pulls_c)
     ready_s = np.concatenate([cooked.reached_s(pull)[:, :tried].max(axis=0) for pull in pulls_c.tolist()])
     columns = (np.arange(stations)[:, None] * cooked.members + np.tile(np.arange(tried), pulls)).ravel()
-    _, core_c = cooked.rest(cooked.at(np.tile(ready_s, stations), columns), columns, rest_min, TRIED_STEP)
+    _, core_c, _ = cooked.rest(cooked.at(np.tile(ready_s, stations), columns), columns, rest_min, TRIED_STEP)
     least_c = core_c.max(axis=0).reshape(stations, pulls, tried).min(axis=0)
     return median(least_c)
 

@@ -45,6 +45,8 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
         said.append(Message("heat-altitude", altitude_m=case.altitude_m))
     if case.rest_min > 0.0:
         said.append(Message(f"heat-rest-{case.rest_place}", rest_min=case.rest_min))
+    if case.platter is not None:
+        said.append(Message("heat-platter", mm=case.platter.depth_mm, served_c=case.platter.served_c))
     return tuple(said)
 
 
@@ -79,6 +81,8 @@ def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> 
         said.append(caution("beef-lamb-time-table" if intact else "meat-145", "warn"))
     if case.stuffed:
         said.append(caution("stuffing-165", "warn"))
+    if case.platter is not None:
+        said.append(caution("two-hours", "info"))
     if case.pan == "glass":
         said.append(caution("glass-pan", "info"))
     if case.state != "thawed":

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
+from turnspit.heat.carving import on_platter
 from turnspit.heat.cases import RoastCase, RoastForecast
 from turnspit.heat.cook import cook
 from turnspit.heat.ensemble import draw
@@ -48,6 +49,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
         curve_c=MappingProxyType({name: curve_c[:, :, i] for i, name in enumerate(names)}),
         history_min=cooked.times_s / 60.0,
         history_c=MappingProxyType({name: cooked.core_c[:, i] for i, name in enumerate(names)}),
+        platter=on_platter(case.platter, cooked, pulled, row, members) if case.platter else None,
         calibration=row.calibration,
         assumptions=assumptions(case, row),
         cautions=cautions(case, row, target_c, pull_c),

@@ -7,8 +7,8 @@ from typing import Annotated, Any, Self
 from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
-from turnspit.heat import MEMBERS, SEED, OvenStep, RoastCase, RoastForecast
-from turnspit.heat.cases import Calibration, Cover, Floats, Pan, RestPlace, State
+from turnspit.heat import MEMBERS, SEED, OvenStep, Platter, PlatterForecast, RoastCase, RoastForecast
+from turnspit.heat.cases import Calibration, Cover, Floats, Pan, PlatterCover, RestPlace, State
 from turnspit.words import Reader, say
 
 Members = Annotated[Whole, Field(ge=1, le=1024, description="Members of the ensemble.")]
@@ -40,6 +40,15 @@ class OvenStepBody(Body):
     cover: Cover = "none"
 
 
+class PlatterBody(Body):
+    """The meat once carved, at the end of the rest."""
+
+    depth_mm: Number = Field(default=25, description="How deep the slices lie.")
+    cover: PlatterCover = "none"
+    warmed: Yes = Field(default=False, description="The platter is warm.")
+    served_c: Number = Field(default=45, description="Below it the meat is no longer warm to eat.")
+
+
 class ForecastBody(ReaderFields):
     """A roast, its oven, and the temperature it is wanted at."""
 
@@ -60,6 +69,7 @@ class ForecastBody(ReaderFields):
     pan: Pan = Field(
         default="any", description="Dark, light or glass; any as in the published charts, which tell none."
     )
+    platter: PlatterBody | None = Field(default=None, description="Given: how the meat cools once it is carved.")
     members: Members = MEMBERS
     seed: Seed = SEED
 
@@ -77,8 +87,28 @@ class ForecastBody(ReaderFields):
             openings_min=tuple(self.openings_min),
             rest_place=self.rest_place,
             pan=self.pan,
+            platter=Platter(**self.platter.model_dump()) if self.platter else None,
             members=self.members,
             seed=self.seed,
+        )
+
+
+class PlatterGiven(Given):
+    """The carved meat as it cools in the room."""
+
+    carved_c: Q = Field(description="The mean of the meat when it is carved.")
+    warm_min: Q = Field(description="How long it stays above `served_c`; 120 where it is still warm after two hours.")
+    clock_left_min: float = Field(description="What the rest has left of the two hours out of the heat.")
+    curve: list[dict[str, Any]] = Field(description="`minute` after carving, and `meat_c`.")
+
+    @classmethod
+    def of(cls, forecast: PlatterForecast) -> Self:
+        """From the heat room's answer."""
+        return cls(
+            carved_c=Q.of(forecast.carved_c, 1),
+            warm_min=Q.of(forecast.warm_min, 1),
+            clock_left_min=round(forecast.clock_left_min, 1),
+            curve=curve("minute", forecast.curve_min, {"meat_c": forecast.curve_c}),
         )
 
 
@@ -91,6 +121,7 @@ class ForecastGiven(Given):
     peak_c: dict[str, Q] = Field(description="The highest of each station in the rest.")
     loss_fraction: Q = Field(description="Share of the mass that evaporates and drips.")
     curve: list[dict[str, Any]] = Field(description="`minute`, and per station `<station>_c`.")
+    platter: PlatterGiven | None = None
     calibration: Calibration
     assumptions: list[str]
     cautions: list[CautionGiven]
@@ -105,6 +136,7 @@ class ForecastGiven(Given):
             peak_c={station: Q.of(peak, 1) for station, peak in forecast.peak_c.items()},
             loss_fraction=Q.of(forecast.loss_fraction, 4),
             curve=curve("minute", forecast.curve_min, {f"{k}_c": v for k, v in forecast.curve_c.items()}),
+            platter=PlatterGiven.of(forecast.platter) if forecast.platter else None,
             calibration=forecast.calibration,
             assumptions=[say(message, reader) for message in forecast.assumptions],
             cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],

@@ -39,6 +39,7 @@ heat-chill-usual-shape = Only the mass was told, so the usual proportions were t
 heat-rest-board = Rests { SPAN($rest_min) } on a board in a room of about { TEMPERATURE(21) }.
 heat-rest-foil = Rests { SPAN($rest_min) } under loose foil in a room of about { TEMPERATURE(21) }.
 heat-rest-cupboard = Rests { SPAN($rest_min) } in a cupboard of about { TEMPERATURE(60) }.
+heat-platter = Carved when it has rested, and laid { LENGTH($mm) } deep on a platter; it counts as warm down to { TEMPERATURE($served_c) }. No measured cooling of carved meat stands behind that; two hours after the oven it is chilled, warm or not.
 heat-cold-oven = The oven is cold when the roast goes in and heats up with it.
 heat-cover = A cover changes heat and moisture in ways not measured here; its direction is sure, its size is not.
 heat-openings = The door is opened { $count ->

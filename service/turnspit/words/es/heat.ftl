@@ -39,6 +39,7 @@ heat-chill-usual-shape = Solo se dio el peso; se tomaron las proporciones usuale
 heat-rest-board = Reposa { SPAN($rest_min) } sobre una tabla en un cuarto a unos { TEMPERATURE(21) }.
 heat-rest-foil = Reposa { SPAN($rest_min) } bajo papel de aluminio suelto en un cuarto a unos { TEMPERATURE(21) }.
 heat-rest-cupboard = Reposa { SPAN($rest_min) } en un armario a unos { TEMPERATURE(60) }.
+heat-platter = Se trincha tras el reposo y se dispone con { LENGTH($mm) } de grosor en una fuente; cuenta como caliente hasta { TEMPERATURE($served_c) }. No hay mediciones publicadas de carne trinchada que lo respalden; dos horas después del horno va a la nevera, esté caliente o no.
 heat-cold-oven = El horno está frío cuando entra el asado y se calienta con él.
 heat-cover = Una tapa cambia el calor y la humedad de un modo no medido aquí; la dirección es segura, el tamaño no.
 heat-openings = La puerta se abre { $count ->
