@@ -11,12 +11,12 @@ from turnspit.asking.tokens import Number
 # Exact by definition (the yard and pound agreement of 1959; the gallon of 231 cubic inches).
 KG = {"lb": 0.45359237, "kg": 1.0, "g": 0.001, "oz": 0.028349523125}
 LITRES = {
-    "mL": 0.001, "L": 1.0, "tsp": 0.00492892159375, "tbsp": 0.01478676478125, "cup": 0.2365882365,
+    "mL": 0.001, "cL": 0.01, "L": 1.0, "tsp": 0.00492892159375, "tbsp": 0.01478676478125, "cup": 0.2365882365,
     "floz": 0.0295735295625, "pint": 0.473176473, "quart": 0.946352946, "gal": 3.785411784, "stick": 0.118294118,
 }  # fmt: skip
-METRES = {"cm": 0.01, "in": 0.0254, "ft": 0.3048, "m": 1.0, "mile": 1609.344}
+METRES = {"mm": 0.001, "cm": 0.01, "in": 0.0254, "ft": 0.3048, "m": 1.0, "mile": 1609.344}
 US_UNITS = frozenset(("lb", "oz", "tsp", "tbsp", "cup", "floz", "pint", "quart", "gal", "degF", "in", "ft", "mile"))
-METRIC_UNITS = frozenset(("kg", "g", "mL", "L", "degC", "cm", "m"))
+METRIC_UNITS = frozenset(("kg", "g", "mL", "L", "degC", "mm", "cm", "m", "cL"))
 
 
 @dataclass(frozen=True, slots=True)
