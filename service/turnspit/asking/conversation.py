@@ -20,7 +20,7 @@ class Conversation:
     use; `day` (ISO date, "" for none) is a day said without a time, `meal` its meal; `shelved` holds, by path, what
     another subject set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that
     the last answer was about: the question and what amended it. `technique` is the one that the last answer was
-    about.
+    about, `said` the paths that the last line gave.
     """
 
     id: str
@@ -39,6 +39,7 @@ class Conversation:
     lone: float | None = None
     meal: str = ""
     technique: str = ""
+    said: tuple[str, ...] = ()
     children: int = 0
     non_eaters: int = 0
 
@@ -61,6 +62,7 @@ class Conversation:
             "lone": self.lone,
             "meal": self.meal,
             "technique": self.technique,
+            "said": list(self.said),
             "children": self.children,
             "non_eaters": self.non_eaters,
         }
@@ -69,6 +71,6 @@ class Conversation:
     def from_document(cls, document: Mapping[str, Any]) -> Conversation:
         """The conversation that `document` was made from; keys that an older one lacks take their defaults."""
         known = {name: document[name] for name in cls.__dataclass_fields__ if name in document}
-        for name in ("intents", "lines"):
+        for name in ("intents", "lines", "said"):
             known[name] = tuple(known.get(name, ()))
         return cls(**known)

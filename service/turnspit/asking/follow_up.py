@@ -13,6 +13,7 @@ from turnspit.asking.contract import Intent
 from turnspit.asking.conversation import Conversation
 from turnspit.asking.readers.amount import target_unit
 from turnspit.asking.readers.clock import Clock
+from turnspit.asking.readers.correction import is_slip
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS
 from turnspit.asking.readers.moment import at_clock, next_after
 from turnspit.asking.scene import Scene
@@ -142,7 +143,7 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     if now == "dinner":
         # A conversion that stood aside is done with.
         old = {path: value for path, value in old.items() if path.split(".")[0] not in _APART}
-    merged = _merged(old, said, intents, scene.has("<changes>"))
+    merged = _merged(old, said, intents, scene)
     moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
 
@@ -177,7 +178,9 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
         return False
     if not scene.values:
         goes_on = asked == before.intents and not scene.has(*_ASKS)
-        adds = scene.has("<amend>", "<covers>") or (scene.has(*_DETAILS) and len(scene.items) <= _LONGEST_ASIDE)
+        adds = scene.has("<amend>", "<covers>", "<repair>") or (
+            scene.has(*_DETAILS) and len(scene.items) <= _LONGEST_ASIDE
+        )
         return goes_on or (not asked and adds)
     if not asked or asked == before.intents:
         return True
@@ -197,12 +200,12 @@ def _tags(scene: Scene) -> set[str]:
     return {tag for item in scene.items for tag in item.tags}
 
 
-def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...], changes: bool) -> dict[str, Any]:
+def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...], scene: Scene) -> dict[str, Any]:
     kind, was = said.get("roast.kind"), old.get("roast.kind")
-    if was is None and changes and "roast.mass_kg" not in said:
+    if was is None and scene.has("<changes>") and "roast.mass_kg" not in said:
         # `how about a goose` after a bird that was taken for a turkey is another roast.
         was = "turkey"
-    if kind is not None and was is not None and kind != was:
+    if kind is not None and was is not None and kind != was and not is_slip(scene):
         old = {path: value for path, value in old.items() if not path.startswith("roast.")}
     if "reading.temperature_c" in said:
         old = {p: v for p, v in old.items() if p not in ("readings", "reading.at", "reading.temperature_c")}
@@ -232,6 +235,7 @@ def _kept(
         "shelved": dict(shelved),
         "lone": lone_number(scene),
         "meal": "" if "serve_at" in merged else meal,
+        "said": tuple(scene.values),
         "technique": scene.hints.get("technique", ""),
         "children": children,
         "non_eaters": non_eaters,

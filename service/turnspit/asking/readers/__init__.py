@@ -14,6 +14,9 @@ from turnspit.asking.readers import (
     bare,
     brine,
     clock,
+    company,
+    correction,
+    counts,
     covers,
     cues,
     day,
@@ -27,10 +30,10 @@ from turnspit.asking.readers import (
     numbers,
     oven,
     pieces,
-    repair,
     roast,
     temperature,
     volume,
+    weight,
 )
 
 GRAMMARS = (
@@ -41,8 +44,9 @@ GRAMMARS = (
     length.grammar,
     pieces.grammar,
     covers.grammar,
+    company,
+    counts.grammar,
     clock.grammar,
-    repair.grammar,
     duration.grammar,
     day.number_grammar,
     covers.for_grammar,
@@ -50,6 +54,7 @@ GRAMMARS = (
     cues.grammar,
 )
 ROLES = (
+    correction.read,
     oven.read,
     altitude.read,
     degrees.read,
@@ -58,5 +63,6 @@ ROLES = (
     moment.read,
     diners.read,
     roast.read,
+    weight.read,
     bare.read,
 )

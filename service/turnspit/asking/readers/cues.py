@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
@@ -84,6 +85,7 @@ def _minimum_temperature(_: str) -> str:
     return "what_temp"
 
 
+_MOST_BIRDS = 6
 _NEGATED = {"thawed": "frozen", "frozen": "thawed"}
 
 
@@ -124,7 +126,9 @@ def _i_put_in(*_: object) -> str:
 
 
 @grammar.rule(
-    f"if|when|should|do|can|could|must|once i|we put|stick|pop <mass>? {_IT} in|<start>", gives="<start>", keeps=True
+    f"if|when|should|do|can|could|must|once|would|will|shall i|we put|stick|pop <mass>? {_IT} in|<start>",
+    gives="<start>",
+    keeps=True,
 )
 def _if_i_put_in(*_: object) -> str:
     return "start"
@@ -198,3 +202,20 @@ def _recipe_in_half(*_: object) -> float:
 @grammar.rule(f"cut|chop {_IT} in half", f"half|halve|halving of? {_IT}", gives="<halved>", keeps=True)
 def _halved(*_: str) -> str:
     return "halved"
+
+
+@grammar.rule(
+    "<one_more> <roast>|<generic>|one|ones|of", "<one_more> <mass>? <roast>|<generic>", gives="<another>", keeps=True
+)
+def _a_second_bird(*_: object) -> int:
+    return 1
+
+
+@grammar.rule("<covers> <mass>? <roast>|<generic>", gives="<another>")
+def _one_more_bird(more: Covers, *_: object) -> int | None:
+    return more.more if 0 < more.more <= _MOST_BIRDS else None
+
+
+@grammar.rule("<generic> (|, <fresh>", gives="<roast>")
+def _ham_fresh(meat: str, _: object) -> str | None:
+    return "fresh_ham" if meat == "ham" else None
