@@ -9,7 +9,7 @@ from typing import Any
 
 from turnspit.api.schemas.lists import OrderGiven
 from turnspit.message import Message, Value
-from turnspit.words import Reader, keys, say
+from turnspit.words import Reader, say
 from turnspit.words.days import day_heading, day_name, short_day
 from turnspit.words.measures import clock, when
 
@@ -96,8 +96,10 @@ def allergen_told(name: str, reader: Reader) -> str:
 
 def unknown_told(name: str, reader: Reader) -> str:
     """What a check took at its less safe value: in words, or a place of probing as it was written."""
-    key = f"form-unknown-{name}"
-    return say(Message(key), reader) if key in keys("en") else name
+    try:
+        return say(Message(f"form-unknown-{name}"), reader)
+    except KeyError:
+        return name
 
 
 def _kept(given: Mapping[str, Any], *names: str) -> dict[str, Any]:
