@@ -12,6 +12,7 @@ from turnspit.asking.intents.asked import ASKED
 from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
 from turnspit.asking.intents.technique import technique
 from turnspit.asking.intents.told import TOLD
+from turnspit.asking.grammar import Item
 from turnspit.asking.scene import Scene
 
 # Intents that a question of technique stands in the place of.
@@ -109,12 +110,24 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     return [row for row in found if row[0] not in drop] or found
 
 
+_ENDS = ("<break>", "<and_sign>", "'and", "'y")
+
+
+def _asks(items: list[Item]) -> bool:
+    return any(tag in item for item in items for tag in (*QUESTION_WORDS, "<can>", "'how"))
+
+
 def _pieces(scene: Scene) -> list[tuple[int, int]]:
     starts = [0]
     for place, item in enumerate(scene.items):
         if not place:
             continue
-        opens = any(tag in item.tags for tag in QUESTION_WORDS)
+        before = scene.items[starts[-1] : place]
+        asked = _asks(before)
+        ended = any(tag in before[-1] for tag in _ENDS) and not any("'between" in one for one in before)
+        opens = any(tag in item.tags for tag in QUESTION_WORDS) and ("<plan>" in item or asked or ended)
+        # "brine it how long, roast it how long": a comma ends what asks.
+        opens = opens or (asked and ended)
         if not opens and ("<can>" in item.tags or item.words in ("how", "what", "which", "should", "como", "que")):
             opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words in ("and", "y")
         if "<brined>" in item and item.words == "and brine":

@@ -126,6 +126,8 @@ def _done_word(piece: Piece) -> bool:
 
 
 def _plan(piece: Piece) -> bool:
+    if _when_done(piece):
+        return False
     if piece.has("<plan>"):
         return True
     return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
@@ -148,7 +150,13 @@ def _roast_time(piece: Piece) -> bool:
     return piece.has("<how_long>", "<oven_temp>") or (piece.has("<what_temp>") and piece.has("<cook>", "<oven>"))
 
 
+def _recipe(piece: Piece) -> bool:
+    """`have you got a gravy recipe`: one of ours, for so many where that is said."""
+    return piece.has("<recipe>") and piece.has("<subject>", "<ingredient>") and not (piece.has("<brine>") or piece.said("serve_at"))
+
+
 ASKED: tuple[tuple[Intent, Callable[[Piece], bool]], ...] = (
+    ("scale", _recipe),
     ("size", _size),
     ("leftovers", _leftovers),
     ("safety", safety),

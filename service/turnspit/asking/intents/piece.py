@@ -91,4 +91,4 @@ class Piece:
     @property
     def asks(self) -> bool:
         """Whether a question word opens or fills it."""
-        return self.has(*QUESTION_WORDS, "<can>", "'what", "'whats", "'how", "'which", "'?")
+        return self.is_asked or self.has(*QUESTION_WORDS, "<can>", "'what", "'whats", "'how", "'which", "'?")
