@@ -24,6 +24,8 @@ def answer(enquiry: Enquiry) -> Answer:
     """The recipe that was pasted or named, the amount that was given, else the factor alone."""
     recipe = _recipe(enquiry)
     factor = _factor(enquiry, recipe)
+    if factor is None and topic_of(enquiry.line, "recipe") == "recipe":
+        recipe, factor = _one_of_ours(enquiry, recipe)
     if factor is None and enquiry.said("amount.item") is not None:
         return _asked_what_is_needed(enquiry) if recipe is None else _by_what_there_is(enquiry, recipe)
     if factor is None:
@@ -67,6 +69,18 @@ def _recipe(enquiry: Enquiry) -> Recipe | None:
         # "From 6 to 15" is said of the cook's own recipe.
         return None
     return read_starter(dish).recipe if dish and enquiry.said("amount.item") is None else None
+
+
+def _one_of_ours(enquiry: Enquiry, recipe: Recipe | None) -> tuple[Recipe | None, float | None]:
+    """ "A gravy recipe": the starter recipe as it stands, or for so many where only one number was said."""
+    from turnspit.recipes import read_starter
+
+    dish, servings = topic_of(enquiry.text, "dishes"), enquiry.said("scale.from")
+    if recipe is None and dish and servings:
+        recipe = read_starter(dish).recipe
+    if recipe is None or recipe.makes is None:
+        return recipe, None
+    return recipe, 1.0 if servings is None else servings / float(recipe.makes.usual)
 
 
 def _factor(enquiry: Enquiry, recipe: Recipe | None) -> float | None:
