@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 
 from turnspit.asking.grammar import Item
 from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.held import MOMENTS, Held, held
 from turnspit.asking.readers.measures import KG, LITRES
 from turnspit.asking.readers.moment import at_clock, next_after
@@ -53,6 +54,7 @@ def read(scene: Scene) -> None:
     _one_more(scene)
     if not is_slip(scene) or len(scene.items) > 2 * _SHORT:
         return
+    _children(scene)
     _number(scene)
     _clock(scene)
     _temperature(scene)
@@ -60,6 +62,16 @@ def read(scene: Scene) -> None:
     _unit(scene)
     _cut(scene)
     _place(scene)
+
+
+def _children(scene: Scene) -> None:
+    """`only 2 kids`, of 10 adults and 4 children: the grown-ups stay."""
+    children, non_eaters = scene.apart
+    for place, item in scene.find("<covers>", unused=True):
+        said: Covers = item.tags["<covers>"]
+        if children and said.count and said.count == said.kids:
+            scene.put("covers", scene.before["covers"] - children + said.kids, "correction: the children", place)
+            scene.hints["apart"] = (said.kids, non_eaters)
 
 
 def _number(scene: Scene) -> None:

@@ -31,9 +31,12 @@ CORRECTS = ("<repair>", "<second_thought>", "<denied>", "<wrong>")
 # How many items that are no mere fillers may stand between a value and the mark that corrects it.
 _REACH = {"<repair>": 8, "<second_thought>": 1, "<denied>": 4, "<wrong>": 1}
 _FILLERS = ("<soft>", "<break>", "<at>", "<for>", "<repair>", "<second_thought>", "'-", "'no", "'but", "'its", "'the")
+# "not before 6" denies nothing.
+_BEHIND_NOT = ("<soft>", "<for>", "<hour_at>", "'at", "'the")
 _OF_A_RECIPE = frozenset(("<recipe>", "<scale>", "<says>", "<ingredient>"))
-# A number this much larger or smaller than one said before still corrects it, where it stands nearest.
-_NEAR = 1.6
+# A number this much larger or smaller than one said before still corrects it where it stands nearest, and where it is
+# the only one up to so much.
+_NEAR, _FAR = 1.6, 4.0
 
 
 def mend(items: list[Item]) -> list[Item]:
@@ -91,18 +94,22 @@ def _same(one: Item, other: Item) -> bool:
 
 
 def _deny(items: list[Item], mark: int) -> None:
-    """`18 not 16`, `not a duck, a goose`: what is denied is taken out."""
-    denied = _value_from(items, mark + 1)
+    """`18 not 16`, `not a duck, a goose`: what is denied is taken out, and its like stands in its place."""
+    denied = _value_from(items, mark + 1, _BEHIND_NOT)
     if denied is None:
         return
     stands = _like(items, denied, _before(items, mark, _REACH["<denied>"]))
-    if stands is None:
-        stands = _like(items, denied, _behind(items, denied, _REACH["<denied>"]))
-    if stands is None:
+    if stands is not None:
+        if _bare(items[stands]) and not _bare(items[denied]):
+            items[stands] = _corrected(items[denied], items[stands])
+        _take_out(items, mark, denied)
         return
-    if _bare(items[stands]) and not _bare(items[denied]):
-        items[stands] = _corrected(items[denied], items[stands])
-    _take_out(items, mark, denied)
+    stands = _like(items, denied, _behind(items, denied, _REACH["<denied>"]))
+    if stands is not None:
+        later = _corrected(items[denied], items[stands])
+        del items[stands]
+        items.insert(denied + 1, later)
+        _take_out(items, mark, denied)
 
 
 def _wrong(items: list[Item], mark: int) -> None:
@@ -143,12 +150,12 @@ def _walk(items: list[Item], places: range, reach: int) -> Iterator[int]:
                 return
 
 
-def _value_from(items: list[Item], at: int) -> int | None:
+def _value_from(items: list[Item], at: int, fillers: tuple[str, ...] = _FILLERS) -> int | None:
     """The value that stands at a place, over fillers."""
     for place in range(at, min(at + 6, len(items))):
         if _is_value(items[place]) or _unit(items[place]):
             return place
-        if not any(tag in items[place] for tag in _FILLERS):
+        if not any(tag in items[place] for tag in fillers):
             return None
     return None
 
@@ -179,7 +186,10 @@ def _like(items: list[Item], place: int, others: Iterator[int]) -> int | None:
             elif _bare(found) and nth == 0 and far(size(item), size(found)) <= 2 * _NEAR:
                 return other
     near = next((other for other, times in sizes if times <= _NEAR), None)
-    return near if near is not None else min(sizes, key=lambda row: row[1], default=(None,))[0]
+    if near is not None:
+        return near
+    other, times = min(sizes, key=lambda row: row[1], default=(None, math.inf))
+    return other if times <= _FAR else None
 
 
 def _is_part(item: Item, other: Item) -> bool:
