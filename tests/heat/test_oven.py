@@ -43,3 +43,10 @@ def test_an_opening_cools_the_oven_and_it_recovers() -> None:
 def test_the_first_setting_holds_from_the_start() -> None:
     (stretch,) = stretches(replace(CASE, oven=(OvenStep(10.0, 180.0),)))
     assert stretch.start_s == 0.0
+
+
+def test_a_basting_cools_more_than_a_look() -> None:
+    _, looked = stretches(replace(CASE, openings_min=(30.0,)))
+    _, basted = stretches(replace(CASE, bastings_min=(30.0,)))
+    assert basted.air_c(1900.0) < looked.air_c(1900.0) < 163.0
+    assert len(stretches(replace(CASE, openings_min=(30.0,), bastings_min=(30.0, 60.0)))) == 3

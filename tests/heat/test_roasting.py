@@ -365,3 +365,29 @@ def test_foil_all_along_slows_a_turkey_lid_and_bag_speed_it() -> None:
         for cover in ("foil", "none", "lid", "bag")
     )
     assert bag < lid < bare < foil
+
+
+def test_each_basting_costs_more_than_a_look_and_is_told() -> None:
+    shut, looked, basted = (
+        median_min(replace(TURKEY, **{name: (60.0, 90.0, 120.0)} if name else {}))
+        for name in ("", "openings_min", "bastings_min")
+    )
+    assert shut + 1.0 < looked + 1.0 < basted < shut + 20.0
+    forecast = forecast_roast(replace(TURKEY, bastings_min=(60.0,), members=1))
+    assert "heat-bastings" in {message.key for message in forecast.assumptions}
+    with pytest.raises(Impossible, match="bastings_min"):
+        forecast_roast(replace(TURKEY, bastings_min=("often",)))  # type: ignore[arg-type]
+
+
+def test_what_rests_in_its_wrapping_rises_most() -> None:
+    rises = [forecast_roast(replace(TURKEY, rest_place=place)).peak_c["breast"].p50 for place in ("board", "wrapped")]
+    assert rises[0] < rises[1]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_may_start_in_the_hottest_household_oven(kind: str) -> None:
+    row = roast(kind)
+    hot = RoastCase(kind, row.usual_mass_kg, oven=(OvenStep(0.0, 260.0), OvenStep(20.0, 163.0)), members=8)
+    forecast = forecast_roast(hot)
+    assert forecast.ready_min.p50 < median_min(replace(hot, oven=(OvenStep(0.0, 163.0),)))
+    assert "heat-oven-extrapolated" in {message.key for message in forecast.assumptions}

@@ -20,7 +20,15 @@ from turnspit.heat.cases import (
     ThawMethod,
 )
 from turnspit.heat.chill import depth_for, forecast_chill
-from turnspit.heat.inverse import Sensitivity, largest_mass_kg, minutes_to_allow, oven_for, sensitivities
+from turnspit.heat.inverse import (
+    Sensitivity,
+    Trade,
+    largest_mass_kg,
+    minutes_to_allow,
+    oven_for,
+    sensitivities,
+    trades,
+)
 from turnspit.heat.roasting import forecast_roast
 from turnspit.heat.roasts import KINDS, RoastRow, Station, roast
 from turnspit.heat.thaw import forecast_thaw
@@ -43,6 +51,7 @@ __all__ = [
     "ThawCase",
     "ThawForecast",
     "ThawMethod",
+    "Trade",
     "depth_for",
     "forecast_chill",
     "forecast_roast",
@@ -52,4 +61,5 @@ __all__ = [
     "oven_for",
     "roast",
     "sensitivities",
+    "trades",
 ]

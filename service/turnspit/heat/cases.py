@@ -20,7 +20,7 @@ Shape = Literal["slab", "cylinder", "brick", "bird", "pot"]
 Medium = Literal["air", "water", "ice_bath"]
 Packaging = Literal["bag", "mould", "wrap"]
 Cover = Literal["none", "foil", "lid", "bag"]
-RestPlace = Literal["board", "foil", "cupboard"]
+RestPlace = Literal["board", "foil", "wrapped", "cupboard"]
 PlatterCover = Literal["none", "foil"]
 Pan = Literal["any", "dark", "light", "glass"]
 Floats = NDArray[np.float64]
@@ -78,10 +78,12 @@ class RoastCase:
     """One roast and its oven. `mass_kg` is one piece; `count` pieces share the oven with air between them.
 
     `target_c` defaults to the roast's own (the safe minimum for birds), `pull_c` to `target_c`. `preheated`: the oven
-    is hot when the roast goes in. `openings_min`: the minutes at which the door is opened, to baste or to look.
+    is hot when the roast goes in. `openings_min`: the minutes at which the door is opened to look, `bastings_min`: to
+    baste.
     `pan` is what it lies in or over: dark or enamelled, light and bright, glass, or any (not told, as in all charts).
     `platter`: how it is carved after the rest, where that is asked.
-    It rests on a board in the room, under foil, or in a cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
+    It rests on a board in the room, under loose foil, still wrapped in the foil or bag it was roasted in, or in a
+    cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
     the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
     """
 
@@ -101,6 +103,7 @@ class RoastCase:
     seed: int = SEED
     preheated: bool = True
     openings_min: tuple[float, ...] = ()
+    bastings_min: tuple[float, ...] = ()
     rest_place: RestPlace = "board"
     oven_vapour_pa: float = 5000.0
     pan: Pan = "any"

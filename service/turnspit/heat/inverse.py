@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from typing import Literal
 
-from turnspit.errors import Impossible, OutOfRange
+from turnspit.errors import Impossible, OutOfRange, TurnspitError
 from turnspit.heat.cases import OvenStep, RoastCase
 from turnspit.heat.cook import cook
 from turnspit.heat.ensemble import one_at_a_time, priors
@@ -14,6 +15,8 @@ from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasting import ends_c, forecast_roast
 from turnspit.heat.roasts import RoastRow, roast
 
+Change = Literal["hotter", "cooler", "later"]
+HOTTER_K, LATER_K = 20.0, 3.0
 SEARCH_MEMBERS = 64
 """Enough for a quantile to 2 min; the same draws at every trial, so the search sees a smooth function."""
 
@@ -92,9 +95,59 @@ def sensitivities(case: RoastCase) -> tuple[Sensitivity, ...]:
     return tuple(sorted(found, key=lambda one: -one.swing_min))
 
 
+@dataclass(frozen=True, slots=True)
+class Trade:
+    """What a change does to the median roast: minutes and loss (a share of the mass, and kg a piece) over the case's.
+
+    `change` is "hotter" or "cooler" (every setting by HOTTER_K) or "later" (pulled LATER_K further on).
+    """
+
+    change: Change
+    by_k: float
+    ready_min: float
+    loss_fraction: float
+    loss_kg: float
+
+
+def trades(case: RoastCase) -> tuple[Trade, ...]:
+    """What a hotter oven, a cooler one and a later pull cost in juice and save in time, where the row allows them.
+
+    The same members stand behind both sides of each difference. Raises as `forecast_roast` does.
+    """
+    row = roast(case.kind)
+    _, pull_c = ends_c(case, row)
+    few = replace(case, members=min(case.members, SEARCH_MEMBERS), platter=None)
+    now = forecast_roast(few)
+    changed: dict[Change, tuple[float, RoastCase]] = {
+        "hotter": (HOTTER_K, _warmer_oven(few, HOTTER_K)),
+        "cooler": (-HOTTER_K, _warmer_oven(few, -HOTTER_K)),
+        "later": (LATER_K, replace(few, pull_c=pull_c + LATER_K)),
+    }
+    found = []
+    for change, (by_k, other) in changed.items():
+        try:
+            then = forecast_roast(other)
+        except TurnspitError:
+            continue  # past what the row or boiling water allows
+        more = then.loss_fraction.p50 - now.loss_fraction.p50
+        found.append(Trade(change, by_k, then.ready_min.p50 - now.ready_min.p50, more, more * case.mass_kg))
+    return tuple(found)
+
+
+def _warmer_oven(case: RoastCase, by_k: float) -> RoastCase:
+    """The case with every setting that is not off changed by `by_k`."""
+    return replace(
+        case,
+        oven=tuple(
+            replace(step, temperature_c=step.temperature_c + by_k) if step.temperature_c >= OFF_BELOW_C else step
+            for step in case.oven
+        ),
+    )
+
+
 def _ready_min(case: RoastCase, certainty: float) -> float:
     OutOfRange.check("certainty", certainty, 0.01, 0.99, "give a share of the members, 0.5 or 0.9")
-    forecast = forecast_roast(replace(case, members=min(case.members, SEARCH_MEMBERS)))
+    forecast = forecast_roast(replace(case, members=min(case.members, SEARCH_MEMBERS), platter=None))
     return forecast.ready_quantile_min(certainty)
 
 

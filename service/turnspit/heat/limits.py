@@ -90,10 +90,14 @@ def _check_start(case: RoastCase) -> None:
 def _check_oven(case: RoastCase, row: RoastRow) -> None:
     if not case.oven:
         raise Impossible("oven", "()", "has no setting", "give at least one")
-    for name, given, most in (("oven", case.oven, SETTINGS_MOST), ("openings_min", case.openings_min, OPENINGS_MOST)):
+    for name, given, most in (
+        ("oven", case.oven, SETTINGS_MOST),
+        ("openings_min", case.openings_min, OPENINGS_MOST),
+        ("bastings_min", case.bastings_min, OPENINGS_MOST),
+    ):
         if len(given) > most:
             raise OutOfRange(name, len(given), f"entries are above {most}", "give fewer")
-    for minute in case.openings_min:
+    for minute in (*case.openings_min, *case.bastings_min):
         OutOfRange.check("openings_min", minute, 0.0, LAST_MIN, "give minutes from when it goes in")
     low_c, high_c = row.oven_c_range
     first_min = min(step.from_min for step in case.oven)
@@ -131,8 +135,9 @@ def _check_kinds(case: RoastCase) -> None:
     check_word("pan", case.pan, get_args(Pan))
     if case.platter is not None and not isinstance(case.platter, Platter):
         raise Impossible("platter", case.platter, "is no platter", "give a Platter, or None")
-    for minute in check_several("openings_min", case.openings_min):
-        check_real("openings_min", minute)
+    for name in ("openings_min", "bastings_min"):
+        for minute in check_several(name, getattr(case, name)):
+            check_real(name, minute)
     for step in check_several("oven", case.oven):
         if not isinstance(step, OvenStep):
             raise Impossible("oven", step, "is no setting", "give OvenStep values")

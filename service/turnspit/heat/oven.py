@@ -18,6 +18,9 @@ RISE_S, FALL_S, OFF_S = 360.0, 480.0, 3000.0
 OPENING_K, OPENING_S = 30.0, 300.0
 """An opened door cools air and walls together by so much, and so they recover: each costs about 2 min (common
 practice, no source)."""
+BASTING_K = 40.0
+"""A basting leaves some 0.1 kg/m2 on the skin; what boils it off is the heat that air so much cooler would not give
+while it recovers (0.1 kg/m2 2.33 MJ/kg over 19.25 W/m2K and 300 s)."""
 FAN_W_M2K = 18.0
 """Convection with a fan: between the total of 33 W/m2K reported for a fan oven (Feyissa et al. 2009, from memory)
 and the kitchen rule that a fan is worth some 20 C."""
@@ -43,9 +46,10 @@ class Stretch:
         """Air temperature at `time_s`, without the thermostat's error."""
         return self.set_c + (self.from_c - self.set_c) * math.exp((self.start_s - time_s) / self.lag_s)
 
-    def opened(self, time_s: float) -> Stretch:
-        """What remains of the stretch after the door was opened at `time_s`."""
-        return replace(self, start_s=time_s, from_c=self.air_c(time_s) - OPENING_K, lag_s=min(self.lag_s, OPENING_S))
+    def opened(self, time_s: float, *, basted: bool) -> Stretch:
+        """What remains of the stretch after the door was opened at `time_s`, to baste or only to look."""
+        from_c = self.air_c(time_s) - OPENING_K - (BASTING_K if basted else 0.0)
+        return replace(self, start_s=time_s, from_c=from_c, lag_s=min(self.lag_s, OPENING_S))
 
 
 def stretches(case: RoastCase) -> tuple[Stretch, ...]:
@@ -53,11 +57,12 @@ def stretches(case: RoastCase) -> tuple[Stretch, ...]:
     steps = sorted(case.oven, key=lambda step: step.from_min)
     first = replace(steps[0], from_min=0.0)
     settings = {_second(step.from_min): step for step in (first, *steps[1:])}
-    openings = {_second(minute) for minute in case.openings_min} - settings.keys()
+    bastings = {_second(minute) for minute in case.bastings_min} - settings.keys()
+    openings = bastings | {_second(minute) for minute in case.openings_min} - settings.keys()
     found: list[Stretch] = []
     for time_s in sorted(settings.keys() | openings):
         if time_s in openings:
-            found.append(found[-1].opened(time_s))
+            found.append(found[-1].opened(time_s, basted=time_s in bastings))
             continue
         step = settings[time_s]
         off = step.temperature_c < OFF_BELOW_C

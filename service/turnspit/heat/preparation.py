@@ -56,6 +56,8 @@ COVERS: Mapping[Cover, Covering] = MappingProxyType(
 )
 """Foil and lid keep radiation out and steam in, a bag mostly the steam. Foil slows, lid and bag speed a turkey (FSIS,
 Turkey from Farm to Table); by how much is not published."""
+WRAPPED = Covering(0.7, 0.6, 0.03)
+"""Left to rest in the foil or bag that it was roasted in: next to no steam gets away (no source)."""
 PANS: Mapping[Pan, float] = MappingProxyType({"any": 1.0, "dark": 1.09, "glass": 1.09, "light": 0.91})
 """Radiation over that of a pan not told. The underside, a third of the surface, sees the pan, and the pan the oven: a
 dark or glass one (emissivity 0.9) passes on 0.58 of what the walls would give, a bright one (0.15) 0.13. That dark
@@ -99,7 +101,7 @@ class Surroundings:
 
     def room(self, place: RestPlace) -> HotAir:
         """Where the roast rests."""
-        cover = COVERS["foil" if place == "foil" else "none"]
+        cover = COVERS["foil"] if place == "foil" else WRAPPED if place == "wrapped" else COVERS["none"]
         around_c = self.room_c + (CUPBOARD_C - ROOM_C if place == "cupboard" else 0.0)
         return HotAir(
             air_c=around_c,

@@ -26,6 +26,8 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
         said.append(Message("heat-cover"))
     if case.openings_min:
         said.append(Message("heat-openings", count=len(case.openings_min)))
+    if case.bastings_min:
+        said.append(Message("heat-bastings", count=len(case.bastings_min)))
     if case.count > 1:
         said.append(Message("heat-count", count=case.count, mass_kg=case.mass_kg))
     if case.count > household_pieces(case.mass_kg):

@@ -38,10 +38,15 @@ heat-chill-thick = Taken to be thick, so that it hardly moves by itself as it co
 heat-chill-usual-shape = Only the mass was told, so the usual proportions were taken: { LENGTH($mm) } across.
 heat-rest-board = Rests { SPAN($rest_min) } on a board in a room of about { TEMPERATURE(21) }.
 heat-rest-foil = Rests { SPAN($rest_min) } under loose foil in a room of about { TEMPERATURE(21) }.
+heat-rest-wrapped = Rests { SPAN($rest_min) } still wrapped as it was roasted, in a room of about { TEMPERATURE(21) }; so it goes on heating the most.
 heat-rest-cupboard = Rests { SPAN($rest_min) } in a cupboard of about { TEMPERATURE(60) }.
 heat-platter = Carved when it has rested, and laid { LENGTH($mm) } deep on a platter; it counts as warm down to { TEMPERATURE($served_c) }. No measured cooling of carved meat stands behind that; two hours after the oven it is chilled, warm or not.
 heat-cold-oven = The oven is cold when the roast goes in and heats up with it.
 heat-cover = A cover changes heat and moisture in ways not measured here; its direction is sure, its size is not.
+heat-bastings = It is basted { $count ->
+    [one] once
+   *[other] { $count } times
+}; each costs about { SPAN(4) }, half for the door and half for what dries off again.
 heat-openings = The door is opened { $count ->
     [one] once
    *[other] { $count } times

@@ -38,10 +38,15 @@ heat-chill-thick = Se toma como espeso, que apenas se mueve solo al enfriarse. U
 heat-chill-usual-shape = Solo se dio el peso; se tomaron las proporciones usuales: { LENGTH($mm) } de grosor.
 heat-rest-board = Reposa { SPAN($rest_min) } sobre una tabla en un cuarto a unos { TEMPERATURE(21) }.
 heat-rest-foil = Reposa { SPAN($rest_min) } bajo papel de aluminio suelto en un cuarto a unos { TEMPERATURE(21) }.
+heat-rest-wrapped = Reposa { SPAN($rest_min) } envuelto tal como se asó, en una habitación a unos { TEMPERATURE(21) }; así es como más sigue subiendo.
 heat-rest-cupboard = Reposa { SPAN($rest_min) } en un armario a unos { TEMPERATURE(60) }.
 heat-platter = Se trincha tras el reposo y se dispone con { LENGTH($mm) } de grosor en una fuente; cuenta como caliente hasta { TEMPERATURE($served_c) }. No hay mediciones publicadas de carne trinchada que lo respalden; dos horas después del horno va a la nevera, esté caliente o no.
 heat-cold-oven = El horno está frío cuando entra el asado y se calienta con él.
 heat-cover = Una tapa cambia el calor y la humedad de un modo no medido aquí; la dirección es segura, el tamaño no.
+heat-bastings = Se rocía { $count ->
+    [one] una vez
+   *[other] { $count } veces
+}; cada una cuesta unos { SPAN(4) }, la mitad por la puerta y la mitad por lo que vuelve a secarse.
 heat-openings = La puerta se abre { $count ->
     [one] una vez
    *[other] { $count } veces
