@@ -82,6 +82,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     to_what_end = whole.has("<core_temp>") and not whole.has("<temperature_read>")
     if "safety" in names and "doneness" in names and (to_what_end or not whole.has("<done>", "<probe_where>")):
         drop.add("doneness")
+    if "safety" in names and whole.danger == "warm_holding":
+        # "keep it warm until 8 when it's done at 6".
+        drop.add("doneness")
     if "safety" in names:
         # "pulled at 158, resting, is it safe": that it rests is told, not asked.
         drop |= {name for name, piece in found if name == "carve" and not piece.asks}
@@ -106,7 +109,8 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if "leftovers" in names:
         drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS)}
     if (names - drop) & _HAVE_THEIR_HOURS:
-        drop |= {"roast_time" for name, piece in found if name == "roast_time" and not piece.has("<cook>", "<takes>")}
+        timed = whole.said("oven.temperature_c")
+        drop |= {name for name, piece in found if name == "roast_time" and not (timed or piece.has("<cook>", "<takes>"))}
     return [row for row in found if row[0] not in drop] or found
 
 

@@ -25,7 +25,11 @@ def _size(piece: Piece) -> bool:
         return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
-    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or piece.said("serve_at"):
+    if piece.follows("<how_much>", "<covers>") and piece.scene.has("<roast>", "<generic>") and not piece.has("<brine>"):
+        return True
+    if piece.has("<weigh>") and piece.said("covers") and not piece.said("roast.mass_kg"):
+        return True
+    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or (piece.said("serve_at") and not piece.is_asked):
         return False
     return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
 
@@ -34,7 +38,7 @@ def _carve(piece: Piece) -> bool:
     if piece.has("<yield>"):
         return not piece.has("<keep>")
     if piece.has("<when>") and piece.has("<carve>"):
-        return True
+        return not _carves_to_plan(piece)
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
 
 
@@ -48,6 +52,9 @@ def _leftovers(piece: Piece) -> bool:
     )
     if hours >= DAYS_OLD_H and eaten and not piece.said("roast.state"):
         return True
+    if piece.has("<how_long>") and piece.scene.has("<cooked>") and piece.scene.has("<cold_place>"):
+        # "cooked turkey. fridge. how many days".
+        return not piece.has("<cook>", "<thaw>", "<raw>")
     if piece.has("<out>") or (0 < hours < DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
     if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
@@ -78,6 +85,8 @@ def _thaw(piece: Piece) -> bool:
         return False
     if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
         return True
+    if _ready_to_roast(piece):
+        return True
     if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
         return True
     # "brine it 16 hours in cold water" thaws nothing.
@@ -86,8 +95,18 @@ def _thaw(piece: Piece) -> bool:
     return bool(thaws) and not (piece.has("<no_thaw>") or in_brine)
 
 
+def _ready_to_roast(piece: Piece) -> bool:
+    """`frozen goose in the fridge since sunday, is it ready`, `how many hours til thawed`: not of the oven."""
+    until = ("'til", "'till", "'until", "'be", "'hasta")
+    if any(piece.scene.before_is(place, *until) is not None for place in piece.places("<state>")):
+        return piece.has("<how_long>", "<when>", "<done>")
+    if not piece.has("<done>") or piece.said("reading.temperature_c", "oven.temperature_c", "start_at"):
+        return False
+    return piece.of_frozen or (piece.has("<state>") and not piece.said("serve_at"))
+
+
 def _brine(piece: Piece) -> bool:
-    if not piece.asks and piece.said("serve_at", "start_at"):
+    if not piece.asks and not piece.has("'or", "'o") and piece.said("serve_at", "start_at"):
         return False
     if piece.has("<brine>"):
         return True
@@ -105,8 +124,15 @@ def _when_done(piece: Piece) -> bool:
     return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
 
 
+def _longer_than_usual(piece: Piece) -> bool:
+    """`without thawing, how much longer?`: longer than others take, where nothing roasts yet."""
+    longer = any("<done>" in item and item.words.endswith("longer") for item in piece.items)
+    roasts = piece.scene.has("<temperature_read>", "<been_in>", "<started>") or piece.talk_of == "doneness"
+    return longer and not roasts and (piece.of_frozen or piece.scene.has("<no_thaw>", "<stuffed>"))
+
+
 def _doneness(piece: Piece) -> bool:
-    if _when_done(piece):
+    if _when_done(piece) or _longer_than_usual(piece):
         return False
     if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True
@@ -118,23 +144,30 @@ def _doneness(piece: Piece) -> bool:
 
 
 def _done_word(piece: Piece) -> bool:
-    if piece.has("<place>") and piece.asks and not piece.has("<subject>"):
+    if piece.follows("<cooked>", "<roast>", "<generic>", "<subject>"):
+        return False
+    if piece.has("<place>") and piece.asks and not (piece.has("<subject>") or piece.said("covers")):
         return True
     if piece.hours >= DAYS_OLD_H:
         return False
     return piece.has("<done_word>") and not piece.said("serve_at")
 
 
+def _carves_to_plan(piece: Piece) -> bool:
+    """`chicken 1.9kg for 6:15, when do I carve`: a step of the dinner."""
+    return piece.has("<when>") and piece.has("<carve>") and piece.said("serve_at") and piece.said("roast.mass_kg")
+
+
 def _plan(piece: Piece) -> bool:
     if _when_done(piece):
         return False
-    if piece.has("<plan>"):
+    if piece.has("<plan>") or _carves_to_plan(piece):
         return True
     return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
 
 
 def _roast_time(piece: Piece) -> bool:
-    if _when_done(piece):
+    if _when_done(piece) or _longer_than_usual(piece):
         return True
     if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True

@@ -57,6 +57,10 @@ class Piece:
                 return True
         return False
 
+    def places(self, tag: str) -> list[int]:
+        """Where in the line the items of this piece stand that carry the tag."""
+        return [self.start + at for at, item in enumerate(self.items) if tag in item]
+
     @property
     def only_counts(self) -> bool:
         """`..., how many?`: nothing but the question."""
