@@ -16,7 +16,7 @@ _TOKEN = re.compile(
     r"(?P<date>\d{4}-\d{1,2}-\d{1,2})"
     r"|(?P<hm>\d{1,2}:\d{2})(?!\d)"
     r"|(?P<span>\d{1,2}h\d{2})(?!\d)"
-    r"|(?P<ordinal>\d{1,2}(?:st|nd|rd|th))\b"
+    r"|(?P<ordinal>\d{1,2}(?:st|nd|rd|th)\b|(?<=\bthe )\d{1,2}\.(?=\s))"
     r"|(?P<fraction>\d{1,2}/\d{1,4})(?!\d)"
     r"|(?P<digits>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?|\.\d+)"
     r"|(?P<word>[a-z]+(?:'[a-z]+)*)"
@@ -101,7 +101,7 @@ def _number_item(kind: str, word: str, start: int, end: int, before: list[Item])
             tags["<fraction>"] = tags["<number>"] = Number(top / bottom)
         tags["<slashed>"] = (top, bottom)
     elif kind == "ordinal":
-        tags["<ordinal>"] = int(word[:-2])
+        tags["<ordinal>"] = int(word.rstrip("stndrh."))
     elif kind == "date":
         tags["<date>"] = tuple(int(part) for part in word.split("-"))
     else:

@@ -32,6 +32,11 @@ def count(said: Number | float) -> int | None:
     return int(value) if value == int(value) and 0 < value <= MOST else None
 
 
+def is_plural(noun: str) -> bool:
+    """Whether a noun names several: `3 geese` counts, `at 3 goose` does not."""
+    return noun.endswith(("s", "geese"))
+
+
 @grammar.rule(f"<number> x|* {_ROAST}", "<number> @ <mass>", gives="<count>", keeps=True)
 def _six_times(how_many: Number | float, _: object) -> int | None:
     return count(how_many)

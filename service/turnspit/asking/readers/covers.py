@@ -26,6 +26,8 @@ grammar = Grammar("<covers>")
 for_grammar = Grammar("<covers>")
 _MOST = 10_000_000
 _MOST_AT_TABLE = 99
+_FARTHEST = 60
+_MOST_SERVED = 600
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -79,8 +81,10 @@ def _recipe_far_up(*values: object) -> FromTo | None:
 
 
 @grammar.rule("from|de <number> <people>? to|a <number> <people>?", gives="<from_to>")
-def _from_to(first: Number | float, _: str | None, last: Number | float, __: str | None) -> FromTo:
-    return FromTo(number(first).value, number(last).value)
+def _from_to(first: Number | float, _: str | None, last: Number | float, __: str | None) -> FromTo | None:
+    low, high = number(first).value, number(last).value
+    # "de 2,2 a 190" is a weight and an oven.
+    return FromTo(low, high) if low == int(low) and high <= _FARTHEST * max(low, 1) else None
 
 
 @grammar.rule(
@@ -225,8 +229,8 @@ def _a_crowd(_: str, value: Number | float) -> Covers | None:
 
 @for_grammar.rule("serve|serving|sirvo <number>", gives="<covers>", keeps=True)
 def _serve(value: Number | float) -> Covers | None:
-    # "serve 40" is people, "serve 7" an hour.
-    return covers(number(value).value) if number(value).value > 12 else None
+    # "serve 40" is people, "serve 7" and "serve 1845" are hours.
+    return covers(number(value).value) if 12 < number(value).value < _MOST_SERVED else None
 
 
 @for_grammar.rule("<for> <number>", gives="<covers>")

@@ -10,13 +10,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
-from turnspit.asking.readers.clock import Clock, digits_clock
-from turnspit.asking.readers.clock import clock as clock_of
-from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.bare_clock import clocks
+from turnspit.asking.readers.clock import Clock
 from turnspit.asking.readers.day import Day
-from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
-from turnspit.asking.tokens import Number
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
 _ROLES = {
@@ -42,14 +39,17 @@ def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
     for place, _ in scene.find("<starts_now>"):
         scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
-    clocks = _clocks(scene)
-    claims = _claims(scene, [place for place, _ in clocks])
-    times = [_role(scene, place, clock, claims) for place, clock in clocks]
+    times_told = clocks(scene)
+    claims = _claims(scene, [place for place, _ in times_told])
+    times = [_role(scene, place, clock, claims) for place, clock in times_told]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
     ranked = sorted(
         times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
     )
     for found in ranked:
+        if found.role in (_START, _STARTED) and scene.nearest(found.place, "<habit>", reach=5) is not None:
+            # "my grandmother always put hers in at six".
+            continue
         _put(scene, found, _day_for(found, days, times))
     if days and not times:
         scene.hints["day"] = days[0][1].on(scene.now.date())
@@ -59,79 +59,6 @@ def read(scene: Scene) -> None:
 def _of_guests(scene: Scene, found: _Time) -> bool:
     """When the guests come is the hour of dinner only where no other is said."""
     return found.cue is not None and scene.items[found.cue].get("<serve>") == "arrive"
-
-
-def _clocks(scene: Scene) -> list[tuple[int, Clock]]:
-    found = []
-    for place, item in enumerate(scene.items):
-        if place in scene.used:
-            continue
-        if "<clock>" in item:
-            found.append((place, item.tags["<clock>"]))
-        elif "<from_to>" in item and scene.before_is(place, "<meal>", "<serve>") is not None:
-            moved = clock_of(item.tags["<from_to>"].high)
-            if moved is not None:
-                found.append((place, moved))
-        elif "<duration>" in item and scene.before_is(place, "<meal>", "<serve>", "<at>") is not None:
-            clock = _hour_h(item.tags["<duration>"])
-            if clock is not None:
-                found.append((place, clock))
-        elif "<covers>" in item and _for_an_hour(scene, place, item.tags["<covers>"]):
-            found.append((place, Clock(item.tags["<covers>"].count)))
-        elif "<number>" in item:
-            clock = bare_clock(scene, place)
-            if clock is not None:
-                found.append((place, clock))
-    return found
-
-
-def _for_an_hour(scene: Scene, place: int, covers: Covers) -> bool:
-    """`when do I put it in for 6`: an hour."""
-    start = scene.before_is(place, "<start>", "<plan>")
-    asked = start is not None and (scene.has("<when>") or scene.items[start].words.startswith(("when", "what time")))
-    return asked and not covers.sure and not covers.more and 1 <= covers.count <= 12
-
-
-def is_plural(noun: str) -> bool:
-    """Whether a noun names several: `3 geese` counts, `at 3 goose` does not."""
-    return noun.endswith(("s", "geese"))
-
-
-def _hour_h(duration: Duration) -> Clock | None:
-    """`dinner 20h`: an hour of the day, not twenty hours."""
-    return (
-        Clock(int(duration.hours), 0, "", "24h") if duration.unit == "h" and duration.hours in range(13, 24) else None
-    )
-
-
-def bare_clock(scene: Scene, place: int) -> Clock | None:
-    """A bare number as a clock time, where the word before it makes it one."""
-    said = scene.items[place].tags["<number>"]
-    cue = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<at>", "'to", "'for", "<when_day>")
-    if cue is None:
-        return _military(scene, place, said)
-    if scene.after_is(place, "<place>", "<people>", "<mass_unit>", "<oven>", "<percent>") is not None:
-        return None
-    counted = scene.after_is(place, "<roast>")
-    if counted is not None and is_plural(scene.items[counted].words):
-        return None
-    clock = digits_clock(said)
-    if clock is None:
-        return None
-    if said.value <= 24 and said.value == int(said.value):
-        return clock
-    if "<when_day>" in scene.items[cue] and len(said.digits) == _MILITARY:
-        return clock if clock.minute % 5 == 0 else None
-    if "<hour_at>" in scene.items[cue] and said.spoken is not None:
-        return clock
-    cues = ("<meal>", "<serve>", "<started>", "<when_day>")
-    meal = scene.before_is(cue, *cues) if "<at>" in scene.items[cue] else cue
-    if meal is not None and "<when_day>" in scene.items[meal] and "." not in said.digits:
-        # "tomorrow at 250" is an oven's.
-        return None
-    if meal is not None and not any(tag in scene.items[meal] for tag in cues):
-        return None
-    return clock if meal is not None and clock.minute % 5 == 0 else None
 
 
 _BESIDE = ("<meal>", "<serve>", "<started>", "<start>")
@@ -155,17 +82,8 @@ def _claims(scene: Scene, places: list[int]) -> dict[int, int]:
     return claims
 
 
-_MILITARY = 4
 # Dangers that have lasted since a time that is told.
 _STOOD = ("warm_holding", "power_cut", "cooling")
-
-
-def _military(scene: Scene, place: int, said: Number) -> Clock | None:
-    """`1900 service`: four digits just before a meal."""
-    if len(said.digits) != _MILITARY or scene.after_is(place, "<meal>", "<serve>") is None:
-        return None
-    clock = digits_clock(said)
-    return clock if clock is not None and clock.minute % 5 == 0 else None
 
 
 def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Time:
@@ -211,10 +129,9 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
         scene.put("start_at", at.isoformat(), "moment: went in at", *places, keep=True)
     elif found.role == _START:
         at = next_after(scene.now, found.clock, day, named_half, "start")
-        if day is None and scene.has("<temperature_read>", "<been_in>"):
-            # "in at 1, 125 in the breast now": what is probed is in already.
-            went = last_before(scene.now, found.clock, None, named_half)
-            at = went if scene.now - went <= _LONGEST_ROAST else at
+        went = last_before(scene.now, found.clock, None, named_half)
+        if day is None and scene.now - went <= _LONGEST_ROAST and _is_in(scene, found, went, at):
+            at = went
         scene.put("start_at", at.isoformat(), "moment: put it in at", *places, keep=True)
     elif found.role == _READ:
         at = _reading_at(scene, found.clock, day, named_half)
@@ -226,6 +143,28 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     scene.used.add(found.place)
     if found.clock.style:
         scene.hints["clock"] = found.clock.style
+
+
+# Words that look ahead, and the verbs that may tell of what was done: "put it in at 11:30".
+_AHEAD = (
+    "<can>", "<when>", "<plan>", "'if", "'ill", "'will", "'well", "'gonna", "'going", "'want", "'should", "'once",
+    "'to", "'lets", "'must", "'could", "'would",
+)  # fmt: skip
+_DONE = ("put ", "stuck ", "popped ", "shoved ", "in at", "oven in", "metí", "meti")
+
+
+def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
+    """`in at 1, 125 in the breast now`: what is probed is in already. `put it in at 11:30`, told in the afternoon,
+    was three hours ago and not nine from now; nor is it after dinner."""
+    if scene.has("<temperature_read>", "<been_in>"):
+        return True
+    cue = scene.items[found.cue].words if found.cue is not None else ""
+    if scene.has(*_AHEAD) or not any(f"{cue} ".startswith(done) for done in _DONE):
+        return False
+    served = scene.values.get("serve_at")
+    if served is not None and went < datetime.fromisoformat(served) <= comes:
+        return True
+    return (scene.now - went) * 1.5 < comes - scene.now
 
 
 def at_clock(now: datetime, day: date, minutes: int) -> datetime:

@@ -68,6 +68,12 @@ def _spoken_hundreds(hundreds: Number | float, tens: float) -> Number | None:
     return Number(top * 100 + tens, spoken=(int(top), int(tens)))
 
 
+@grammar.rule("<number> fifteen !<mass_unit>|<roast>|<generic>|<people>|<time_unit>|<birds>", gives="<number>")
+def _one_fifteen(hundreds: Number | float) -> Number | None:
+    top = number(hundreds).value
+    return Number(top * 100 + 15, spoken=(int(top), 15)) if _word(hundreds) and 1 <= top <= 3 else None
+
+
 @grammar.rule("<tens> -|y? <number>", gives="<number>")
 def _tens_and_ones(tens: float, ones: Number | float) -> Number | None:
     value = number(ones).value

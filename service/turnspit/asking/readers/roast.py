@@ -6,8 +6,8 @@ from collections.abc import Collection
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.grammar import Item
+from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.measures import Measure
-from turnspit.asking.readers.moment import is_plural
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 from turnspit.heat import roast
@@ -107,6 +107,7 @@ def _mass(scene: Scene) -> None:
     masses = [(place, item) for place, item in scene.find("<mass>", unused=True)]
     masses = [row for row in masses if not _of_an_ingredient(scene, row[0])]
     masses = [row for row in masses if not _a_rate(scene, row[0], row[1])]
+    masses = [row for row in masses if not _a_portion(scene, row[0], row[1].tags["<mass>"])]
     if not masses:
         return
     place, item = min(masses, key=lambda row: _from_roast(scene, row[0], row[1]))
@@ -121,6 +122,22 @@ def _a_rate(scene: Scene, place: int, item: Item) -> bool:
     """`30 min a pound`."""
     timed = scene.before_is(place, "<duration>", "<time_unit>") is not None
     return timed and float(item.tags["<mass>"].value) == 1 and not item.words[0].isdigit()
+
+
+# Nobody is served more than this.
+_LARGEST_PORTION_KG = 1.5
+_PORTION_REACH = 4
+
+
+def _a_portion(scene: Scene, place: int, measure: Measure) -> bool:
+    """`a pound a head`, `200 g cooked portion`, `a pound and a half each for 10`: what one guest gets."""
+    if measure.si > _LARGEST_PORTION_KG:
+        return False
+    if scene.nearest(place, "<portion>", reach=_PORTION_REACH) is not None:
+        return True
+    lightest, _ = roast(scene.values.get("roast.kind") or scene.before.get("roast.kind") or "turkey").mass_kg_range
+    served = "covers" in scene.values and "roast.count" not in scene.values
+    return served and measure.si < lightest / 2 and scene.after_is(place, "<birds>") is not None
 
 
 def _of_an_ingredient(scene: Scene, place: int) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from typing import Literal
 
 from turnspit.asking.readers.bare import is_spoken_hour
-from turnspit.asking.readers.moment import bare_clock
+from turnspit.asking.readers.bare_clock import bare_clock
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core
 from turnspit.asking.readers.wished_end import wished_end
 from turnspit.asking.scene import Scene

@@ -1,0 +1,134 @@
+"""Which bare number is an hour: `dinner 6`, `pass 330`, `in at 1045`, `from 0930`, `at two thirty`, `tomorrow 1.15`.
+
+What stands beside it must make it an hour, and it must look like one: an hour up to 24, or hours and minutes written
+together. An oven is set in steps of 25 F and an hour told in quarters, so `at 330` is an hour and `at 350` an oven.
+"""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.readers.clock import clock as clock_of
+from turnspit.asking.readers.counts import is_plural
+from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.duration import Duration
+from turnspit.asking.scene import Scene
+from turnspit.asking.tokens import Number
+
+_MEALS = ("<meal>", "<serve>", "<started>", "<when_day>")
+_BESIDE = ("<meal>", "<serve>", "<start>", "<started>")
+_CUES = (*_BESIDE, "<at>", "'to", "'for", "'from", "<when_day>")
+# What is counted, measured or probed is no hour.
+_NO_HOUR = ("<place>", "<people>", "<mass_unit>", "<oven>", "<percent>", "<deg>", "<convection>")
+_SHIFTED = (
+    "push",
+    "pushed",
+    "move",
+    "moved",
+    "back",
+    "forward",
+    "bring",
+    "slide",
+    "slipped",
+    "bump",
+    "bumped",
+    "pull",
+)
+_FOUR_DIGITS = 1000
+_OVEN_STEP_F = 25
+_FEWEST_MINUTES = 5
+_QUARTER = 15
+
+
+def clocks(scene: Scene) -> list[tuple[int, Clock]]:
+    """Every hour of the line with its place."""
+    found = []
+    for place in range(len(scene.items)):
+        clock = _clock_at(scene, place) if place not in scene.used else None
+        if clock is not None:
+            found.append((place, clock))
+    return found
+
+
+def _clock_at(scene: Scene, place: int) -> Clock | None:
+    item = scene.items[place]
+    if "<clock>" in item:
+        clock: Clock = item.tags["<clock>"]
+        return clock
+    if "<from_to>" in item and scene.before_is(place, "<meal>", "<serve>") is not None:
+        return clock_of(item.tags["<from_to>"].high)
+    if "<duration>" in item and scene.before_is(place, "<meal>", "<serve>", "<at>") is not None:
+        return _hour_h(item.tags["<duration>"])
+    if "<covers>" in item:
+        return _for_an_hour(scene, place, item.tags["<covers>"])
+    return bare_clock(scene, place) if "<number>" in item else None
+
+
+def bare_clock(scene: Scene, place: int) -> Clock | None:
+    """A bare number as a clock time, None where it is none."""
+    said: Number = scene.items[place].tags["<number>"]
+    clock = digits_clock(said)
+    if clock is None or scene.after_is(place, *_NO_HOUR) is not None or _counts(scene, place):
+        return None
+    cue = scene.before_is(place, *_CUES)
+    if said.value <= 24 and said.value == int(said.value):
+        return clock if cue is not None and "'from" not in scene.items[cue] else None
+    if clock.minute % _FEWEST_MINUTES:
+        return None
+    if said.digits.startswith("0") and said.value >= 1:
+        return clock
+    if cue is None:
+        ahead = scene.after_is(place, *_BESIDE)
+        probed = scene.before_is(place, "<place>", "<probe>", "<oven>") is not None
+        return clock if ahead is not None and not probed and _is_an_hour(said) else None
+    return clock if _told_as_an_hour(scene, cue, said) else None
+
+
+def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
+    """Whether the word before hours and minutes makes them a time."""
+    words = scene.items[cue]
+    if "<when_day>" in words:
+        return said.value >= _FOUR_DIGITS or "." in said.digits
+    if "<hour_at>" in words and (said.spoken is not None or said.value >= _FOUR_DIGITS):
+        return True
+    if "<at>" not in words:
+        if any(tag in words for tag in _MEALS):
+            return True
+        shifted = words.words == "to" and (cue and scene.items[cue - 1].words in _SHIFTED)
+        return ("<start>" in words or bool(shifted)) and _is_an_hour(said)
+    if said.value >= _FOUR_DIGITS and said.digits.isdigit():
+        return True
+    led = scene.before_is(cue, *_BESIDE, "<when_day>")
+    if led is None:
+        return False
+    if "<when_day>" in scene.items[led] or "<start>" in scene.items[led]:
+        # "tomorrow at 250" and "start at 350" are ovens.
+        return "." in said.digits or ("<start>" in scene.items[led] and _is_an_hour(said))
+    return True
+
+
+def _is_an_hour(said: Number) -> bool:
+    """Whether hours and minutes written together are no oven setting: quarters of an hour, and no step of 25."""
+    if said.value >= _FOUR_DIGITS or "." in said.digits:
+        return True
+    return said.value % _OVEN_STEP_F != 0 and said.value % 100 % _QUARTER == 0
+
+
+def _counts(scene: Scene, place: int) -> bool:
+    noun = scene.after_is(place, "<roast>")
+    return noun is not None and is_plural(scene.items[noun].words)
+
+
+def _hour_h(duration: Duration) -> Clock | None:
+    """`dinner 20h`: an hour of the day, not twenty hours."""
+    hour = duration.unit == "h" and duration.hours in range(13, 24)
+    return Clock(int(duration.hours), 0, "", "24h") if hour else None
+
+
+def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:
+    """`when do I put it in for 6`: an hour."""
+    start = scene.before_is(place, "<start>", "<plan>")
+    asked = start is not None and (scene.has("<when>") or scene.items[start].words.startswith(("when", "what time")))
+    if not asked or covers.sure or covers.more:
+        return None
+    said = Number(float(covers.count), str(covers.count))
+    return digits_clock(said) if covers.count <= 12 or (covers.count > 99 and _is_an_hour(said)) else None
