@@ -44,7 +44,7 @@ GRAMMARS = (
     length.grammar,
     pieces.grammar,
     covers.grammar,
-    company,
+    company.grammar,
     counts.grammar,
     clock.grammar,
     duration.grammar,

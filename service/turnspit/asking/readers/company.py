@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from turnspit.asking.grammar import Item
+from turnspit.asking.grammar import Grammar, Item
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.numbers import number
 
@@ -20,24 +20,30 @@ _SUMS = frozenset(("so", "makes", "thats", "altogether", "total"))
 _NO_RELATIVE = frozenset(("one",))
 
 
-def reduce(items: list[Item]) -> list[Item]:
-    """The line with every row of people made one item of covers."""
-    if not any("<relatives>" in item for item in items):
-        return items
-    reduced: list[Item] = []
-    at = 0
-    while at < len(items):
-        row = list(_row(items, at))
-        total = _total(items, row[-1][0]) if row else None
-        if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)):
-            end, count = total or (row[-1][0], sum(one.count for _, one, _ in row))
-            covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
-            reduced.append(_joined(items[at:end], covers))
-            at = end
-        else:
-            reduced.append(items[at])
-            at += 1
-    return reduced
+class _Company(Grammar):
+    """People are told in rows of any length, which no pattern spells out."""
+
+    def reduce(self, items: list[Item]) -> list[Item]:
+        """The line with every row of people made one item of covers."""
+        if not any("<relatives>" in item for item in items):
+            return items
+        reduced: list[Item] = []
+        at = 0
+        while at < len(items):
+            row = list(_row(items, at))
+            total = _total(items, row[-1][0]) if row else None
+            if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)):
+                end, count = total or (row[-1][0], sum(one.count for _, one, _ in row))
+                covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
+                reduced.append(_joined(items[at:end], covers))
+                at = end
+            else:
+                reduced.append(items[at])
+                at += 1
+        return reduced
+
+
+grammar = _Company("<covers>")
 
 
 def _joined(row: list[Item], covers: Covers) -> Item:
