@@ -43,8 +43,8 @@ _SIGNS = {
     ord("\ufeff"): "",
 }
 # Shorthand of tickets that a slash would part: `w/ stuffing`, `w/o`, `b/in`.
-_SLASHED = {"w/o": "without", "w/": "with ", "b/in": "bone in", "b/out": "boneless", "b/less": "boneless"}
-_SLASHED_WORD = re.compile(r"\b(?:w/o\b|b/in\b|b/out\b|b/less\b|w/)")
+_SLASHED = {"w/o": "without", "w/": "with ", "b/in": "bone in", "b/out": "boneless", "b/less": "boneless", "c/u": "cada uno"}
+_SLASHED_WORD = re.compile(r"\b(?:w/o\b|b/in\b|b/out\b|b/less\b|c/u\b|w/)")
 # What is said with a picture, in words. Others are passed over.
 _PICTURES = {"🦃": "turkey", "🦆": "duck", "🐔": "chicken", "🐓": "chicken", "🧊": "frozen", "❄": "frozen"}
 _PICTURE_SIGNS = {ord(sign): f" {word} " for sign, word in _PICTURES.items()}
