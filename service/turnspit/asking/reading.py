@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, fan, repair, roast, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -59,7 +59,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     if any("<anew>" in item for item in items):
         conversation = _emptied(conversation)
     scene = _scene(line, tokens, items, conversation)
-    converts = not amount.read_aside(scene) and (fan.read(scene) or amount.read(scene))
+    converts = not aside.read(scene) and (fan.read(scene) or amount.read(scene))
     scales = not converts and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:

@@ -8,11 +8,11 @@ says what a cook wants who tells that.
 from __future__ import annotations
 
 from turnspit.asking.contract import Intent
+from turnspit.asking.grammar import Item
 from turnspit.asking.intents.asked import ASKED
 from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
 from turnspit.asking.intents.technique import technique
 from turnspit.asking.intents.told import TOLD
-from turnspit.asking.grammar import Item
 from turnspit.asking.scene import Scene
 
 # Intents that a question of technique stands in the place of.
@@ -28,7 +28,7 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     if aside is None or "convert" in asked:
         return asked
     starts = [start for _, start, _ in scene.hints.get("pieces", ())]
-    before = sum(start < aside for start in starts) if aside else 0
+    before = sum(start < aside for start in starts) if starts else len(asked) if aside else 0
     return (*asked[:before], "convert", *asked[before:])
 
 
@@ -110,7 +110,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
         drop |= {name for name, piece in found if name == "safety" and not piece.has(*_FEARS)}
     if (names - drop) & _HAVE_THEIR_HOURS:
         timed = whole.said("oven.temperature_c")
-        drop |= {name for name, piece in found if name == "roast_time" and not (timed or piece.has("<cook>", "<takes>"))}
+        drop |= {
+            name for name, piece in found if name == "roast_time" and not (timed or piece.has("<cook>", "<takes>"))
+        }
     return [row for row in found if row[0] not in drop] or found
 
 

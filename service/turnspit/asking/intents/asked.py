@@ -25,11 +25,17 @@ def _size(piece: Piece) -> bool:
         return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
-    if piece.follows("<how_much>", "<covers>") and piece.scene.has("<roast>", "<generic>") and not piece.has("<brine>"):
+    if (
+        piece.follows("<how_much>", "<covers>")
+        and piece.scene.has("<roast>", "<generic>")
+        and not piece.has("<brine>")
+    ):
         return True
     if piece.has("<weigh>") and piece.said("covers") and not piece.said("roast.mass_kg"):
         return True
-    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or (piece.said("serve_at") and not piece.is_asked):
+    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or (
+        piece.said("serve_at") and not piece.is_asked
+    ):
         return False
     return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
 
@@ -185,7 +191,11 @@ def _roast_time(piece: Piece) -> bool:
 
 def _recipe(piece: Piece) -> bool:
     """`have you got a gravy recipe`: one of ours, for so many where that is said."""
-    return piece.has("<recipe>") and piece.has("<subject>", "<ingredient>") and not (piece.has("<brine>") or piece.said("serve_at"))
+    return (
+        piece.has("<recipe>")
+        and piece.has("<subject>", "<ingredient>")
+        and not (piece.has("<brine>") or piece.said("serve_at"))
+    )
 
 
 ASKED: tuple[tuple[Intent, Callable[[Piece], bool]], ...] = (

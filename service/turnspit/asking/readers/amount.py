@@ -5,10 +5,10 @@ grams?`.
 from __future__ import annotations
 
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers.measures import Measure
+from turnspit.asking.readers.measures import LITRES, Measure
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.readers.pieces import pieces
-from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.readers.temperature import Temperature, plausible_oven
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 from turnspit.quantities import food_named
@@ -38,12 +38,15 @@ def read(scene: Scene) -> bool:
         "<convert>"
     ):
         return False
+    if scene.has("<yield>") and scene.has(*_ROASTS):
+        # "18 lb bird = how many lbs of cooked meat".
+        return False
     if target is None and not (source and scene.has("<convert>")):
         return _goes_on(scene) and _another_amount(scene, source)
     if source is None and target is not None and _put_bare_degrees(scene, target):
         return True
     if source is None and target is not None:
-        source = _counted(scene, target)
+        source = _counted(scene, target) or _one_of(scene, target)
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
     place, tag = source
@@ -61,52 +64,18 @@ def read(scene: Scene) -> bool:
     return True
 
 
-def read_aside(scene: Scene) -> bool:
-    """Put a whole conversion that stands beside another question: `350F in C and how long for a 14 lb turkey`."""
+_ROASTS = ("<roast>", "<generic>")
+_OF_A_DINNER = (*_ROASTS, "<place>", "<probe>", "<meal>", "<covers>", "<how_long>", "<mass>")
+
+
+def _one_of(scene: Scene, target: int) -> tuple[int, str] | None:
+    """`pint of cream in ml`: a unit that is said without its number is one."""
     for place, item in enumerate(scene.items):
-        tag = next((tag for tag in _MEASURES if tag in item.tags), None)
-        target = _beside(scene, place) if tag is not None and _begins(scene, place) else None
-        if tag is None or target is None or not _asks_elsewhere(scene, place, target):
-            continue
-        name, places = item_of(scene, place, target)
-        value = item.tags[tag]
-        scene.put("amount.value", _number(value), "amount: value", place)
-        scene.put("amount.unit", value.unit or "degF", "amount: unit", place)
-        if name and tag != "<temperature>":
-            scene.put("amount.item", name, "amount: item", *places)
-        scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
-        scene.hints["aside"] = place
-        return True
-    return False
-
-
-_PARTS = ("<break>", "<and_sign>", "'and", "'y")
-_OTHER_QUESTIONS = ("<how_long>", "<how_big>", "<how_much>", "<when>", "<plan>", "<thaw>", "<brine>", "<oven_temp>")
-
-
-def _begins(scene: Scene, place: int) -> bool:
-    """Whether a new part of the line begins at the amount, or just before it with `convert` or `what is`."""
-    at = place - 1
-    while at >= 0 and any(tag in scene.items[at] for tag in ("<soft>", "<convert>", "'what", "'whats")):
-        at -= 1
-    return at < 0 or any(tag in scene.items[at] for tag in _PARTS)
-
-
-def _beside(scene: Scene, place: int) -> int | None:
-    """The unit asked for behind an amount, up to three words on, with which the part of the line ends."""
-    for into in range(place + 1, min(place + 5, len(scene.items) - 1)):
-        unit = scene.items[into + 1]
-        if "<break>" in scene.items[into]:
-            return None
-        if any(tag in scene.items[into] for tag in ("<in>", "'in", "'to")) and target_unit(unit):
-            ends = into + 2 == len(scene.items) or any(tag in scene.items[into + 2] for tag in _PARTS)
-            return into + 1 if ends and not any(tag in unit for tag in _MEASURES) else None
+        unit = item.get("<volume_unit>")
+        if unit is not None and place != target and scene.after_is(place, "'of", "'de") is not None:
+            item.tags["<volume>"] = Measure(1.0, unit, LITRES[unit])
+            return place, "<volume>"
     return None
-
-
-def _asks_elsewhere(scene: Scene, first: int, last: int) -> bool:
-    rest = [item for place, item in enumerate(scene.items) if not first <= place <= last]
-    return any(tag in item for item in rest for tag in _OTHER_QUESTIONS)
 
 
 def _lone_unit(scene: Scene) -> int | None:
@@ -148,12 +117,13 @@ def _another_amount(scene: Scene, source: tuple[int, str] | None) -> bool:
 
 
 def _put_bare_degrees(scene: Scene, target: int) -> bool:
-    """`180 fan in fahrenheit`, `350 in C`: a bare number is in the other degrees."""
-    other = {"degF": "degC", "degC": "degF"}.get(target_unit(scene.items[target]))
-    numbers = [(place, item) for place, item in scene.find("<number>") if place < target]
-    if other is None or len(numbers) != 1 or scene.has("<roast>", "<generic>", "<place>", "<probe>", "<meal>"):
+    """`180 fan in fahrenheit`, `my oven only does celsius, what's 325`: a bare number is in the other degrees."""
+    wanted = target_unit(scene.items[target])
+    numbers = list(scene.find("<number>"))
+    if wanted not in _OTHER_DEGREES or len(numbers) != 1 or scene.has(*_OF_A_DINNER):
         return False
     place, item = numbers[0]
+    other = _OTHER_DEGREES[wanted] or plausible_oven(item.tags["<number>"].value, scene.usual)[0]
     scene.put("amount.value", _number(item.tags["<number>"]), "amount: value", place)
     scene.put("amount.unit", other, "amount: the other degrees", place)
     return _put_target(scene, target)
@@ -175,6 +145,9 @@ def is_food(scene: Scene, place: int) -> bool:
     """Whether a food is named behind a count."""
     food = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
     return food is not None and ("<ingredient>" in food or food_named(food.words) is not None)
+
+
+_OTHER_DEGREES = {"degF": "degC", "degC": "degF", "gas_mark": ""}
 
 
 def _number(value: Measure | Temperature | Number) -> float | int:
@@ -216,10 +189,26 @@ def _target(scene: Scene, source: int | None) -> int | None:
             "<how_big>" in item or (scene.has("'=") and scene.before_is(place, "'?") is not None)
         ):
             return place
+        if _in_other_words(scene, place, source):
+            return place
         into = scene.after_is(place, "<in>", "'in", "'per", "'to", "<for>")
         if into is not None and source is not None and scene.after_is(into, *_MEASURES) == source:
             return place
     return None
+
+
+def _in_other_words(scene: Scene, place: int, source: int | None) -> bool:
+    """`8 fl oz milk mL`, `recipe says 325F, mine is celsius`: another unit for the one measure of the line."""
+    if scene.has(*_OF_A_DINNER, "<brine>", "<vessel>"):
+        return False
+    if "<temperature_unit>" in scene.items[place]:
+        said = scene.items[source].get("<temperature>") if source is not None else None
+        bare = source is None and any(item.tags["<number>"].value >= _AN_OVEN for _, item in scene.find("<number>"))
+        return bare or (said is not None and said.unit not in ("", scene.items[place].tags["<temperature_unit>"]))
+    return source is not None and place == len(scene.items) - 1 > source + 1
+
+
+_AN_OVEN = 100
 
 
 def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:
