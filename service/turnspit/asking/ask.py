@@ -100,7 +100,9 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         non_eaters=reading.kept.get("non_eaters", 0),
     )
     answer = together(answers_to(reading.intents, enquiry))
-    if takes_over(reading.intents, enquiry):
+    stops = any(each.severity == "stop" for each in answer.cautions)
+    if stops and takes_over(reading.intents, enquiry):
+        # How long leftovers keep is no danger by itself.
         answer = replace(answer, besides=("safety",))
     if reading.move == "why":
         return moves.why(answer, line.explain)

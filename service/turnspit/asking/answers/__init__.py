@@ -33,9 +33,9 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
 
 
 def takes_over(intents: Sequence[Intent], enquiry: Enquiry) -> bool:
-    """Whether a danger is answered instead of what the line was read as asking."""
+    """Whether a danger is answered instead of what the line was read as asking; a reading is judged as it was asked."""
     danger = "" if "safety" in intents else plain_danger(enquiry, intents)
-    return bool(danger) and not set(intents).issubset(_beside(intents, enquiry, danger))
+    return danger not in ("", "reading") and not set(intents).issubset(_beside(intents, enquiry, danger))
 
 
 def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
