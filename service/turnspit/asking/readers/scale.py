@@ -18,7 +18,9 @@ def read(scene: Scene) -> bool:
     for place, _ in scene.find("<halved>"):
         scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
-        scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
+        if scene.after_is(place, "<water>") is None:
+            scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
+    _parts_of_a_recipe(scene)
     for place, item in scene.find("<from_to>"):
         scene.put("scale.from", plain(item.tags["<from_to>"].low), "scale: from to", place)
         scene.put("scale.to", plain(item.tags["<from_to>"].high), "scale: from to", place)
@@ -29,7 +31,11 @@ def read(scene: Scene) -> bool:
         recipe_last = (
             scene.before_is(last[0], "<recipe>") is not None and scene.before_is(first[0], "<recipe>") is None
         )
-        if recipe_last or _is_former(scene, last[0]) or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0])):
+        if (
+            recipe_last
+            or (_is_former(scene, last[0]) and scene.before_is(last[0], "'to") is None)
+            or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0]))
+        ):
             first, last = last, first
         scene.put("scale.from", first[1], "scale: from", first[0])
         scene.put("scale.to", last[1], "scale: to", last[0])
@@ -76,8 +82,27 @@ def _size(value: Measure | Number) -> float:
     return value.si if isinstance(value, Measure) else value.value
 
 
+def _parts_of_a_recipe(scene: Scene) -> None:
+    """`two thirds of a cake recipe`, `a batch and a half`, `two batches`."""
+    for place, _ in scene.find("<recipe>"):
+        more = scene.after_is(place, "<and_part>")
+        if more is not None:
+            scene.put("scale.factor", 1 + scene.items[more].tags["<and_part>"], "scale: batches", place, more)
+        near = [(at, item) for far, at, item in scene.walk(place, -1) if far <= _NEAR]
+        part = next(((at, item) for at, item in near if "<part>" in item or "<fraction>" in item), None)
+        if part is not None and any("'of" in item or "'de" in item for _, item in near):
+            said = part[1].tags.get("<part>") or part[1].tags["<fraction>"].value
+            scene.put("scale.factor", said, "scale: part of a recipe", part[0], place)
+
+
+_NEAR = 3
+
+
 def _about_a_recipe(scene: Scene) -> bool:
-    if scene.has("<scale>", "<factor>", "<recipe>", "<halved>") or _between_covers(scene):
+    if scene.has("<halved>") and scene.has("<leftovers>"):
+        # "half a ham that's left".
+        return False
+    if scene.has("<scale>", "<factor>", "<recipe>", "<halved>") or _between_covers(scene) or _for_two_numbers(scene):
         return True
     goes_on = any(path.startswith("scale.") for path in scene.before)
     if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
@@ -97,6 +122,15 @@ def _about_a_recipe(scene: Scene) -> bool:
             or (scene.has("<covers>") and any(_is_goal(scene, p) for p, _ in scene.find("<number>", unused=True)))
         )
     )
+
+
+def _for_two_numbers(scene: Scene) -> bool:
+    """`the trifle is for a dozen and I want it for three`: no roast, and two numbers of who eats it."""
+    if scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<place>", "<brine>", "<plan>"):
+        return False
+    covers = [place for place, item in enumerate(scene.items) if "<covers>" in item]
+    said = [place for place, _ in scene.find("<number>") if scene.before_is(place, "<says>") is not None]
+    return len(covers) > 1 or (bool(said) and len(covers) + len(said) > 1)
 
 
 def _between_covers(scene: Scene) -> bool:
