@@ -69,3 +69,27 @@ def test_bird_whose_breast_or_thigh_is_named_is_never_taken_for_beef(text: str) 
     reply, _ = ask(Line(text, NOW), None, "one")
     assert "beef" not in " ".join(reply.document()["assumptions"])
     assert "165" in reply.document()["answer"]["headline"] or "74" in reply.document()["answer"]["headline"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "gigot d'agneau 2,2 kg, pink",
+        "pata de cordero rosada, 2,5 kg",
+        "Beef fillet 1200 gram rosé",
+        "ribs of beef 5kg, pink",
+    ],
+)
+def test_pink_of_beef_and_lamb_is_a_wish(text: str) -> None:
+    reading = read_line(Line(text, NOW), None)
+    assert flat(reading.understood)["roast.target_c"] == 57
+    assert reading.intents != ("safety",)
+
+
+@pytest.mark.parametrize(
+    "text", ["lamb is pink inside, ok?", "chicken 2 kg pink", "pollo rosado", "is the pork loin pink"]
+)
+def test_pink_elsewhere_is_a_fear(text: str) -> None:
+    reading = read_line(Line(text, NOW), None)
+    assert reading.intents == ("safety",)
+    assert "roast.target_c" not in flat(reading.understood)

@@ -6,6 +6,7 @@ from typing import Any
 
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.readers.temperature_use import danger, temperatures, use
+from turnspit.asking.readers.wished_end import is_red
 from turnspit.asking.scene import Scene
 
 
@@ -119,16 +120,24 @@ _OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")
 
 
 def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
-    cold = (place is None and scene.has("<cold_place>", "<out>")) or danger(scene) in _OF_COLD_FOOD
+    cold = place is None and (scene.has("<cold_place>", "<out>") or danger(scene) in _OF_COLD_FOOD)
     return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value)
 
 
 def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
     """The place of each reading: all before ("breast 150, thigh 165") or all behind ("150 in the breast")."""
     places = [p for p, item in enumerate(scene.items) if "<place>" in item or "<turkey_place>" in item]
+    if is_red(scene):
+        # "lamb leg 54 in the centre": its leg is the roast.
+        places = [p for p in places if scene.items[p].get("<place>") != "thigh"] or places
     if not places:
         return [None] * len(readings)
     leads = places[0] < readings[0].place
+    if len(places) > len(readings):
+        # "stuffing is 149 in the middle, bird says 168 breast": the one right before, else the one right behind.
+        near = [_adjacent(scene, said, places) for said in readings]
+        if None not in near and len(set(near)) == len(near):
+            return near
     beside = [scene.before_is(said.place, "<place>", "<turkey_place>") for said in readings]
     if len(places) < len(readings) and any(place is not None for place in beside):
         # "150 and the thigh 155": the thigh is the second one's.
@@ -140,3 +149,15 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
         choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
         found.append(choice[0] if choice else None)
     return found
+
+
+def _adjacent(scene: Scene, said: Said, places: list[int]) -> int | None:
+    before = scene.before_is(said.place, "<place>", "<turkey_place>")
+    behind = scene.after_is(said.place, "<place>", "<turkey_place>")
+    if behind is None:
+        # `152 in the breast`
+        behind = next((p for far, p, _ in scene.walk(said.place, 1) if p in places and far <= _BESIDE), None)
+    return before if before in places else behind if behind in places else None
+
+
+_BESIDE = 2

@@ -52,14 +52,32 @@ def _doneness(scene: Scene) -> None:
     kind = scene.values.get("roast.kind") or scene.before.get("roast.kind") or _USUAL_RED
     for place, item in scene.find("<doneness>"):
         name = item.tags["<doneness>"]
-        if item.words.startswith("pink") and scene.has("<can>", "<safe>"):
-            # Pink is feared here, not wished.
-            continue
+        if "<danger>" in item or item.words.startswith("pink"):
+            if not _pink_is_wished(scene, kind):
+                continue
+            if item.tags.pop("<danger>", None) is not None and not any("<danger>" in one for one in scene.items):
+                scene.tags.discard("<danger>")
         celsius = roast(kind).doneness.get(name) or roast(_USUAL_RED).doneness.get(name)
         if celsius is None:
             # Only a cut full of sinew is pulled apart.
             continue
         scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)
+
+
+_PINK_KINDS = ("beef_rib", "beef_tenderloin", "beef_round", "lamb_leg", "veal_loin")
+_PINK_MEATS = ("beef", "lamb", "veal")
+# Beside these pink is seen, or asked about, and so feared.
+_PINK_FEARED = """
+<can> <safe> <ok> <done> <done_word> <place> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
+'bit 'bone 'sale 'salio 'esta 'quedo 'sigue
+"""
+
+
+def _pink_is_wished(scene: Scene, kind: str) -> bool:
+    """`leg of lamb 2.5 kg, pink`: of beef, lamb or veal, with nothing that tells of a fear."""
+    named = "roast.kind" in scene.values or "roast.kind" in scene.before
+    meat = any(item.get("<generic>") in _PINK_MEATS for item in scene.items)
+    return ((named and kind in _PINK_KINDS) or meat) and not scene.has(*_PINK_FEARED.split())
 
 
 def _kind(scene: Scene) -> None:
@@ -68,6 +86,18 @@ def _kind(scene: Scene) -> None:
             scene.put("roast.kind", item.tags["<turkey_kind>"], "roast: the bird of that place", place, keep=True)
         elif "<roast>" in item:
             scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
+    if "roast.kind" not in scene.values:
+        for place, item in scene.find("<place>", unused=True):
+            if item.get("<place>") == "breast" and _is_a_joint(scene, place):
+                scene.put("roast.kind", "turkey_breast", "roast: a breast with its weight", place, keep=True)
+
+
+def _is_a_joint(scene: Scene, place: int) -> bool:
+    """`six 10 lb bone-in breasts`, `a breast of 3 kg`: what is weighed is no place of a bird."""
+    if scene.has("<generic>", "<temperature_read>", "<probe>", "<carve>", "<covers>"):
+        return False
+    weighed = scene.before_is(place, "<mass>", "<bone_in>"), scene.after_is(place, "<mass>", "<bone_in>")
+    return scene.has("<mass>") and any(at is not None for at in weighed)
 
 
 def _unknown_cut(scene: Scene) -> None:

@@ -74,7 +74,12 @@ def _core_of_an_order(scene: Scene, said: Said) -> Target | None:
     if scene.has("<clock>") and not scene.has("<meal>", "<serve>", "<start>"):
         return None
     hot = said.celsius(plausible_core(said.value, scene.usual)) >= _WELL_DONE_BIRD_C
-    return "target" if hot or _is_red(scene) else None
+    if not (hot or is_red(scene)):
+        return None
+    for tag in ("<place>", "<probe>", "<core_temp>", "<what_temp>"):
+        scene.items[near[1]].tags.pop(tag, None)
+    scene.tags = {tag for item in scene.items for tag in item.tags}
+    return "target"
 
 
 def _names_the_core(item: Item) -> bool:
@@ -83,7 +88,7 @@ def _names_the_core(item: Item) -> bool:
     return core or not ("<place>" in item or "<probe>" in item)
 
 
-def _is_red(scene: Scene) -> bool:
+def is_red(scene: Scene) -> bool:
     """Whether beef, pork, lamb or veal is spoken of; a bird ends where it is safe."""
     kinds = [str(item.tags["<roast>"]) for _, item in scene.find("<roast>")] or [scene.before.get("roast.kind", "")]
     if any(item.get("<generic>") in ("beef", "pork", "lamb", "veal", "ham", "roast", "meat") for item in scene.items):
