@@ -14,6 +14,7 @@ from turnspit.heat import (
     oven_for,
     roast,
     sensitivities,
+    trades,
 )
 from turnspit.heat.ensemble import priors
 
@@ -57,3 +58,22 @@ def test_the_size_of_a_bird_is_what_makes_it_most_uncertain() -> None:
     swings = [one.swing_min for one in found]
     assert swings == sorted(swings, reverse=True)
     assert {one.name for one in found if one.swing_min == 0.0} == {"room", "rest_exchange", "drip"}
+
+
+def test_a_bird_is_given_no_oven_below_its_rule_and_no_clock_that_is_none() -> None:
+    with pytest.raises(Impossible, match=r"162\.78"):
+        oven_for(TURKEY, 900.0)
+    assert oven_for(RoastCase("beef_rib", 3.2, target_c=57.0, members=64), 240.0) < 160.0
+    for inverse in (oven_for, largest_mass_kg):
+        with pytest.raises(OutOfRange, match="ready_min"):
+            inverse(TURKEY, float("nan"))
+
+
+def test_a_hotter_oven_and_a_later_pull_cost_juice() -> None:
+    found = {one.change: one for one in trades(RoastCase("beef_rib", 3.2, target_c=57.0))}
+    assert found["hotter"].ready_min < 0.0 < found["hotter"].loss_kg
+    assert found["cooler"].ready_min > 0.0 > found["cooler"].loss_kg
+    assert found["later"].ready_min > 0.0
+    assert found["later"].loss_fraction > 0.0
+    hottest = {one.change for one in trades(RoastCase("pork_loin", 1.6, oven=(OvenStep(0.0, 255.0),), members=8))}
+    assert hottest == {"cooler", "later"}

@@ -10,10 +10,12 @@ from turnspit.errors import Impossible, OutOfRange, TurnspitError
 from turnspit.heat.cases import OvenStep, RoastCase
 from turnspit.heat.cook import cook
 from turnspit.heat.ensemble import one_at_a_time, priors
+from turnspit.heat.given import check_number
 from turnspit.heat.limits import check_roast
 from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasting import ends_c, forecast_roast
 from turnspit.heat.roasts import RoastRow, roast
+from turnspit.reference import rule
 
 Change = Literal["hotter", "cooler", "later"]
 HOTTER_K, LATER_K = 20.0, 3.0
@@ -32,9 +34,10 @@ def minutes_to_allow(case: RoastCase, certainty: float = 0.9) -> float:
 def oven_for(case: RoastCase, ready_min: float, certainty: float = 0.5) -> float:
     """The oven setting in C, kept all along, that has `certainty` of the members ready in `ready_min`.
 
-    Within the row's checked range of ovens; for a bird the federal floor of 325 F still stands above the answer.
-    Raises Impossible where even the hottest is too slow or the coolest too fast.
+    Within the row's range of ovens, for a bird never below the federal floor of 325 F. Raises Impossible where even
+    the hottest is too slow or the coolest too fast.
     """
+    _check_minutes(ready_min)
     row = roast(case.kind)
     fan = case.oven[0].convection if case.oven else False
     low_c, high_c = row.oven_c_range
@@ -55,6 +58,7 @@ def largest_mass_kg(case: RoastCase, ready_min: float, certainty: float = 0.9) -
 
     The upper end of the row's range where even that is ready. Raises Impossible where the lightest is not.
     """
+    _check_minutes(ready_min)
     low_kg, high_kg = roast(case.kind).mass_kg_range
 
     def spare_min(mass_kg: float) -> float:
@@ -145,6 +149,10 @@ def _warmer_oven(case: RoastCase, by_k: float) -> RoastCase:
     )
 
 
+def _check_minutes(ready_min: float) -> None:
+    check_number("ready_min", ready_min, 0.0, 1e5, "give the minutes it may take")
+
+
 def _ready_min(case: RoastCase, certainty: float) -> float:
     OutOfRange.check("certainty", certainty, 0.01, 0.99, "give a share of the members, 0.5 or 0.9")
     forecast = forecast_roast(replace(case, members=min(case.members, SEARCH_MEMBERS), platter=None))
@@ -152,8 +160,9 @@ def _ready_min(case: RoastCase, certainty: float) -> float:
 
 
 def _coolest_that_cooks(case: RoastCase, row: RoastRow, low_c: float) -> float:
-    """The low end of the search: an oven must stand well above the end temperature to bring it about."""
-    return max(low_c, ends_c(case, row)[0] + OFF_BELOW_C)
+    """The low end of the search: well above the end temperature, and for a bird what its rule asks."""
+    floor_c = rule("oven-325").limits["oven_min_c"] if row.poultry else low_c
+    return max(low_c, floor_c, ends_c(case, row)[0] + OFF_BELOW_C)
 
 
 def _root(spare: Callable[[float], float], low: float, high: float, tolerance: float) -> float:

@@ -7,6 +7,7 @@ from typing import Annotated, Any, Self
 from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
+from turnspit.api.schemas.roast_questions import AnswersGiven, QuestionsBody
 from turnspit.heat import MEMBERS, SEED, OvenStep, Platter, PlatterForecast, RoastCase, RoastForecast
 from turnspit.heat.cases import Calibration, Cover, Floats, Pan, PlatterCover, RestPlace, State
 from turnspit.words import Reader, say
@@ -63,13 +64,20 @@ class ForecastBody(ReaderFields):
     altitude_m: Number = 0
     preheated: Yes = Field(default=True, description="The oven is hot when the roast goes in.")
     openings_min: list[Number] = Field(
-        default_factory=list, max_length=50, description="Minutes at which the door is opened, to baste or to look."
+        default_factory=list, max_length=50, description="Minutes at which the door is opened to look."
+    )
+    bastings_min: list[Number] = Field(
+        default_factory=list, max_length=50, description="Minutes at which it is basted, the door opened for it."
+    )
+    oven_vapour_pa: Number = Field(
+        default=5000, ge=0, le=70000, description="Humidity of the oven: 5000 vented, 20000 to 60000 with steam."
     )
     rest_place: RestPlace = "board"
     pan: Pan = Field(
         default="any", description="Dark, light or glass; any as in the published charts, which tell none."
     )
     platter: PlatterBody | None = Field(default=None, description="Given: how the meat cools once it is carved.")
+    questions: QuestionsBody | None = Field(default=None, description="What else is wanted of the forecast.")
     members: Members = MEMBERS
     seed: Seed = SEED
 
@@ -85,6 +93,8 @@ class ForecastBody(ReaderFields):
             altitude_m=self.altitude_m,
             preheated=self.preheated,
             openings_min=tuple(self.openings_min),
+            bastings_min=tuple(self.bastings_min),
+            oven_vapour_pa=self.oven_vapour_pa,
             rest_place=self.rest_place,
             pan=self.pan,
             platter=Platter(**self.platter.model_dump()) if self.platter else None,
@@ -122,12 +132,13 @@ class ForecastGiven(Given):
     loss_fraction: Q = Field(description="Share of the mass that evaporates and drips.")
     curve: list[dict[str, Any]] = Field(description="`minute`, and per station `<station>_c`.")
     platter: PlatterGiven | None = None
+    answers: AnswersGiven | None = Field(default=None, description="To `questions`.")
     calibration: Calibration
     assumptions: list[str]
     cautions: list[CautionGiven]
 
     @classmethod
-    def of(cls, forecast: RoastForecast, reader: Reader) -> Self:
+    def of(cls, forecast: RoastForecast, reader: Reader, questions: QuestionsBody | None = None) -> Self:
         """From the heat room's answer, in the reader's words."""
         return cls(
             ready_min=Q.of(forecast.ready_min, 1),
@@ -137,6 +148,7 @@ class ForecastGiven(Given):
             loss_fraction=Q.of(forecast.loss_fraction, 4),
             curve=curve("minute", forecast.curve_min, {f"{k}_c": v for k, v in forecast.curve_c.items()}),
             platter=PlatterGiven.of(forecast.platter) if forecast.platter else None,
+            answers=AnswersGiven.of(questions, forecast, reader) if questions else None,
             calibration=forecast.calibration,
             assumptions=[say(message, reader) for message in forecast.assumptions],
             cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],

@@ -51,3 +51,15 @@ heat-openings = The door is opened { $count ->
     [one] once
    *[other] { $count } times
 }; each time costs about { SPAN(2) }.
+# What makes a time uncertain, one number each; the names are those of heat/ensemble.py.
+heat-uncertain-size = how thick a piece of this mass is
+heat-uncertain-station = how deep each place lies beside the rest
+heat-uncertain-shape = how round it is
+heat-uncertain-exchange = how well the oven passes its heat: size, rack, crowding
+heat-uncertain-crust = how soon the surface dries
+heat-uncertain-oven = how true the oven's thermostat is
+heat-uncertain-start = how cold it goes in
+heat-uncertain-conductivity = how well the meat conducts
+heat-uncertain-room = how warm the kitchen is
+heat-uncertain-rest-exchange = draught and warmth where it rests
+heat-uncertain-drip = how much juice it drips

@@ -51,3 +51,15 @@ heat-openings = La puerta se abre { $count ->
     [one] una vez
    *[other] { $count } veces
 }; cada vez cuesta unos { SPAN(2) }.
+# Lo que hace incierto un tiempo, un número cada vez.
+heat-uncertain-size = el grosor de una pieza de este peso
+heat-uncertain-station = la profundidad de cada punto respecto a los demás
+heat-uncertain-shape = lo redonda que es
+heat-uncertain-exchange = lo bien que el horno transmite su calor: tamaño, rejilla, espacio libre
+heat-uncertain-crust = lo pronto que se seca la superficie
+heat-uncertain-oven = la exactitud del termostato del horno
+heat-uncertain-start = lo fría que entra
+heat-uncertain-conductivity = lo bien que la carne conduce el calor
+heat-uncertain-room = la temperatura de la cocina
+heat-uncertain-rest-exchange = las corrientes y el calor donde reposa
+heat-uncertain-drip = el jugo que gotea
