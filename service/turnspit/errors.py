@@ -61,8 +61,10 @@ class Unknown(TurnspitError):
     slug = "unknown"
     title = "An unknown name"
 
-    def __init__(self, name: str, value: object, known: Sequence[str]) -> None:
-        super().__init__(name, value, "is not known", f"use one of {', '.join(known)}")
+    def __init__(self, name: str, value: object, known: Sequence[str], without: str = "leave it out") -> None:
+        """`without` is the way out where nothing known comes near."""
+        way_out = f"use one of {', '.join(known)}" if known else without
+        super().__init__(name, value, "is not known", way_out)
         self.known = tuple(known)
 
 
