@@ -181,14 +181,14 @@ def test_a_food_is_known_in_its_form(text, item, form):
 @pytest.mark.parametrize(
     "item",
     [
-        "peanut butter",
-        "apple juice",
-        "coconut milk",
+        "apple butter",
+        "apple brandy snaps",
+        "milk chocolate",
         "garlic salt",
-        "cream cheese",
+        "cream crackers",
         "almond flour",
         "butter beans",
-        "egg noodles",
+        "egg salad",
         "onion soup mix",
         "garlic bread",
     ],
@@ -208,3 +208,34 @@ def test_a_size_that_is_said_narrows_the_range():
 def test_a_fan_oven_is_set_lower_and_back_again():
     assert fan_oven_c(180.0) == 160.0  # metric books: 15 to 20 C
     assert still_oven_c(fan_oven_c(163.0)) == 163.0
+
+
+@pytest.mark.parametrize(
+    ("given", "name"),
+    [
+        (("two", "cup", "g", "flour"), "value"),
+        ((None, "cup", "mL"), "value"),
+        ((True, "cup", "mL"), "value"),
+        (([1], "cup", "mL"), "value"),
+        ((10**400, "cup", "mL"), "value"),
+        ((float("inf"), "cup", "mL"), "value"),
+        ((2, None, "g", "flour"), "unit"),
+        ((2, "cup", 5, "flour"), "unit"),
+        ((2, "cup", "g", 5), "item"),
+    ],
+)
+def test_what_is_of_no_use_is_refused_by_its_name(given, name):
+    with pytest.raises(Impossible) as refused:
+        convert(*given)
+    assert refused.value.name == name
+
+
+@pytest.mark.parametrize(
+    ("item", "meant"),
+    [("suger", "sugar"), ("potatoe", "potato"), ("brocoli", "broccoli"), ("dragonfruit", None), ("xyzzy", None)],
+)
+def test_an_unknown_food_is_only_likened_to_what_it_may_be_a_slip_of(item, meant):
+    with pytest.raises(Unknown) as refused:
+        convert(2, "cup", "g", item)
+    assert meant in refused.value.known if meant else refused.value.known == ()
+    assert refused.value.way_out.startswith("use one of" if meant else "weigh it")

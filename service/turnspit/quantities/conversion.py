@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 
-from turnspit.errors import Impossible, OutOfRange, Unknown
+from turnspit.errors import Impossible, OutOfRange
 from turnspit.message import Message
-from turnspit.quantities.foods import Density, PieceMass, density, food_named, nearest_foods, piece_mass
+from turnspit.quantities.foods import Density, PieceMass, density, food_named, piece_mass, unknown_food
+from turnspit.quantities.given import check_number, check_text
 from turnspit.quantities.oven import celsius, fahrenheit, gas_mark, nearest_gas_mark
 from turnspit.quantities.registry import pint_convert
 from turnspit.quantities.units import Region, Unit, unit, varies_by_region
@@ -49,9 +49,10 @@ def convert(
     Between mass, volume and pieces the food decides: `item` names it. Raises Unknown for a unit, region or food
     that is not known; Impossible for a negative or absurd value and for units that nothing relates.
     """
+    check_number("value", value)
     given, target = unit(unit_name, region), unit(target_unit, region)
-    if not math.isfinite(value):
-        raise Impossible("value", value, "is not a number", "give an amount")
+    if item is not None:
+        check_text("item", item, "name the food, as flour, or leave it out")
     if given.name == "dozen":
         value, given = value * 12, unit("piece")
     if "temperature" in (given.dimension, target.dimension):
@@ -95,7 +96,7 @@ def _through_food(value: float, given: Unit, target: Unit, item: str | None) -> 
     if "length" in (given.dimension, target.dimension):
         raise Impossible("unit", given.name, f"cannot become {target.name}", "a length has no mass or volume")
     if food_named(item) is None:
-        raise Unknown("item", item, nearest_foods(item))
+        raise unknown_food(item)
     mass = _in_kilograms(value, given, item)
     if target.dimension == "mass":
         result = _scaled(mass, target, (1 / target.si,) * 3)

@@ -1,7 +1,7 @@
 """Foods by the names a cook uses, and what their measures weigh.
 
-Masses come from the tables `household_masses` (USDA SR28) and `salts`; names from `foods`; how far one cook's measure
-lies from another's from `measuring_scatter`.
+Masses come from the tables `household_masses` (USDA SR28), `household_masses_remembered` and `salts`; names from
+`foods`; how far one cook's measure lies from another's from `measuring_scatter`.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from functools import cache, lru_cache
 from types import MappingProxyType
 
 from turnspit.errors import Impossible, Unknown
+from turnspit.quantities.given import check_text
 from turnspit.quantities.units import litres
 from turnspit.reference import Row, table
 
@@ -64,11 +65,12 @@ def density(item: str) -> Density:
     Raises Unknown, with the nearest known foods, for a food of which no measure is published; Impossible for one that
     is only known by the piece.
     """
+    check_text("item", item, "name a food, as flour")
     found = density_or_none(item)
     if found is None and food_named(item):
         raise Impossible("item", item, "has no published mass by volume", "give it by weight or by the piece")
     if found is None:
-        raise Unknown("item", item, nearest_foods(item))
+        raise unknown_food(item)
     return found
 
 
@@ -198,13 +200,21 @@ def food_names() -> tuple[str, ...]:
 
 
 def nearest_foods(item: str, count: int = 3) -> tuple[str, ...]:
-    """The known names most like `item`."""
-    from rapidfuzz import process  # only a mistake needs it
+    """The known names that `item` may be a slip of, the most like first; none where it is like none."""
+    from rapidfuzz import fuzz, process  # only a mistake needs it
 
     names = [name for row in (*_salts().values(), *_foods().values()) for name in row["names"]]
-    return tuple(name for name, _, _ in process.extract(item, names, limit=count))
+    alike = process.extract(item.casefold(), names, scorer=fuzz.ratio, score_cutoff=ALIKE, limit=count)
+    return tuple(name for name, _, _ in alike)
 
 
+def unknown_food(item: str) -> Unknown:
+    """The error for a food without a published measure, with what it may be a slip of, else what to do."""
+    return Unknown("item", item, nearest_foods(item), "weigh it: no measure of it is published here")
+
+
+ALIKE = 75.0
+"""From this likeness on (percent of the letters) a name may be what was meant: suger, potatoe, brocoli."""
 WHOLE_FRUITS = ("lemon",)
 """Fruits whose juice the table counts by the fruit."""
 LONGEST_NAME = 4
@@ -269,7 +279,7 @@ def _salts() -> Mapping[str, Row]:
 @cache
 def _masses() -> Mapping[str, tuple[Row, ...]]:
     found: dict[str, list[Row]] = {}
-    for row in table("household_masses"):
+    for row in (*table("household_masses"), *table("household_masses_remembered")):
         found.setdefault(row["key"], []).append(row)
     return MappingProxyType({key: tuple(rows) for key, rows in found.items()})
 

@@ -9,6 +9,7 @@ from fractions import Fraction
 from functools import cache
 
 from turnspit.errors import Impossible, OutOfRange, Unknown
+from turnspit.quantities.given import check_text
 from turnspit.quantities.numbers import plain, take_number
 from turnspit.reference import Row, table
 
@@ -40,6 +41,7 @@ def pan(name: str) -> Pan:
 
     Raises Unknown, with the nearest names, for one that is in no table and has no three measures of its own.
     """
+    check_text("pan", name, "name a pan, as 13 x 9 x 2 in")
     wanted = _key(name)
     for row in table("pans"):
         if _key(row["name"]) == wanted:

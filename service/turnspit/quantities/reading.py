@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from turnspit.errors import Impossible
 from turnspit.quantities.amount import Amount
+from turnspit.quantities.given import check_text
 from turnspit.quantities.numbers import plain, take_number, take_range
 from turnspit.quantities.units import Region, holds_more, is_package, names_a_food, unit, unit_named, unit_ratio
 
@@ -62,6 +63,7 @@ def read_amount(text: str, region: Region | None = None) -> Amount:
 
     Raises Impossible for a text that is not one amount.
     """
+    check_text("amount", text, "write a number and a unit, as 2 1/2 cups or 340 g")
     taken = take_amount(plain(text), region)
     if taken is None or taken[1].strip(" .,;"):
         raise Impossible("amount", text, "is not an amount", "write a number and a unit, as 2 1/2 cups or 340 g")

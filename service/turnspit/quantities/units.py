@@ -14,6 +14,7 @@ from types import MappingProxyType
 from typing import Literal, get_args
 
 from turnspit.errors import Impossible, Unknown
+from turnspit.quantities.given import check_text
 from turnspit.reference import Row, table
 
 Dimension = Literal["mass", "volume", "length", "temperature", "count"]
@@ -48,6 +49,7 @@ def unit(name: str, region: Region | str | None = None) -> Unit:
     """
     if region is not None and region not in REGIONS:
         raise Unknown("region", region, REGIONS)
+    check_text("unit", name, "name a unit, as g or cup")
     canonical = name if name in _spellings_by_unit() else unit_named(name)
     if canonical is None:
         raise Unknown("unit", name, tuple(_sizes()["US"]) + TEMPERATURES)

@@ -8,7 +8,6 @@ weight, with the nearest spoons beside. Whole things keep no tolerance.
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache, lru_cache
@@ -17,6 +16,7 @@ from typing import Literal
 from turnspit.errors import Impossible
 from turnspit.quantities.amount import Amount
 from turnspit.quantities.foods import Density, density_or_none, is_liquid
+from turnspit.quantities.given import check_number
 from turnspit.quantities.measuring import Parts, decimal, household, kept, whole_or_part
 from turnspit.quantities.small import is_poured, with_drops, with_pinches
 from turnspit.quantities.units import Region, unit, written_unit
@@ -86,8 +86,8 @@ def write_amount(
     `item` decides the tolerance and lets a volume become a weight; ranges are written "2–3 cups". Raises Impossible
     for a negative amount, Unknown for a unit or region.
     """
-    if isinstance(value, float) and not math.isfinite(value):
-        raise Impossible("amount", value, "is not a number", "give an amount")
+    if not isinstance(value, Amount):
+        check_number("amount", value)
     amount = value if isinstance(value, Amount) else Amount(Fraction(value), unit_name, region=region)
     low, high = (
         None if end is None else measured(end, amount.unit, item, system, region=amount.region, tolerance=tolerance)
