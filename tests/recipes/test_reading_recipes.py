@@ -269,3 +269,18 @@ def test_a_page_without_recipe_data_is_read_as_it_is_seen():
 def test_a_page_that_holds_no_recipe_is_refused():
     with pytest.raises(Impossible, match="Ingredients"):
         read_recipe("<html><body><p>Hello</p></body></html>")
+
+
+@pytest.mark.parametrize(
+    ("text", "ingredients", "steps"),
+    [
+        ("Gravy\n4 cups stock\nsalt to taste\nSimmer until thick.", 2, 1),
+        ("Gravy\nIngredients\n4 cups stock\nDry sherry\n\nWhisk flour in.\nSimmer 10 minutes.", 2, 2),
+        ("Roast\n3 lb beef\nRoast beef drippings\nSalt\nSeason the beef.\nRoast 1 hour.", 3, 2),
+        ("Mash\n2 lb potatoes\nButter\nBoil, drain, mash", 2, 1),
+        ("Puré\n1 kg de patatas\nMantequilla\nCocer las patatas.\nEscurrir y servir", 2, 2),
+    ],
+)
+def test_a_short_step_without_a_heading_is_a_step(text, ingredients, steps):
+    recipe = read_recipe(text)
+    assert (len(recipe.ingredients), len(recipe.steps)) == (ingredients, steps)

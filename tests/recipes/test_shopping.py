@@ -126,6 +126,19 @@ def test_names_that_hold_a_bird_are_not_a_bird():
     assert food_key("chickens") == "roast_chicken"
 
 
+def test_the_same_lemons_give_juice_and_zest():
+    listed = shopping_list(
+        [
+            recipe("juice of 2 lemons", "zest of 1 lemon", "2 lemons, halved"),
+            recipe("3 tbsp lemon juice", "1 tsp lemon zest"),
+        ]
+    )
+    packs = {line.item: line.packs for line in (*listed.lines, *listed.at_home)}
+    assert packs == {"lemon juice": 3, "lemon zest": 0, "lemons": 2}
+    alone = shopping_list([recipe("zest of 2 lemons")])
+    assert [(line.pack, line.packs) for line in alone.lines] == [("lemon", 2)]
+
+
 @pytest.mark.parametrize("market", ["us", "metric"])
 def test_mass_is_conserved_through_the_list_of_a_whole_dinner(market):
     recipes = [read_starter(key).recipe for key in LONG_TABLE]
@@ -145,7 +158,8 @@ def test_mass_is_conserved_through_the_list_of_a_whole_dinner(market):
     others += sum(1000 * (i.kilograms() or 0) for d in recipes for i in d.ingredients if "drippings" in i.text)
     others += sum(1000 * (i.kilograms() or 0) for d in recipes for i in d.ingredients if "necks" in i.text)
     bunches = 20.0  # a bunch of thyme, by its pack
-    assert weighed == pytest.approx(wanted + others + bunches, rel=1e-6)
+    peel = 2 * 12.0  # of two oranges, by its pack
+    assert weighed == pytest.approx(wanted + others + bunches + peel, rel=1e-6)
     assert {text for line in lines for text in line.lines} == {_line(i) for d in recipes for i in d.ingredients}
 
 

@@ -12,6 +12,7 @@ from typing import Literal, cast
 
 from turnspit.errors import Impossible, Unknown
 from turnspit.quantities import Amount, density_or_none, food_named, piece_mass, unit, unit_named
+from turnspit.recipes.fruit import part_of_fruit, peel_with_the_juice
 from turnspit.recipes.recipe import Ingredient, Recipe
 from turnspit.recipes.writing import write_ingredient
 from turnspit.reference import Row, table
@@ -100,10 +101,12 @@ def shopping_list(
     """
     if market not in LOOSE_G:
         raise Unknown("market", market, tuple(LOOSE_G))
-    made = _made(recipes)
+    groups = _groups(recipes)
+    weighed = {key: sum(_amount(one, "g") for _, one in lines) for (key, by), lines in groups.items() if by == "g"}
+    made = {**_made(recipes), **{(key, "g"): grams for key, grams in peel_with_the_juice(weighed).items()}}
     bought = [
         _bought(key, measure, lines, market, made.get((key, measure), 0.0))
-        for (key, measure), lines in _groups(recipes).items()
+        for (key, measure), lines in groups.items()
     ]
     if prices is not None:
         bought = [_priced(line, prices) for line in bought]
@@ -154,6 +157,9 @@ def _made(recipes: Sequence[Recipe]) -> Mapping[tuple[str, str], float]:
 
 
 def _group(ingredient: Ingredient) -> tuple[str, str]:
+    part = part_of_fruit(ingredient)
+    if part is not None:
+        return part[0], "g"
     key = food_key(ingredient.item)
     if not ingredient.read or ingredient.amount is None:
         return key, ""
@@ -215,6 +221,9 @@ def _each_kg(ingredients: Sequence[Ingredient]) -> float | None:
 
 
 def _amount(ingredient: Ingredient, measure: str) -> float:
+    part = part_of_fruit(ingredient)
+    if part is not None:
+        return part[1]
     if measure == "g":
         kilograms = ingredient.kilograms()
         return 1000.0 * kilograms if kilograms is not None else _in_packs(ingredient) or 0.0

@@ -23,6 +23,7 @@ from turnspit.recipes.headings import (
     read_yield_line,
 )
 from turnspit.recipes.ingredients import read_ingredients
+from turnspit.recipes.items import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
 from turnspit.recipes.steps import read_step
@@ -105,6 +106,18 @@ def _time_line(recipe: Recipe, language: str) -> str:
     return " | ".join(f"{name}: {minutes:g} min" for name, minutes in times if minutes)
 
 
+def is_step(line: str) -> bool:
+    """Whether a line is a step without any heading to say so: it is numbered, or an order and no food."""
+    if _STEP_NUMBER.match(line):
+        return True
+    first, _, rest = line.casefold().partition(" ")
+    ends = line.rstrip().endswith((".", "!"))
+    orders = ingredient_words("order")
+    if first.strip(",.") in orders:
+        return bool(rest) or ends
+    return ends and first.strip(",.") in ingredient_words("order_or_food") and len(rest.split()) > 1
+
+
 @dataclass
 class _Sheet:
     """A recipe in the reading: the part and section that the next line belongs to, and what was read so far."""
@@ -178,7 +191,7 @@ class _Sheet:
             self._without_headings(line, begins)
 
     def _without_headings(self, line: str, begins_with_amount: bool) -> None:
-        sentence = bool(_STEP_NUMBER.match(line)) or (len(line) > 40 and bool(_SENTENCE.search(line)))
+        sentence = is_step(line) or (len(line) > 40 and bool(_SENTENCE.search(line)))
         if begins_with_amount and not sentence:
             self._ingredient(line)
         elif sentence and self.ingredients:
@@ -194,6 +207,9 @@ class _Sheet:
         section = read_section(line)
         if section is not None:
             self.section = section
+        elif self.ingredients and self.part == "ingredients" and is_step(line) and not _BULLET.match(line):
+            self.part, self.section = "steps", ""  # the heading of the method is missing
+            self._step(line)
         else:
             self.ingredients += read_ingredients(line, self.region, self.section)
 
