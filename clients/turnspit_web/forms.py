@@ -16,7 +16,7 @@ from turnspit.api.service import Service
 from turnspit.errors import TurnspitError
 from turnspit.message import Message
 from turnspit.words import Reader, say
-from turnspit_web.problems import MOST_KNOWN, Problem, told_problem
+from turnspit_web.problems import MOST_KNOWN, Problem, names_in, told_problem
 from turnspit_web.rendering import Filled, filled, page
 
 Kind = Literal["text", "number", "date", "lines", "choice", "tick"]
@@ -123,7 +123,7 @@ class Typed:
 
     def refused(self, error: TurnspitError | ValidationError) -> Typed:
         """The same with what the core refused, beside the field it speaks of or, of none, above the form."""
-        names = _names(error)
+        names = names_in(error)
         at = next((each.name for each in self.form.fields if each.speaks(names)), "")
         return replace(self, problems={**self.problems, at: error})
 
@@ -178,9 +178,3 @@ def _value(asked: Field, text: str) -> Any:
     if asked.kind == "tick":
         return bool(text)
     return asked.read(text) if text else None
-
-
-def _names(error: TurnspitError | ValidationError) -> set[str]:
-    if isinstance(error, ValidationError):
-        return {str(part) for part in error.errors()[0]["loc"]}
-    return set(error.name.split("."))

@@ -34,15 +34,16 @@ from turnspit.safety.courses import BIRD_PLACES
 from turnspit.words import Reader, say
 from turnspit_web.forms import asked
 from turnspit_web.log_proof import earned
+from turnspit_web.problems import refused_by
 from turnspit_web.rendering import (
     Filled,
+    Refusal,
     Served,
     field,
     filled,
     from_elsewhere,
     missing,
     page,
-    refusal_line,
     see_other,
 )
 
@@ -50,6 +51,7 @@ router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 
 KITCHENS: dict[str, Kitchen] = {"home": "home", "licensed": "licensed"}
 STATIONS = (*BIRD_PLACES, "stuffing", "centre")
+ENTERED = ("temperature", "who", "at", "corrects", "action")
 EMPTY_ROWS = 8
 """Lines left on the printed sheet to be written by hand."""
 
@@ -71,7 +73,7 @@ async def begin(request: Request, service: Served) -> Response:
         body = NewLogBody.model_validate(said)
         given = await service.work(logs.begin, service, body, reader_for(request, service.now()))
     except (ValidationError, TurnspitError) as error:
-        return await _logs(request, service, form, refusal_line(error))
+        return await _logs(request, service, form, error)
     return see_other(f"/logs/{given.id}")
 
 
@@ -92,7 +94,7 @@ async def add(log_id: str, request: Request, service: Served) -> Response:
     except NotKept as error:
         return missing(request, service, error)
     except (ValidationError, TurnspitError) as error:
-        return await _log(log_id, request, service, form, refusal_line(error))
+        return await _log(log_id, request, service, form, error)
     return see_other(f"/logs/{log_id}")
 
 
@@ -100,15 +102,15 @@ async def add(log_id: str, request: Request, service: Served) -> Response:
 async def labels_page(request: Request, service: Served) -> Response:
     """Labels for what goes into the cold, to be printed and cut."""
     form: Filled = {name: request.query_params.getlist(name) for name in request.query_params}
-    now, made, refused, status = service.now(), [], None, 200
+    now, made, refused = service.now(), [], None
     try:
         now = service.now(None, field(form, "timezone") or None)
         if "items" in form:
             made = labelled(_labels_body(form), KITCHENS.get(field(form, "kitchen")), now).labels
     except (ValidationError, TurnspitError) as error:
-        refused, status = refusal_line(error), 422
+        refused = refused_by(error, reader_for(request, now), ("items", "initials"))
     reader = reader_for(request, now)
-    return page("labels.html", status, reader=reader, form=form, labels=made, refused=refused)
+    return page("labels.html", 422 if refused else 200, reader=reader, form=form, labels=made, refused=refused)
 
 
 @router.get("/card")
@@ -142,7 +144,7 @@ class Sheet:
 
 
 async def _log(
-    log_id: str, request: Request, service: Service, form: Filled | None = None, refused: str | None = None
+    log_id: str, request: Request, service: Service, form: Filled | None = None, problem: Refusal | None = None
 ) -> Response:
     try:
         opened = await service.work(logs.open_log, service, log_id)
@@ -151,6 +153,11 @@ async def _log(
     reader = logs.reader_at(service, opened, reader_for(request, service.now()))
     verdict = await service.work(opened.verdict, service.clock())
     proof = await service.work(earned, service, opened, verdict, asked(request), reader)
+    refused = (
+        refused_by(problem, reader, ENTERED, {"temperature_c": "temperature", "number": "corrects"})
+        if problem
+        else None
+    )
     sheet = Sheet(opened.id, opened, verdict, sheet_rows(opened.log, verdict))
     return page(
         "log.html",
@@ -174,13 +181,15 @@ def _to_show(verdict: LogVerdict) -> tuple[Finding, ...]:
 
 
 async def _logs(
-    request: Request, service: Service, form: Filled | None = None, refused: str | None = None
+    request: Request, service: Service, form: Filled | None = None, error: Refusal | None = None
 ) -> Response:
     there_are = await service.work(logs.logs_there_are, service)
+    reader = reader_for(request, service.now())
+    refused = refused_by(error, reader, ("kind", "item", "kitchen")) if error else None
     return page(
         "logs.html",
         422 if refused else 200,
-        reader=reader_for(request, service.now()),
+        reader=reader,
         logs=there_are,
         kinds=LOG_KINDS,
         form=form or {},

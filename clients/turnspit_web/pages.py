@@ -19,6 +19,7 @@ from turnspit.api.schemas.ask import AskBody
 from turnspit.errors import TurnspitError
 from turnspit_web import log_pages, recipe_pages
 from turnspit_web.plot import plot
+from turnspit_web.problems import told_problem
 from turnspit_web.rendering import Served, from_elsewhere, missing, page, see_other, templates
 from turnspit_web.view import (
     allergen_told,
@@ -95,10 +96,8 @@ async def ask_page(
         return page("ask.html", **shown, answer=None, refused=None)
     try:
         given = await service.work(answer, service, asked.body())
-    except ValidationError as error:
-        return page("ask.html", 422, **shown, answer=None, refused=error.errors()[0]["msg"])
-    except TurnspitError as error:
-        return page("ask.html", 422, **shown, answer=None, refused=str(error))
+    except (ValidationError, TurnspitError) as error:
+        return page("ask.html", 422, **shown, answer=None, refused=told_problem(error, reader))
     shown["reader"] = reader_of(given["data"], service.now(None, asked.timezone or None))
     return page("ask.html", **shown, answer=given, refused=None)
 

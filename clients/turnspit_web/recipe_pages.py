@@ -26,21 +26,26 @@ from turnspit.recipes import Recipe, named_roast, starters
 from turnspit.recipes.allergens import allergen_names
 from turnspit.words import say
 from turnspit.words.reader import Units
+from turnspit_web.problems import refused_by
 from turnspit_web.rendering import (
     Filled,
+    Refusal,
     Served,
     field,
     filled,
     from_elsewhere,
     missing,
     page,
-    refusal_line,
     see_other,
 )
 from turnspit_web.view import ordered
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 
+SCALED = {"pan_from": "old", "pan_to": "to", "short": "item"} | dict.fromkeys(
+    ("servings", "factor", "roast_kg", "vessel_l", "roast", "vessel", "amount", "unit", "value", "pan"), "to"
+)
+"""Names of the core for what the form calls otherwise."""
 MEASURES = ("", "us", "metric", "both")
 
 
@@ -60,7 +65,7 @@ async def keep(request: Request, service: Served) -> Response:
     try:
         given = await service.work(keep_recipe, service, RecipeBody(recipe=field(form, "recipe")), reader)
     except (ValidationError, TurnspitError) as error:
-        return await _recipes(request, service, pasted=field(form, "recipe"), refused=refusal_line(error))
+        return await _recipes(request, service, pasted=field(form, "recipe"), error=error)
     return see_other(f"/recipes/{given.id}")
 
 
@@ -70,7 +75,7 @@ async def recipe_page(recipe_id: str, request: Request, service: Served) -> Resp
     wish = Wish.of(request)
     units: Units | None = "us" if wish.units == "us" else "metric" if wish.units in ("metric", "both") else None
     reader = reader_for(request, service.now(), units=units)
-    refused, status = None, 200
+    refused = None
     try:
         recipe = await service.work(recipe_of, service, recipe_id)
     except NotKept as error:
@@ -78,11 +83,11 @@ async def recipe_page(recipe_id: str, request: Request, service: Served) -> Resp
     try:
         given = await service.work(scaled, service, wish.body(recipe_id), reader)
     except (ValidationError, TurnspitError) as error:
-        refused, status = refusal_line(error), 422
+        refused = refused_by(error, reader, ("to", "item", "old", "units"), SCALED)
         given = await service.work(scaled, service, ScaleBody(recipe_id=recipe_id, factor=1.0), reader)
     return page(
         "recipe.html",
-        status,
+        422 if refused else 200,
         reader=reader,
         recipe_id=recipe_id,
         recipe=recipe,
@@ -101,15 +106,15 @@ async def lists_page(request: Request, service: Served) -> Response:
     units = field(form, "units")
     reader = reader_for(request, service.now(), units="us" if units == "us" else "metric" if units else None)
     there_are = await service.work(recipes_there_are, service, reader)
-    given, refused, status = None, None, 200
+    given, refused = None, None
     if field(form, "covers"):
         try:
             given = await service.work(lists_of, service, _lists_body(form, service), reader)
         except (ValidationError, TurnspitError) as error:
-            refused, status = refusal_line(error), 422
+            refused = refused_by(error, reader, ("covers", "children", "kind", "serve_on"))
     return page(
         "lists.html",
-        status,
+        422 if refused else 200,
         reader=reader,
         form=form,
         given=given,
@@ -212,8 +217,9 @@ def _whole(form: Filled, name: str) -> int:
         raise Impossible(name, said, "is no whole number", "write it like 14") from error
 
 
-async def _recipes(request: Request, service: Service, pasted: str = "", refused: str | None = None) -> Response:
+async def _recipes(request: Request, service: Service, pasted: str = "", error: Refusal | None = None) -> Response:
     reader = reader_for(request, service.now())
     there_are = await service.work(recipes_there_are, service, reader)
+    refused = refused_by(error, reader, ("recipe",)) if error else None
     status = 422 if refused else 200
     return page("recipes.html", status, reader=reader, there_are=there_are, pasted=pasted, refused=refused)

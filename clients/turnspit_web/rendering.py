@@ -54,15 +54,6 @@ def missing(request: Request, service: Service, error: NotKept) -> Response:
     return page("missing.html", 404, reader=reader_for(request, service.now()), line=str(error))
 
 
-def refusal_line(error: Refusal) -> str:
-    """What cannot be met, in one line."""
-    if isinstance(error, ValidationError):
-        first = error.errors()[0]
-        place = ".".join(map(str, first["loc"]))
-        return ": ".join(filter(None, (place, str(first["msg"]).removeprefix("Value error, "))))
-    return str(error)
-
-
 def from_elsewhere(request: Request) -> bool:
     """Whether another site sent this form; then nothing is changed."""
     return request.headers.get("sec-fetch-site", "same-origin") not in ("same-origin", "none")

@@ -94,11 +94,11 @@ def test_readings_pasted_and_the_conditions_said_later(open_page: Any) -> None:
     page = open_page("/lethality")
     page.get_by_label("Readings").fill("5:00 40\n6:00 140\n6:10 160\n6:20 166\n6:30 166")
     work_out(page)
-    expect(page.locator(".verdict h2")).to_have_text("Not proved by the tables")
+    expect(page.locator(".earned h2")).to_have_text("Not proved by the tables")
     page.get_by_label("Weight of one").fill("16 lb")
     page.get_by_label("Oven, at its coolest").fill("325")
     work_out(page)
-    expect(page.locator(".verdict h2")).to_have_text("The reduction asked for was measured")
+    expect(page.locator(".earned h2")).to_have_text("The reduction asked for was measured")
     expect(page.locator(".found")).to_contain_text("a prediction never counts")
 
 
