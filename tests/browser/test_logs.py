@@ -78,10 +78,22 @@ def test_a_bird_is_logged_place_by_place(open_page: Any) -> None:
         write(page, "167")
     expect(page.locator(".readings tbody tr").nth(1)).to_contain_text("inner thigh")
     expect(page.locator(".verdict h2")).to_have_text("In order")
-    page.locator("form").last.locator("summary").click()
+    page.locator("form", has_text="Something was done").locator("summary").click()
     page.get_by_role("button", name="Served or stored").click()
     expect(page.locator(".readings")).to_contain_text("served or stored")
     expect(page.locator(".verdict h2")).not_to_have_text("Stop")
+    proof = page.locator("#proof")
+    expect(proof).to_contain_text("Not proved by the tables")
+    proof.locator("summary", has_text="Say how it was roasted").click()
+    proof.get_by_label("Weight of one").fill("16")
+    proof.get_by_role("button").click()
+    expect(page.get_by_label("Weight of one")).to_have_attribute("aria-invalid", "true")
+    page.get_by_label("Weight of one").fill("16 lb")
+    proof.get_by_role("button").click()
+    expect(proof).to_contain_text("a prediction never counts")
+    page.emulate_media(media="print")
+    expect(proof.locator(".earned")).to_be_visible()
+    expect(proof.locator("form")).to_be_hidden()
 
 
 def test_the_sheet_prints_with_lines_left_for_the_hand(open_page: Any) -> None:
