@@ -82,7 +82,7 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     to_what_end = whole.has("<core_temp>") and not whole.has("<temperature_read>")
     if "safety" in names and "doneness" in names and (to_what_end or not whole.has("<done>", "<probe_where>")):
         drop.add("doneness")
-    if "safety" in names and whole.danger == "warm_holding":
+    if "safety" in names and whole.danger == "warm_holding" and not whole.said("reading.temperature_c"):
         # "keep it warm until 8 when it's done at 6".
         drop.add("doneness")
     if "safety" in names:

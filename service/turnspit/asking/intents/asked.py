@@ -25,19 +25,27 @@ def _size(piece: Piece) -> bool:
         return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
-    if (
-        piece.follows("<how_much>", "<covers>")
-        and piece.scene.has("<roast>", "<generic>")
-        and not piece.has("<brine>")
-    ):
+    if piece.has("<how_much>") and piece.said("covers") and _counts_roasts(piece):
         return True
     if piece.has("<weigh>") and piece.said("covers") and not piece.said("roast.mass_kg"):
+        return True
+    if piece.said("covers") and piece.said("roast.mass_kg") and _enough(piece):
         return True
     if not (piece.has("<can>", "<enough>") and piece.said("covers")) or (
         piece.said("serve_at") and not piece.is_asked
     ):
         return False
     return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
+
+
+def _counts_roasts(piece: Piece) -> bool:
+    """`how many for 5 of us`, of ducks and not of potatoes."""
+    dishes = piece.has("<brine>", "<brined>", "<salt>", "<ingredient>", "<convert>", "<in>", "<keep>")
+    return piece.scene.has("<roast>", "<generic>") and not dishes
+
+
+def _enough(piece: Piece) -> bool:
+    return any("<enough>" in item and item.words != "do" for item in piece.items)
 
 
 def _carve(piece: Piece) -> bool:
@@ -60,7 +68,7 @@ def _leftovers(piece: Piece) -> bool:
         return True
     if piece.has("<how_long>") and piece.scene.has("<cooked>") and piece.scene.has("<cold_place>"):
         # "cooked turkey. fridge. how many days".
-        return not piece.has("<cook>", "<thaw>", "<raw>")
+        return not (piece.has("<cook>", "<thaw>", "<raw>") or piece.scene.has("<out>", "<stands>", "<unsure_place>"))
     if piece.has("<out>") or (0 < hours < DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
     if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
@@ -95,6 +103,8 @@ def _thaw(piece: Piece) -> bool:
         return True
     if piece.has("<how_long>") and piece.has("<keep>", "<cold_place>") and piece.said("roast.state"):
         return True
+    if _days_of_the_frozen(piece):
+        return True
     # "brine it 16 hours in cold water" thaws nothing.
     thaws = [item.words for item in piece.items if "<thaw>" in item]
     in_brine = piece.has("<brine>", "<brined>") and all(words.startswith("cold water") for words in thaws)
@@ -106,9 +116,25 @@ def _ready_to_roast(piece: Piece) -> bool:
     until = ("'til", "'till", "'until", "'be", "'hasta")
     if any(piece.scene.before_is(place, *until) is not None for place in piece.places("<state>")):
         return piece.has("<how_long>", "<when>", "<done>")
-    if not piece.has("<done>") or piece.said("reading.temperature_c", "oven.temperature_c", "start_at"):
+    if piece.has("<time_unit>") and piece.has("<cold_place>") and piece.of_frozen and not piece.said("elapsed_h"):
+        # "days in fridge frozen".
+        return True
+    roasts = piece.said("reading.temperature_c", "oven.temperature_c", "start_at") or _longer_than_usual(piece)
+    if roasts or not piece.has("<done>"):
         return False
-    return piece.of_frozen or (piece.has("<state>") and not piece.said("serve_at"))
+    frozen = piece.of_frozen or (piece.scene.before.get("roast.state") in _FROZEN and not piece.said("roast.state"))
+    return frozen or (piece.has("<state>") and not piece.said("serve_at"))
+
+
+_FROZEN = ("frozen", "part_frozen")
+
+
+def _days_of_the_frozen(piece: Piece) -> bool:
+    """`20 lb frozen, days?`, `en el refri, 11 kilos congelado, cuántos días`."""
+    if not piece.has("<how_long>") or not piece.of_frozen or piece.has("<cook>", "<oven_temp>"):
+        return False
+    days = any("<how_long>" in item and ("day" in item.words or "dia" in item.words) for item in piece.items)
+    return days or piece.scene.has("<cold_place>")
 
 
 def _brine(piece: Piece) -> bool:
@@ -124,7 +150,8 @@ def _brine(piece: Piece) -> bool:
 
 def _when_done(piece: Piece) -> bool:
     """`put it in at 1, when will it be done`: nothing is probed yet, the time is still to come."""
-    if not (piece.has("<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves)):
+    ready = piece.has("<done_word>") or (piece.has("<serve>") and not piece.serves)
+    if not (piece.has("<done>") or (piece.has("<when>") and ready)):
         return False
     start = piece.scene.values.get("start_at", "")
     return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
@@ -164,10 +191,28 @@ def _carves_to_plan(piece: Piece) -> bool:
     return piece.has("<when>") and piece.has("<carve>") and piece.said("serve_at") and piece.said("roast.mass_kg")
 
 
+_HOURS = ("timing", "timings", "whats the timing", "times pls", "times please", "tell timing", "time pls")
+
+
+def _asks_the_hours(piece: Piece) -> bool:
+    """`64 covers at 12.30, 5 crowns, times pls`, `six 10 lb breasts, when do I pull em to carve at noon`."""
+    if not piece.said("serve_at") or piece.scene.has("<temperature_read>", "<been_in>", "<started>"):
+        return False
+    pulled = (
+        piece.said("roast.mass_kg")
+        and piece.has("<done>")
+        and any("<done>" in item and item.words.startswith(_WHEN) for item in piece.items)
+    )
+    return pulled or piece.only_asks("<when>") or any(item.words in _HOURS for item in piece.items)
+
+
+_WHEN = ("when", "what time", "cuando", "a que hora")
+
+
 def _plan(piece: Piece) -> bool:
     if _when_done(piece):
         return False
-    if piece.has("<plan>") or _carves_to_plan(piece):
+    if piece.has("<plan>") or _carves_to_plan(piece) or _asks_the_hours(piece):
         return True
     return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
 

@@ -8,6 +8,7 @@ from turnspit.asking.intents.piece import Piece
 
 # Whoever asks whether an oven as low as this will do asks of safety.
 _LOW_OVEN_C = 136
+_ROASTED_SLOWLY = ("pork_shoulder",)
 
 
 def safety(piece: Piece) -> bool:
@@ -57,14 +58,19 @@ def _the_brine_itself(piece: Piece) -> bool | None:
 
 
 def _a_pink_wish(piece: Piece) -> bool | None:
-    """`leg of lamb for six at seven, pink`."""
-    return False if piece.danger == "pink" and piece.said("serve_at") and not piece.asks else None
+    """`leg of lamb for six at seven, pink`, `it's at 52, we like it pink`."""
+    wished = piece.said("serve_at") or piece.has("'like", "'want", "'wants", "'quiero", "'gusta")
+    return False if piece.danger == "pink" and wished and not piece.asks else None
 
 
 def _a_low_oven_is_judged(piece: Piece) -> bool | None:
     """`can I slow roast a turkey at 225`."""
     low = piece.oven_c is not None and piece.oven_c < _LOW_OVEN_C
-    return True if low and piece.has("<can>", "<overnight>") and not piece.has("<how_long>") else None
+    return (
+        True
+        if low and piece.has("<can>", "<overnight>") and not piece.has("<how_long>", "<done>", "<when>")
+        else None
+    )
 
 
 def _an_end_is_judged(piece: Piece) -> bool | None:
@@ -120,6 +126,12 @@ def _to_what_temperature(piece: Piece) -> bool | None:
     return piece.has("<what_temp>") and not piece.has("<oven>", "<brine>", "<cook>", "<oven_temp>")
 
 
+def _held_for_hours(piece: Piece) -> bool | None:
+    """`can I hold carved turkey 3 hours`."""
+    cold = piece.has("<brine>", "<brined>", "<cold_place>", "<thaw>", "<state>", "<raw>", "<vessel>")
+    return True if piece.has("<can>") and piece.has("<hold>") and piece.said("elapsed_h") and not cold else None
+
+
 _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _an_unsure_place_to_thaw,
     _a_reading_is_judged,
@@ -131,6 +143,7 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _a_low_oven_is_judged,
     _an_end_is_judged,
     _a_vessel_holds,
+    _held_for_hours,
     _a_danger,
     _hours_in_the_brine,
     _too_long_a_rest,

@@ -64,9 +64,13 @@ class Piece:
     @property
     def only_counts(self) -> bool:
         """`..., how many?`: nothing but the question."""
-        small = ("<soft>", "<break>", "<and_sign>", "<covers>", "<mass>", "<birds>")
+        return self.only_asks("<how_much>", "<covers>", "<mass>", "<birds>")
+
+    def only_asks(self, question: str, *beside: str) -> bool:
+        """Whether it is nothing but a question word, beside what these tags stand for."""
+        small = ("<soft>", "<break>", "<and_sign>", "'and", "'y", *beside)
         rest = [item for item in self.items if not any(tag in item.tags for tag in small)]
-        return len(rest) == 1 and "<how_much>" in rest[0].tags
+        return len(rest) == 1 and question in rest[0].tags
 
     @property
     def danger(self) -> str:

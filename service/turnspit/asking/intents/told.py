@@ -20,7 +20,9 @@ def _reading(piece: Piece) -> bool:
 
 
 def _old(piece: Piece) -> bool:
-    """Cooked food that is days old is kept as leftovers are."""
+    """Cooked food that is days old, or lies in the freezer, is kept as leftovers are."""
+    if piece.has("<cooked>") and piece.has("<freezer>") and not piece.said("serve_at", "start_at"):
+        return True
     return piece.hours >= DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
 
 
@@ -55,6 +57,11 @@ def _oven(piece: Piece) -> bool:
     return piece.said("oven.temperature_c") and piece.said("roast.mass_kg", "roast.kind")
 
 
+def _wished_end(piece: Piece) -> bool:
+    """`lamb legs 2.6 kg x 9, boned and rolled, 58 core`: an order without its hour."""
+    return piece.said("roast.target_c") and piece.said("roast.mass_kg") and not piece.said("covers")
+
+
 def _under_way(piece: Piece) -> bool:
     return piece.has("<been_in>", "<started>") and piece.said("elapsed_h") and not piece.has(*_NOT_IN_THE_OVEN)
 
@@ -79,5 +86,6 @@ TOLD: tuple[tuple[Intent, Callable[[Piece], bool]], ...] = (
     ("thaw", _state),
     ("size", _covers),
     ("roast_time", _oven),
+    ("roast_time", _wished_end),
     ("plan", _roast),
 )
