@@ -70,7 +70,12 @@ def tokenize(text: str, usual: Language = "en") -> Tokens:
             pieces.append(Item(word, {f"'{word}": word}, start, end))
         else:
             pieces.append(_number_item(kind, word, start, end, pieces))
-    return Tokens(_phrased(pieces, known), language, tuple(item.words for item in pieces), tuple(corrections))
+    return Tokens(
+        _with_bare_questions(_phrased(pieces, known)),
+        language,
+        tuple(item.words for item in pieces),
+        tuple(corrections),
+    )
 
 
 def _parts_numbers(raw: list[tuple[str, str, int, int]], place: int) -> bool:
@@ -138,6 +143,29 @@ def _phrased(pieces: list[Item], known: Vocabulary) -> list[Item]:
             words = " ".join(one.words for one in pieces[at : at + size])
             items.append(Item(words, dict(tags), piece.start, pieces[at + size - 1].end))
         at += size
+    return items
+
+
+_SPANS = frozenset(
+    ["hours", "hrs", "hour", "minutes", "mins", "min", "days", "horas", "minutos", "dias", "time", "tiempo", "rato"]
+)
+_COUNTED = ("<number>", "<tens>", "<hundred>", "<part>", "<and_part>", "<a>", "<more>", "<ordinal>", "<h_m>")
+_NO_QUESTION_WORDS = """
+on in same next this that first any every of last no few some per each all what other whole which by big more mismo poco
+mucho buen otro estos unos varios pocos algunos otras varias al
+"""
+_NO_QUESTION = frozenset(_NO_QUESTION_WORDS.split())
+
+
+def _with_bare_questions(items: list[Item]) -> list[Item]:
+    """`14 lb, 325, hrs?`, `pavo 7 kg tiempo`: a span of time that nothing counts, at an end, asks for its number."""
+    for place, item in enumerate(items):
+        if item.words not in _SPANS or (place + 1 < len(items) and items[place + 1].words not in (".", "?", ";")):
+            continue
+        before = items[place - 1] if place else None
+        if before is None or before.words in _NO_QUESTION or any(tag in before.tags for tag in _COUNTED):
+            continue
+        item.tags["<how_long>"] = "how_long"
     return items
 
 
