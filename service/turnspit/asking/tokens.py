@@ -151,8 +151,8 @@ _SPANS = frozenset(
 )
 _COUNTED = ("<number>", "<tens>", "<hundred>", "<part>", "<and_part>", "<a>", "<more>", "<ordinal>", "<h_m>")
 _NO_QUESTION_WORDS = """
-on in same next this that first any every of last no few some per each all what other whole which by big more mismo poco
-mucho buen otro estos unos varios pocos algunos otras varias al
+on in same next this that first any every of last no few some per each all what other whole which by big more
+mismo poco mucho buen otro estos unos varios pocos algunos otras varias al
 """
 _NO_QUESTION = frozenset(_NO_QUESTION_WORDS.split())
 
