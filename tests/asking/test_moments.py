@@ -102,3 +102,22 @@ def test_clock_habit_is_seen() -> None:
     assert read_line(Line("dinner at 18:30", now), None).clock == "24h"
     assert read_line(Line("dinner at 6:30 pm", now), None).clock == "12h"
     assert read_line(Line("dinner at 6", now), None).clock is None
+
+
+@pytest.mark.parametrize(
+    ("text", "start_at"),
+    [
+        ("put it in at 11:30, 15 lb, 325", "2026-11-26T11:30:00-05:00"),
+        ("in at 12:30, 13 lb at 325, when's it done", "2026-11-26T12:30:00-05:00"),
+        ("popped the bird in at 12, 14 lb", "2026-11-26T12:00:00-05:00"),
+        ("turkey in oven 11:45, 325, 16 lb", "2026-11-26T11:45:00-05:00"),
+        ("in the oven at 12, want to eat at 5, 14 lb", "2026-11-26T12:00:00-05:00"),
+        ("metí el pavo a las 12, 6 kilos", "2026-11-26T12:00:00-05:00"),
+        ("if I put it in at 1, 14 lb turkey, when do we eat", "2026-11-27T13:00:00-05:00"),
+        ("I'll put it in at 11:30, 14 lb", "2026-11-26T23:30:00-05:00"),
+        ("put it in at 5, dinner at 9, 15 lb", "2026-11-26T17:00:00-05:00"),
+        ("my grandmother always put hers in at six, dinner at 8, 12 lb turkey", None),
+    ],
+)
+def test_what_is_told_in_the_afternoon_of_the_morning_has_gone_in(text: str, start_at: str | None) -> None:
+    assert read(text, "2026-11-26T14:20").get("start_at") == start_at

@@ -34,7 +34,9 @@ KINDS = [
     "veal_loin",
 ]
 # Tags that tokens carry by their shape, and those that readers put on an item.
-BY_SHAPE = {"<number>", "<fraction>", "<slashed>", "<ordinal>", "<date>", "<hm>", "<h_m>", "<temperature_read>"}
+BY_SHAPE = {"<number>", "<fraction>", "<slashed>", "<ordinal>", "<date>", "<hm>", "<h_m>", "<temperature_read>"} | {
+    "<denied_value>"
+}
 
 
 def tables(language: str) -> dict[str, dict[str, list[str]]]:

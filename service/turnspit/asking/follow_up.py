@@ -69,7 +69,7 @@ def turn(scene: Scene, asked: tuple[Intent, ...], conversation: Conversation | N
 
 
 def _about_the_answer(scene: Scene) -> Move | None:
-    if scene.values or len(scene.items) > _LONGEST_ASIDE:
+    if scene.values or len(scene.items) > _LONGEST_ASIDE or (scene.has("<repair>") and "day" in scene.hints):
         return None
     return next((move for tag, move in _ABOUT_THE_ANSWER if scene.has(tag)), None)
 

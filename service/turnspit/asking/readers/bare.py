@@ -19,7 +19,7 @@ def read(scene: Scene) -> None:
     if len(numbers) != 1:
         return
     place, said = numbers[0]
-    pending = scene.hints.get("pending") or ("roast.count" if _so_many(scene, place, said) else "")
+    pending = scene.hints.get("pending") or ("roast.count" if so_many(scene, place, said) else "")
     path = pending or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, said)
     if path == "covers" and said.value == int(said.value):
         scene.put("covers", int(said.value), "bare number: covers", place)
@@ -42,7 +42,7 @@ def is_spoken_hour(scene: Scene, said: Number) -> bool:
     return said.spoken is not None and said.spoken[1] in (0, 15, 30, 45) and "serve_at" in scene.before
 
 
-def _so_many(scene: Scene, place: int, said: Number) -> bool:
+def so_many(scene: Scene, place: int, said: Number) -> bool:
     """`que sean dos`, of roasts; `que sean las dos` is an hour."""
     before = scene.items[place - 1].words if place else ""
     return before == "que sean" and not said.digits and any(path.startswith("roast.") for path in scene.before)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from turnspit.asking.grammar import Item
+from turnspit.asking.readers.bare import so_many
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.held import MOMENTS, Held, held
@@ -34,25 +35,37 @@ _CUES = {
     "brine.water_l": ("<water>",),
 }
 # Beside these a number has a use of its own.
-_TAKEN = ("<roast>", "<generic>", "<birds>", "<place>", "<people>", "<oven>", "<percent>", "<later>")
+_TAKEN = ("<roast>", "<generic>", "<birds>", "<place>", "<people>", "<oven>", "<percent>", "<later>", "<mass>")
 # Nobody is so far off: a number larger or smaller than this many times is no correction of the one before.
 _FARTHEST = 8.0
 # What the line just before said is corrected rather than what was said earlier, up to this much further off.
 _LAST_SAID = 1.8
-_SHORT = 8
+# A longer line is no mere correction.
+_LONGEST = 16
+_ASKS = ("<how_long>", "<how_big>", "<how_much>", "<what_temp>", "<when>", "<where>")
+# In Spanish an hour has its article.
+_NO_ARTICLE = 1.3
 _DEGREES = ("degC", "degF")
 
 
 def is_slip(scene: Scene) -> bool:
     """Whether the line puts a slip right, and does not ask what another choice would make of it."""
-    marked = scene.has(*CORRECTS, "<denied_value>")
-    return scene.talk and marked and not scene.has("<changes>", "<how_long>", "<how_big>", "<can>", "<what_temp>")
+    return scene.has(*CORRECTS, "<denied_value>") and not scene.has("<changes>") and _tells(scene)
+
+
+def _corrects(scene: Scene) -> bool:
+    """Whether the line sets a value of the talk anew: a slip, or `make it 18`."""
+    return scene.has(*CORRECTS, "<denied_value>", "<changes>", "<strong_amend>") and _tells(scene)
+
+
+def _tells(scene: Scene) -> bool:
+    return scene.talk and not scene.has(*_ASKS) and "<can>" not in scene.items[0]
 
 
 def read(scene: Scene) -> None:
     """Put what the line corrects of the talk."""
     _one_more(scene)
-    if not is_slip(scene) or len(scene.items) > 2 * _SHORT:
+    if not _corrects(scene) or len(scene.items) > _LONGEST:
         return
     _children(scene)
     _number(scene)
@@ -80,6 +93,8 @@ def _number(scene: Scene) -> None:
     if len(numbers) != 1 or scene.before_is(numbers[0][0], "<place>") is not None:
         return
     place, said = numbers[0]
+    if so_many(scene, place, said):
+        return
     one = _corrected(scene, place, said)
     if one is None:
         return
@@ -114,8 +129,10 @@ def _corrected(scene: Scene, place: int, said: Number) -> Held | None:
         if one.path in MOMENTS:
             if clock is None:
                 continue
-            value = (clock.hour % 12 or 12) + clock.minute / 60
+            value = clock.hour + clock.minute / 60
         times = far(value, one.number)
+        if one.path in MOMENTS and scene.language == "es" and len(every) > 1:
+            times *= _NO_ARTICLE
         if times <= _FARTHEST:
             ranked.append((times / (_LAST_SAID if one.path in last else 1.0), one))
     return min(ranked, key=lambda row: row[0], default=(0.0, None))[1]

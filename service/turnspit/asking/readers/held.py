@@ -65,8 +65,10 @@ def held(scene: Scene) -> Iterator[Held]:
 
 
 def _said_in(path: str, values: dict[str, float]) -> Iterator[Held]:
-    """The value in the units in which it is a round number; in the first where it is so in none."""
+    """The value in the unit in which it is the roundest number: degrees in both, where both are whole."""
     steps = {unit: value / _STEPS[unit] for unit, value in values.items()}
     whole = [unit for unit, count in steps.items() if count >= 0.5 and abs(count - round(count)) <= _ROUND]
+    if path not in _DEGREES:
+        whole = sorted(whole, key=lambda unit: steps[unit])[:1]
     for unit in whole or list(values)[:1]:
         yield Held(path, round(values[unit], 2), unit)

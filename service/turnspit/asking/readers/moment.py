@@ -94,7 +94,11 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
         near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS, but=claims.values())
         cue = near[1] if near else None
         role = _ROLES[near[2]] if near else _SERVE
-    if role == _START and scene.has("<when>", "<plan>") and scene.before_is(place, "<for>") is not None:
+    if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
+        # "roast at 160 fan from 0930".
+        role = _START
+    for_it = "<covers>" in scene.items[place] or scene.before_is(place, "<for>") is not None
+    if role == _START and scene.has("<when>", "<plan>") and for_it:
         # "when does it go in for 7": seven is dinner.
         role = _SERVE
     meal = ""
@@ -150,7 +154,20 @@ _AHEAD = (
     "<can>", "<when>", "<plan>", "'if", "'ill", "'will", "'well", "'gonna", "'going", "'want", "'should", "'once",
     "'to", "'lets", "'must", "'could", "'would",
 )  # fmt: skip
-_DONE = ("put ", "stuck ", "popped ", "shoved ", "in at", "oven in", "metí", "meti")
+_DONE = (
+    "put ", "stuck ", "popped ", "shoved ", "in at", "oven in", "in the oven", "in oven", "into the oven", "bird on",
+    "turkey on", "chicken on", "roast on", "goose on", "joint on", "meti ",
+)  # fmt: skip
+
+
+def _looks_ahead(scene: Scene, found: _Time) -> bool:
+    """Whether the clause up to the time asks or plans: "if I put it in at 1"."""
+    for _, _, item in scene.walk(found.place, -1):
+        if "<break>" in item:
+            return False
+        if any(tag in item for tag in _AHEAD) or item.words.startswith(("if ", "when ", "ill ", "should ")):
+            return True
+    return False
 
 
 def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
@@ -159,7 +176,7 @@ def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
     if scene.has("<temperature_read>", "<been_in>"):
         return True
     cue = scene.items[found.cue].words if found.cue is not None else ""
-    if scene.has(*_AHEAD) or not any(f"{cue} ".startswith(done) for done in _DONE):
+    if _looks_ahead(scene, found) or not f"{cue} ".startswith(_DONE):
         return False
     served = scene.values.get("serve_at")
     if served is not None and went < datetime.fromisoformat(served) <= comes:

@@ -177,19 +177,19 @@ def _like(items: list[Item], place: int, others: Iterator[int]) -> int | None:
     item, sizes = items[place], []
     for nth, other in enumerate(others):
         found = items[other]
-        shared = any(tag in item and tag in found for tag in _VALUES if tag != "<number>")
+        shared = any(tag in item and tag in found for tag in (*_VALUES, "<cut>") if tag != "<number>")
         if shared or _is_part(item, found) or _in_unit(found, _unit(item)) is not None:
             return other
         if size(found) is not None and size(item) is not None:
             if _bare(item):
                 sizes.append((other, far(size(item), size(found))))
-            elif _bare(found) and nth == 0 and far(size(item), size(found)) <= 2 * _NEAR:
+            elif _bare(found) and nth <= 1 and far(size(item), size(found)) <= 2 * _NEAR:
                 return other
     near = next((other for other, times in sizes if times <= _NEAR), None)
     if near is not None:
         return near
-    other, times = min(sizes, key=lambda row: row[1], default=(None, math.inf))
-    return other if times <= _FAR else None
+    nearest = min(sizes, key=lambda row: row[1], default=None)
+    return nearest[0] if nearest is not None and nearest[1] <= _FAR else None
 
 
 def _is_part(item: Item, other: Item) -> bool:
@@ -209,6 +209,7 @@ def _corrected(earlier: Item, later: Item) -> Item:
         tags = {dimension: _in_unit(earlier, _unit(later))}
     elif "<clock>" in later and "<clock>" in earlier and not later.tags["<clock>"].half:
         tags["<clock>"] = replace(later.tags["<clock>"], half=earlier.tags["<clock>"].half)
+    tags["<denied_value>"] = size(earlier) or earlier.words
     words = f"{earlier.words} {later.words}"
     return Item(words, tags, earlier.start, later.end, "repair: the later word")
 
