@@ -191,6 +191,9 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
         return not any(path in scene.values for path in ("serve_at", "start_at"))
     if asked[0] == "doneness" and before.intents[0] == "safety" and not scene.has("<place>", "<done>"):
         return True
+    if asked == ("roast_time",) and scene.has("<cook>") and before.intents[0] in ("brine", "thaw", "size", "carve"):
+        # "and roast at 170 fan", after a brine.
+        return False
     if scene.hints.get("told"):
         return asked[0] not in ("doneness", "safety") or (asked[0] == "safety" and "<out>" not in _tags(scene))
     return not asks and (scene.has("<strong_amend>") or "brine.wanted" in scene.values)

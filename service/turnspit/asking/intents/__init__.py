@@ -62,7 +62,17 @@ def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
         return (told,)
     if scene.has("<convert>"):
         return ("convert",)
-    return ("help",) if scene.has("<help>") and not scene.has("<off_topic>") else ()
+    return ("help",) if _asks_for_help(whole) else ()
+
+
+def _asks_for_help(whole: Piece) -> bool:
+    """One word that asks for help ("examples", "hi") has to stand nearly alone."""
+    asked = [item for item in whole.items if "<help>" in item]
+    alone = whole.unknown_words == 0 or any(" " in item.words or item.words in _HELP for item in asked)
+    return bool(asked) and alone and not whole.has("<off_topic>")
+
+
+_HELP = ("help", "ayuda", "ayudame")
 
 
 _FEARS = ("<danger>", "<out>", "<safe>", "<ok>")
@@ -130,7 +140,11 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
             continue
         before = scene.items[starts[-1] : place]
         asked = _asks(before)
-        ended = any(tag in before[-1] for tag in _ENDS) and not any("'between" in one for one in before)
+        ended = (
+            any(tag in before[-1] for tag in _ENDS)
+            and before[-1].words not in "()"
+            and not any("'between" in one for one in before)
+        )
         opens = any(tag in item.tags for tag in QUESTION_WORDS) and ("<plan>" in item or asked or ended)
         # "brine it how long, roast it how long": a comma ends what asks.
         opens = opens or (asked and ended)

@@ -21,7 +21,7 @@ def _size(piece: Piece) -> bool:
         # "is 4 hours enough for a 16 pound turkey".
         return False
     asks = piece.asks or piece.scene.has("'?")
-    if piece.has("<feeds>") and asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):
+    if piece.feeds and asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<how_big>") or piece.follows("<how_much>", "<roast>", "<generic>", "<mass>"):
         return True
@@ -40,12 +40,12 @@ def _size(piece: Piece) -> bool:
 
 def _counts_roasts(piece: Piece) -> bool:
     """`how many for 5 of us`, of ducks and not of potatoes."""
-    dishes = piece.has("<brine>", "<brined>", "<salt>", "<ingredient>", "<convert>", "<in>", "<keep>")
+    dishes = piece.has("<brine>", "<brined>", "<salt>", "<ingredient>", "<convert>", "<keep>")
     return piece.scene.has("<roast>", "<generic>") and not dishes
 
 
 def _enough(piece: Piece) -> bool:
-    return any("<enough>" in item and item.words != "do" for item in piece.items)
+    return any("enough" in item.words or item.words in ("basta", "alcanza") for item in piece.items)
 
 
 def _carve(piece: Piece) -> bool:
@@ -57,6 +57,8 @@ def _carve(piece: Piece) -> bool:
 
 
 def _leftovers(piece: Piece) -> bool:
+    if piece.has("<yield>"):
+        return False
     if piece.has("<stock>", "<reheat>"):
         # "3 bones, 7 lb, serving 19:30" is a rib roast.
         return not (piece.has("<thaw>") or piece.said("serve_at", "roast.bone_in") or piece.has("<how_big>"))
@@ -68,7 +70,8 @@ def _leftovers(piece: Piece) -> bool:
         return True
     if piece.has("<how_long>") and piece.scene.has("<cooked>") and piece.scene.has("<cold_place>"):
         # "cooked turkey. fridge. how many days".
-        return not (piece.has("<cook>", "<thaw>", "<raw>") or piece.scene.has("<out>", "<stands>", "<unsure_place>"))
+        stands = piece.scene.has("<out>", "<stands>", "<unsure_place>", "<danger>", "<weather>")
+        return not (stands or piece.has("<cook>", "<thaw>", "<raw>"))
     if piece.has("<out>") or (0 < hours < DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
     if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):

@@ -18,7 +18,7 @@ def safety(piece: Piece) -> bool:
 
 def _a_reading_is_judged(piece: Piece) -> bool | None:
     """`is 160 enough`, `can I serve it at 160`."""
-    judged = piece.has("<can>") and piece.has("<enough>", "<safe>", "<feeds>", "<serve>")
+    judged = piece.has("<can>") and (piece.has("<enough>", "<safe>", "<serve>") or piece.feeds)
     return True if judged and piece.has("<temperature_read>") else None
 
 
@@ -109,6 +109,12 @@ def _a_vessel_holds(piece: Piece) -> bool | None:
     return False if held and (piece.has("<brine>", "<brined>") or piece.said("brine.vessel_l")) else None
 
 
+def _eaten_at_an_hour(piece: Piece) -> bool | None:
+    """`can we eat at 4` asks of the hour."""
+    asked = any("<safe>" in item and item.words.endswith("eat") for item in piece.items)
+    return False if asked and piece.said("serve_at") and not piece.said("elapsed_h") else None
+
+
 def _safe_or_ok(piece: Piece) -> bool | None:
     return not piece.has("<done>") if piece.has("<safe>") or piece.ok_asked else None
 
@@ -148,6 +154,7 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _hours_in_the_brine,
     _too_long_a_rest,
     _safely_thawed,
+    _eaten_at_an_hour,
     _safe_or_ok,
     _something_kept_cold,
     _to_what_temperature,

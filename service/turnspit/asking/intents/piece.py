@@ -9,6 +9,8 @@ _QUESTION_TAGS = """
 """
 QUESTION_WORDS = tuple(_QUESTION_TAGS.split())
 
+_FEEDS = ("feed", "serv", "enough", "suffic", "do for", "alcanza", "da para", "basta")
+
 
 class Piece:
     """A piece of the line: the tags in it, and those of the whole line."""
@@ -56,6 +58,16 @@ class Piece:
             if rest and any(tag in rest[0].tags for tag in after):
                 return True
         return False
+
+    @property
+    def feeds(self) -> bool:
+        """Whether it asks, in plain words, if so much feeds so many."""
+        return any("<feeds>" in item and item.words.startswith(_FEEDS) for item in self.items)
+
+    @property
+    def unknown_words(self) -> int:
+        """How many words mean nothing to anybody here."""
+        return sum(item.words.isalpha() and len(item.tags) == 1 for item in self.items)
 
     def places(self, tag: str) -> list[int]:
         """Where in the line the items of this piece stand that carry the tag."""

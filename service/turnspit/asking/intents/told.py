@@ -27,7 +27,7 @@ def _old(piece: Piece) -> bool:
 
 
 def _danger(piece: Piece) -> bool:
-    if piece.danger == "pink" and piece.said("serve_at"):
+    if piece.danger == "pink" and (piece.said("serve_at") or piece.has("'like", "'want", "'wants")):
         return False
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
         return True
@@ -72,7 +72,7 @@ def _roast(piece: Piece) -> bool:
     return (
         any(path.startswith(("roast.", "oven.")) for path in piece.scene.values)
         or piece.said("roast.mass_kg", "roast.kind")
-        or piece.has("<generic>")
+        or (piece.has("<generic>") and not piece.unknown_words)
     )
 
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from datetime import UTC, timedelta
 
+from turnspit.asking.readers.bare_clock import hour_of_day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
 
 _GONE_BY_TAGS = """
 <out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger>
-<temperature_read> <stands> <keep> <reheat> <rest> <overnight>
+<temperature_read> <stands> <keep> <hold> <reheat> <rest> <overnight>
 """
 _GONE_BY = tuple(_GONE_BY_TAGS.split())
 
@@ -19,6 +20,8 @@ def read(scene: Scene) -> None:
     _out_from_to(scene)
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
+        if hour_of_day(scene, place) is not None:
+            continue
         if _shifts(scene, place):
             scene.hints.setdefault("shift_h", duration.hours * _sign(scene, place))
             scene.hints.setdefault("shift_place", place)
@@ -54,7 +57,8 @@ def _out_from_to(scene: Scene) -> None:
 
 def _shifts(scene: Scene, place: int) -> bool:
     """`an hour later`, `push it back by 30 minutes`."""
-    return scene.after_is(place, "<later>") is not None or scene.before_is(place, "<shift>", "'by") is not None
+    later = scene.after_is(place, "<later>") or scene.before_is(place, "<later>")
+    return later is not None or scene.before_is(place, "<shift>", "'by") is not None
 
 
 def _thaws_overnight(scene: Scene, duration: Duration) -> bool:
@@ -66,7 +70,7 @@ def _sign(scene: Scene, place: int) -> float:
     shift = next((item for _, item in scene.find("<shift>")), None)
     if shift is not None:
         return float(shift.tags["<shift>"])
-    after = scene.after_is(place, "<later>")
+    after = scene.after_is(place, "<later>") or scene.before_is(place, "<later>")
     return float(scene.items[after].tags["<later>"]) if after is not None else 1.0
 
 
