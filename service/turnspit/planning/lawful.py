@@ -8,9 +8,9 @@ from typing import Any
 
 from turnspit.errors import Impossible
 from turnspit.message import Message
+from turnspit.planning.route import Route
 from turnspit.planning.settle import Settled
 from turnspit.planning.timing import Timing
-from turnspit.planning.ways import Route
 from turnspit.safety import Finding, PlanFacts, PlanVerdict, check_plan
 
 BRINE_C = 4.0

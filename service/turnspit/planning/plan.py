@@ -16,11 +16,12 @@ from turnspit.planning.lawful import findings_of, within_the_rules, within_the_r
 from turnspit.planning.preparing import ready_the_roast, shop_task, thaw_tasks
 from turnspit.planning.remind import remind
 from turnspit.planning.roasting import oven_tasks
+from turnspit.planning.route import Route
 from turnspit.planning.serving import serving_tasks
 from turnspit.planning.settle import Settled, settle
 from turnspit.planning.timetable import Task, Timetable
 from turnspit.planning.timing import PREP_MIN
-from turnspit.planning.ways import Route, other_ways, routes
+from turnspit.planning.ways import other_ways, routes
 from turnspit.reference import rule
 from turnspit.safety import Finding
 

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 
 from turnspit.heat import ThawForecast
 from turnspit.message import Message
 from turnspit.planning.hours import earlier, floor_step, later, minutes, not_after, not_before
 from turnspit.planning.remind import remind
+from turnspit.planning.route import Route
 from turnspit.planning.settle import Settled
 from turnspit.planning.timetable import Task
 from turnspit.planning.timing import PREP_MIN
-from turnspit.planning.ways import Route
 
 BUY_FRESH_BEFORE = timedelta(hours=30)
 """Fresh birds are bought one to two days before they are cooked (USDA FSIS, Let's Talk Turkey)."""
@@ -47,28 +48,39 @@ def thaw_tasks(route: Route) -> tuple[Task, ...]:
     """Thaw it where the route says; nothing for a roast that needs none."""
     if route.thaw is None or route.thaw_from is None or route.thaw_until is None:
         return ()
-    in_water = route.thaw.case.method == "cold_water"
+    spare_min = (route.thaw_until - route.thaw_from).total_seconds() / 60 - 60 * route.thaw.plan_h
+    slack_min = max(0.0, spare_min)
+    if route.water_from is None:
+        in_water = route.thaw.case.method == "cold_water"
+        return (_thaw(route, route.thaw, (route.thaw_from, route.thaw_until), slack_min, in_water),)
+    return (
+        _thaw(route, route.thaw, (route.thaw_from, route.water_from), slack_min, in_water=False),
+        replace(
+            _thaw(route, route.thaw, (route.water_from, route.thaw_until), slack_min, in_water=True), id="thaw_2"
+        ),
+    )
+
+
+def _thaw(
+    route: Route, thaw: ThawForecast, between: tuple[datetime, datetime], slack_min: float, in_water: bool
+) -> Task:
+    start, end = between
     key = "cold-water" if in_water else "refrigerator"
-    details = [
-        *_thaw_windows(route.thaw),
-        Message("planning-thaw-check"),
-    ]
+    details = [*_thaw_windows(thaw), Message("planning-thaw-check")]
     if in_water:
         details.insert(0, Message("planning-thaw-water-change", every_min=WATER_CHANGE_MIN))
-    spare_min = (route.thaw_until - route.thaw_from).total_seconds() / 60 - 60 * route.thaw.plan_h
-    task = Task(
+    return Task(
         "thaw",
         Message(f"planning-thaw-{key}", roast=_name(route.settled), mass_kg=route.settled.mass_kg),
-        Message(f"planning-thaw-{key}-why", span_min=60 * route.thaw.plan_h),
-        route.thaw_from,
-        route.thaw_until,
+        Message(f"planning-thaw-{key}-why", span_min=(end - start).total_seconds() / 60 - slack_min),
+        start,
+        end,
         "sink" if in_water else "refrigerator",
         hands=in_water,
-        slack_min=max(0.0, spare_min),
+        slack_min=slack_min,
         details=tuple(details),
-        cautions=(remind("thaw-cold-water" if in_water else "thaw-refrigerator"), *route.thaw.cautions),
+        cautions=(remind("thaw-cold-water" if in_water else "thaw-refrigerator"), *thaw.cautions),
     )
-    return (task,)
 
 
 def _thaw_windows(thaw: ThawForecast) -> tuple[Message, ...]:

@@ -4,24 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 
 from turnspit.errors import Impossible, TurnspitError
 from turnspit.heat import (
     KINDS,
     RoastForecast,
-    ThawCase,
-    ThawForecast,
-    ThawMethod,
     forecast_roast,
-    forecast_thaw,
     roast,
 )
 from turnspit.message import Message
-from turnspit.planning.brining import needed_before_oven_min
-from turnspit.planning.hours import earlier, floor_step, in_work_hours, later, minutes, not_after
+from turnspit.planning.hours import earlier, later, minutes
+from turnspit.planning.route import Route, title
 from turnspit.planning.settle import Settled
+from turnspit.planning.thaw_ways import thawed_first
 from turnspit.planning.timetable import Way
 from turnspit.planning.timing import (
     CERTAINTY,
@@ -34,31 +31,16 @@ from turnspit.planning.timing import (
     kept_until,
 )
 
-RAW_ABOVE_5C_LIMIT_H = 4.0
-"""Food Code 3-501.13: no thawed raw part above 5 C (41 F) for more than four hours, preparation included."""
-
 SEARCH_MEMBERS = 64
 
 
-@dataclass(frozen=True, slots=True)
-class Route:
-    """A way with all that is needed to make its tasks."""
-
-    way: Way
-    settled: Settled
-    timing: Timing
-    thaw: ThawForecast | None = None
-    thaw_from: datetime | None = None
-    thaw_until: datetime | None = None
-
-
 def routes(settled: Settled, now: datetime) -> tuple[Route, ...]:
-    """The ways to meet the wish itself, best first: as it is, or thawed in the cold, in water, or from frozen."""
+    """The ways to meet the wish itself, best first: as it is, or thawed first, or from frozen."""
     if settled.state != "frozen":
         return (_as_it_is(settled, now),)
     frozen, thawed = replace(settled, stuffed=False, brined=False), replace(settled, state="thawed")
     timing = _timing(thawed, forecast_for(thawed))
-    found = [_by_refrigerator(thawed, timing, now), _by_cold_water(thawed, timing, now)]
+    found = list(thawed_first(thawed, timing, now))
     with suppress(TurnspitError):  # where the model does not reach that mass from frozen the way is not offered
         found.append(_from_frozen(frozen, now))
     return tuple(found)
@@ -103,46 +85,8 @@ def _as_it_is(settled: Settled, now: datetime) -> Route:
     possible = possible and (wished is None or timing.serve_at <= wished)
     first = timing.oven_in if started else max(now, earlier(timing.oven_in, minutes(PREP_MIN)))
     why = Message("planning-way-as-wished-why" if possible else "planning-way-too-late-why", at=timing.oven_in)
-    way = Way("as_wished", _title("as-wished", settled), why, possible, timing.serve_at, first, timing.oven_in)
+    way = Way("as_wished", title("as-wished", settled), why, possible, timing.serve_at, first, timing.oven_in)
     return Route(way, settled, timing)
-
-
-def _thaw(settled: Settled, method: ThawMethod) -> ThawForecast:
-    return forecast_thaw(ThawCase(settled.row.kind, settled.mass_kg, method, seed=settled.dinner.seed))
-
-
-def _by_refrigerator(settled: Settled, timing: Timing, now: datetime) -> Route:
-    thaw = _thaw(settled, "refrigerator")
-    hours = (settled.dinner.work_from, settled.dinner.work_until)
-    until = earlier(timing.oven_in, minutes(needed_before_oven_min(settled)))
-    start = floor_step(not_after(earlier(until, minutes(60 * thaw.plan_h)), *hours))
-    possible = start >= now
-    key = "planning-way-refrigerator-why" if possible else "planning-way-refrigerator-late-why"
-    why = Message(key, span_min=60 * thaw.plan_h, at=start)
-    way = Way("refrigerator", _title("refrigerator", settled), why, possible, timing.serve_at, start, timing.oven_in)
-    return Route(way, settled, timing, thaw, start, until)
-
-
-def _by_cold_water(settled: Settled, timing: Timing, now: datetime) -> Route:
-    thaw = _thaw(settled, "cold_water")
-    dry = replace(settled, brined=False)
-    until = earlier(timing.oven_in, minutes(PREP_MIN))
-    start = floor_step(earlier(until, minutes(60 * thaw.plan_h)))
-    attended = all(in_work_hours(at, settled.dinner.work_from, settled.dinner.work_until) for at in (start, until))
-    attended = attended and start.date() == until.date()
-    warm_h = thaw.surface_above_5c_h.p90 + PREP_MIN / 60
-    lawful = warm_h <= RAW_ABOVE_5C_LIMIT_H or not (settled.licensed or settled.stricter)
-    if not lawful:
-        why = Message(
-            "planning-way-cold-water-licensed-why", warm_h=round(warm_h, 1), named="no" if settled.stricter else "yes"
-        )
-    elif start >= now and not attended:
-        why = Message("planning-way-cold-water-night-why", span_min=60 * thaw.plan_h, at=start)
-    else:
-        why = Message("planning-way-cold-water-why", span_min=60 * thaw.plan_h, at=start)
-    possible = lawful and attended and start >= now
-    way = Way("cold_water", _title("cold-water", settled), why, possible, timing.serve_at, start, timing.oven_in)
-    return Route(way, dry, timing, thaw, start, until)
 
 
 def _from_frozen(settled: Settled, now: datetime) -> Route:
@@ -151,7 +95,7 @@ def _from_frozen(settled: Settled, now: datetime) -> Route:
     possible = first >= now and (settled.dinner.serve_at is None or timing.serve_at <= settled.dinner.serve_at)
     span = timing.forecast.ready_min
     why = Message("planning-way-frozen-why", low_min=span.p10, high_min=span.p90, at=timing.oven_in)
-    way = Way("frozen", _title("frozen", settled), why, possible, timing.serve_at, first, timing.oven_in)
+    way = Way("frozen", title("frozen", settled), why, possible, timing.serve_at, first, timing.oven_in)
     return Route(way, settled, timing)
 
 
@@ -161,7 +105,7 @@ def _later_dinner(settled: Settled, now: datetime) -> Route:
     oven_in = later(now, minutes(PREP_MIN if plain.state != "frozen" else SHORT_PREP_MIN))
     timing = after_start(plain, forecast_for(plain), oven_in)
     why = Message("planning-way-later-why", at=timing.serve_at, oven_in=timing.oven_in)
-    way = Way("later", _title("later", plain), why, True, timing.serve_at, now, timing.oven_in)
+    way = Way("later", title("later", plain), why, True, timing.serve_at, now, timing.oven_in)
     return Route(way, plain, timing)
 
 
@@ -214,14 +158,5 @@ def _instead(kind: str, piece: Settled, now: datetime) -> Route | None:
     if timing.oven_in < later(now, minutes(SHORT_PREP_MIN)):
         return None
     why = Message(f"planning-way-{kind}-why", mass_kg=piece.mass_kg, oven_c=piece.oven_c, at=timing.oven_in)
-    way = Way(kind, _title(kind, piece), why, True, timing.serve_at, first, timing.oven_in)
+    way = Way(kind, title(kind, piece), why, True, timing.serve_at, first, timing.oven_in)
     return Route(way, piece, timing)
-
-
-def _title(way: str, settled: Settled) -> Message:
-    return Message(
-        f"planning-way-{way}",
-        roast=Message(f"roast-{settled.row.kind}"),
-        mass_kg=settled.mass_kg,
-        count=settled.count,
-    )

@@ -31,7 +31,7 @@ ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "tw
 """Reminders that belong to the answer itself; the others stand with the task they are about."""
 PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-later": "asking-plan-later"}
 """Headlines of planning that say first why not, with ours that say first what to do."""
-TOLD_TASKS = (("rest", "asking-plan-by"), ("carve", "asking-plan-task"))
+TOLD_TASKS = (("thaw_2", "asking-plan-task"), ("rest", "asking-plan-by"), ("carve", "asking-plan-task"))
 LIKELY_EARLY = timedelta(minutes=45)
 PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
 """Roasts that are served pink; which one it is changes the times much."""

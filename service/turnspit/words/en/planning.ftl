@@ -48,6 +48,9 @@ planning-way-cold-water-licensed-why = In cold water its surface would be above 
     [yes] .
    *[no] ; say “home kitchen” if it is one.
  }
+planning-way-both = thaw it in the refrigerator, the last of the ice in cold water
+planning-way-both-why = In the refrigerator { WHEN($at, style: "at") }, and { WHEN($water_from, style: "at") } into cold water, changed each half hour, for up to { SPAN($span_min, style: "rough") }; then it is cooked at once.
+planning-way-both-not-why = After the refrigerator it would still need { SPAN($span_min, style: "rough") } in cold water from { WHEN($water_from) }: out of hours, or warmer for longer than the rule allows.
 planning-way-frozen = roast it from frozen, unstuffed
 planning-way-frozen-why = From frozen it roasts { SPANS($low_min, $high_min) }; in the oven { WHEN($at, style: "at") }.
 planning-way-later = the same { $roast }, later

@@ -44,6 +44,9 @@ planning-way-cold-water-licensed-why = En agua fría su superficie pasaría { $w
     [yes] .
    *[no] ; diga «cocina de casa» si lo es.
  }
+planning-way-both = descongelarlo en el refrigerador y, lo último del hielo, en agua fría
+planning-way-both-why = Al refrigerador { WHEN($at, style: "at") }, y { WHEN($water_from, style: "at") } a agua fría, cambiada cada media hora, hasta { SPAN($span_min, style: "rough") }; después se cocina enseguida.
+planning-way-both-not-why = Tras el refrigerador necesitaría aún { SPAN($span_min, style: "rough") } en agua fría desde { WHEN($water_from) }: fuera de horario, o templado más tiempo del que admite la regla.
 planning-way-frozen = asarlo congelado, sin relleno
 planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
 planning-way-later = la misma pieza, más tarde
