@@ -123,6 +123,8 @@ def _assumptions(case: ChillCase, food: ChillFood, size: Extent) -> tuple[Messag
     told = [Message("heat-chill-even", from_c=case.from_c)]
     if case.shape == "bird":
         told.append(Message("heat-chill-bird"))
+        if case.medium != "air" and case.packaging is None:
+            told.append(Message("heat-chill-flooded"))
     if case.shape == "pot" and not case.stirred:
         told.append(Message("heat-chill-thin" if food.thin else "heat-chill-thick"))
     if case.shape == "pot" and case.packaging is None:

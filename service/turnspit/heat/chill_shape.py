@@ -17,6 +17,9 @@ MASS_RANGE_KG, BIRD_RANGE_KG = (0.02, 100.0), (0.1, 20.0)
 EXTENT_RANGE_MM = (5.0, 1000.0)
 BIRD_RADIUS_M, BIRD_EXPONENT = 0.026, 0.5
 """Effective depth of a whole unstuffed bird at 1 kg, growing as mass^(1/3): the one its roasting time gives."""
+FLOODED, FLOODED_SPREAD = 0.8, 0.14
+"""Effective depth over that of a bird in air, where water fills its cavity and cools the breast from within: half at
+best, the whole where that water stands still; broilers in an ice bath took half as long (0.7, an abstract)."""
 TOLD_SPREAD, USUAL_SPREAD, BIRD_SPREAD = 0.08, 0.11, 0.12
 """Log spreads of the effective length: dimensions told to the centimetre of shapes that are no geometry; proportions
 taken as usual; birds."""
@@ -132,12 +135,13 @@ def _told_by_mass(case: ChillCase, volume_m3: float) -> Extent:
     """The usual proportions at this mass."""
     shape, mass_kg = case.shape, case.mass_kg or 0.0
     if shape == "bird":
+        flooded = case.medium != "air" and case.packaging is None
         return Extent(
-            (BIRD_RADIUS_M * mass_kg ** (1 / 3),),
+            (BIRD_RADIUS_M * mass_kg ** (1 / 3) * (FLOODED if flooded else 1.0),),
             1.0,
             1.25 * volume_m3 ** (1 / 3),
             (),
-            BIRD_SPREAD,
+            FLOODED_SPREAD if flooded else BIRD_SPREAD,
             5.5 * volume_m3 ** (2 / 3),
         )
     if shape in ("cylinder", "pot"):

@@ -37,7 +37,9 @@ LARGE_LOAD = 0.02
 """Where the refrigerator's share passes this, in m2K/W (a fifth of a still film's), it is said."""
 CRUST_KG_M2 = 0.8
 HUMIDITY = 0.8
-MEDIUM_SPREAD_K = 0.4
+MEDIUM_SPREAD_K, STILL_AIR_SPREAD_K = 0.4, 0.7
+"""How far the medium may lie from what is told; shelves of a refrigerator without a fan differ by 2 to 3 K, and it
+cycles (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,9 +103,10 @@ def chill_surface(
         convection = np.maximum(water_film(surface_c, medium_c, size.width_m), STILL_WATER_LEAST)
     resistance, spread = _cover(case, size)
     film, cover, wetness, medium, room = normals[:5]
-    reach_k = min(2 * MEDIUM_SPREAD_K, 0.6 * (case.to_c - medium_c))
+    medium_k = _medium_spread_k(case)
+    reach_k = min(2 * medium_k, 0.6 * (case.to_c - medium_c))
     return ChillSurface(
-        medium_c=medium_c + np.clip(MEDIUM_SPREAD_K * medium, -reach_k, reach_k),
+        medium_c=medium_c + np.clip(medium_k * medium, -reach_k, reach_k),
         grid_k=grid_k,
         convection=convection,
         radiation=radiation,
@@ -132,7 +135,18 @@ def warmed_air(case: ChillCase, size: Extent) -> float:
     """The resistance of a refrigerator whose air the food warms, per m2 of the food's surface, m2K/W."""
     if case.medium != "air":
         return 0.0
-    return max(0.0, 1 - case.air_m_s / FAN_M_S) * size.area_m2 / REFRIGERATOR_W_K
+    return _stillness(case) * size.area_m2 / REFRIGERATOR_W_K
+
+
+def _stillness(case: ChillCase) -> float:
+    """1 in air without a fan, 0 where a fan moves it."""
+    return max(0.0, 1 - case.air_m_s / FAN_M_S)
+
+
+def _medium_spread_k(case: ChillCase) -> float:
+    if case.medium != "air":
+        return MEDIUM_SPREAD_K
+    return MEDIUM_SPREAD_K + _stillness(case) * (STILL_AIR_SPREAD_K - MEDIUM_SPREAD_K)
 
 
 def _wetness(case: ChillCase) -> float:
