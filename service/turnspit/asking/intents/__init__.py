@@ -121,7 +121,9 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     if (names - drop) & _HAVE_THEIR_HOURS:
         timed = whole.said("oven.temperature_c")
         drop |= {
-            name for name, piece in found if name == "roast_time" and not (timed or piece.has("<cook>", "<takes>"))
+            name
+            for name, piece in found
+            if name == "roast_time" and not (timed or piece.has("<cook>", "<takes>", "<done>"))
         }
     return [row for row in found if row[0] not in drop] or found
 
@@ -153,6 +155,7 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
         if "<brined>" in item and item.words == "and brine":
             # "thaw and brine" are two questions.
             opens = any("<thaw>" in one for one in scene.items[starts[-1] : place])
-        if opens or item.words in (".", "?", "!", ";"):
+        numbered = item.words == ")" and "<number>" in scene.items[place - 1] and place > 1
+        if opens or numbered or item.words in (".", "?", "!", ";"):
             starts.append(place)
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]

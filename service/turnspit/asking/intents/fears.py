@@ -84,7 +84,14 @@ _ASKS_LEAVE = ("can", "could", "should", "do ", "may", "puedo", "debo", "tengo",
 
 
 def _a_danger(piece: Piece) -> bool | None:
-    if not piece.has("<danger>", "<out>"):
+    out_for = any(item.words == "out for" for item in piece.items) and not piece.said("elapsed_h")
+    if not piece.has("<danger>") and (out_for or not piece.has("<out>")):
+        # "in at 10, out for 13 o'clock".
+        return None
+    if piece.danger == "oven" and piece.scene.values.get("roast.kind") in _ROASTED_SLOWLY:
+        return None
+    if piece.said("serve_at") and not (piece.has("<danger>", "<safe>", "<can>") or piece.said("elapsed_h")):
+        # "out of the fridge now, what time in if we eat at 2".
         return None
     return not (piece.has("<thaw>") and piece.has("<how_long>"))
 

@@ -8,7 +8,7 @@ from turnspit.asking.intents.piece import Piece
 _WORRIES = frozenset(("smoke", "too_dark", "gravy_thin", "gravy_salty", "gravy_lumpy", "gravy_burnt"))
 _ASKING = ("'or", "'o", "'need", "'why", "'worth", "'better", "'tips", "'como", "'que", "<help>")
 _OPENS = ("what", "which", "how", "where", "should", "que", "cual", "como", "donde")
-_MEASURED = ("<when>", "<how_long>", "<temperature_read>", "<done>", "<probe_where>", "<rest>")
+_MEASURED = ("<when>", "<how_long>", "<temperature_read>", "<done>", "<probe_where>", "<rest>", "<core_temp>")
 
 
 def technique(piece: Piece) -> str:

@@ -54,7 +54,8 @@ def _covers(piece: Piece) -> bool:
 
 
 def _oven(piece: Piece) -> bool:
-    return piece.said("oven.temperature_c") and piece.said("roast.mass_kg", "roast.kind")
+    held = piece.scene.before.keys() & {"roast.mass_kg", "roast.kind"}
+    return piece.said("oven.temperature_c") and (bool(held) or piece.said("roast.mass_kg", "roast.kind"))
 
 
 def _wished_end(piece: Piece) -> bool:

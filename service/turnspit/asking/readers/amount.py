@@ -34,9 +34,9 @@ def read(scene: Scene) -> bool:
     target = _target(scene, source[0] if source else None)
     if source is None and target is None and _goes_on(scene):
         target = _lone_unit(scene)
-    if scene.has("<brine>", "<brined>", "<vessel>", "<meal>", "<when_day>", "<covers>") and not scene.has(
-        "<convert>"
-    ):
+    of_a_pan = source is not None and source[1] == "<length>"
+    held = not of_a_pan and scene.has("<vessel>")
+    if (held or scene.has("<brine>", "<brined>", "<meal>", "<when_day>", "<covers>")) and not scene.has("<convert>"):
         return False
     if scene.has("<yield>") and scene.has(*_ROASTS):
         # "18 lb bird = how many lbs of cooked meat".
