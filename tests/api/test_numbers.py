@@ -244,8 +244,9 @@ def test_every_example_of_the_openapi_document_is_answered(api: Any) -> None:
         body = methods.get("post", {}).get("requestBody")
         if body is None:
             continue
-        name = body["content"]["application/json"]["schema"]["$ref"].rpartition("/")[2]
-        for example in document["components"]["schemas"][name]["examples"]:
+        schema = body["content"]["application/json"]["schema"]
+        named = document["components"]["schemas"].get(schema.get("$ref", "").rpartition("/")[2], schema)
+        for example in named["examples"]:
             assert api.post(path.replace("{log_id}", log_id), example).is_success, path
             tried += 1
     assert tried >= 14
@@ -274,3 +275,19 @@ def test_null_is_not_said_and_an_oven_may_have_a_history(api):
     chill = {"food": "cooked beef", "shape": "bird", "mass_kg": 3.0, "dims_mm": None, "air_m_s": None}
     assert post(api, "/v1/chills", chill)["hours"]["p50"] > 0
     assert api.post("/v1/roasts/forecast", {"roast": {"kind": None, "mass_kg": 6}}).status_code == 422
+
+
+def test_a_brine_names_its_vessels_its_cooling_without_ice_and_the_hours_to_a_wish(api):
+    given = api.post("/v1/brines", {"mass_kg": 8.165, "vessel_l": 18.93, "finished_percent": 1.0}).json()
+    litres = [vessel["litres"] for vessel in given["vessels_that_fit"]]
+    assert litres == sorted(litres)
+    assert litres[0] >= given["vessel_needed_l"]
+    assert "high" in given["vessels_that_fit"][0]["text"]
+    assert given["without_ice"]["from_c"] > 20
+    assert given["without_ice"]["hours"]["p50"] > 12
+    assert given["hours_low"] < given["hours_to_finished"]["p50"] < given["hours_high"]
+    long = api.post("/v1/brines", {"mass_kg": 8.165, "hours": 72}).json()
+    assert (long["allowed"], long["hours"]) == (False, 48)
+    assert long["headline"].startswith("Not 72 h")
+    dry = api.post("/v1/brines", {"mass_kg": 8.165, "method": "dry"}).json()
+    assert (dry["vessels_that_fit"], dry["without_ice"], dry["hours_to_finished"]) == ([], None, None)

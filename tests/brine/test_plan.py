@@ -137,7 +137,7 @@ def test_the_same_seed_gives_the_same_plan():
         ({"vessel_l": -1.0}, Impossible, "vessel_l"),
         ({"water_l": 0.0}, Impossible, "water_l"),
         ({"mass_kg": 410.0}, OutOfRange, "is that pounds"),
-        ({"mass_kg": float("nan")}, OutOfRange, "mass_kg"),
+        ({"mass_kg": float("nan")}, Impossible, "mass_kg"),
         ({"count": 0}, Impossible, "count 0 is below 1"),
         ({"count": float("nan")}, Impossible, "count"),
         ({"count": 100_000}, OutOfRange, "in batches"),
@@ -160,9 +160,39 @@ def test_what_cannot_be_is_refused_with_the_way_out(change, error, said):
 
 
 def test_longer_than_two_days_is_stopped():
-    plan = plan_brine(replace(BUCKET, hours=72.0))
+    plan, nearest = plan_brine(replace(BUCKET, hours=72.0)), plan_brine(replace(BUCKET, hours=48.0))
+    assert (plan.allowed, plan.hours, plan.case.hours) == (False, 48.0, 72.0)
     assert [caution.severity for caution in plan.cautions if caution.rule == "brine-cold"] == ["stop"]
-    assert "brine-note-too-long" in [note.key for note in plan.notes]
+    assert plan.headline.key == "brine-headline-too-long"
+    assert plan.headline.values["nearest"] == nearest.headline
+    assert (plan.salt_g, plan.finished_salt_percent) == (nearest.salt_g, nearest.finished_salt_percent)
+    assert nearest.allowed
+
+
+def test_a_bird_is_salted_dry_for_two_days_and_a_joint_as_long_as_it_keeps():
+    bird = plan_brine(BrineCase(mass_kg=6.0, method="dry", hours=72.0))
+    assert (bird.allowed, bird.hours) == (False, 48.0)
+    assert ("thawed-keeps", "stop") in [(one.rule, one.severity) for one in bird.cautions]
+    assert plan_brine(BrineCase(kind="pork_loin", mass_kg=3.0, method="dry", hours=72.0)).allowed
+    assert not plan_brine(BrineCase(kind="pork_loin", mass_kg=3.0, method="wet", hours=72.0)).allowed
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"mass_kg": "18 lb"},
+        {"mass_kg": True},
+        {"hours": "overnight"},
+        {"kind": 3},
+        {"count": None},
+        {"vessel_l": [5]},
+    ],
+)
+def test_wrong_types_are_refused_by_their_name(change):
+    (name,) = change
+    with pytest.raises(Impossible) as refused:
+        plan_brine(replace(BUCKET, **change))
+    assert refused.value.name == name
 
 
 def test_hours_to_a_wished_salt_grow_with_the_wish_and_the_bird():

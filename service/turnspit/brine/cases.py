@@ -48,6 +48,11 @@ class BrineCase:
     members: int = MEMBERS
     seed: int = SEED
 
+    @property
+    def brinable(self) -> bool:
+        """Whether it may be salted at all: not what is sold as injected or kosher."""
+        return self.sold_as not in ("injected", "kosher")
+
 
 @dataclass(frozen=True, slots=True)
 class SaltProfile:
@@ -63,7 +68,8 @@ class SaltProfile:
 class BrinePlan:
     """A brine that can be made: amounts, fit, cold, hours and what the meat takes up.
 
-    `allowed` is False for a bird sold as injected or kosher: then the amounts are zero and the caution says why.
+    `allowed` is False for a bird sold as injected or kosher: then the amounts are zero and the caution says why; and
+    for longer than raw meat keeps: then `case` has what was asked, and amounts and `hours` are of the longest time.
     `salt_cups` are the fewest and most US cups that hold `salt_g` of that salt, `salt_g_range` what the usual number
     of cups may really weigh; weights are exact. The water is in three parts that are cold when mixed:
     `concentrate_water_l` heated with the salt to `concentrate_c`, `cold_water_l` from the tap and `ice_kg`.

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from turnspit.brine.cases import BrinePlan
 from turnspit.brine.solution import WATER_KG_L, specific_heat_j_kg_k
 from turnspit.errors import OutOfRange
 from turnspit.spread import Spread
@@ -93,6 +94,29 @@ def unaided_cooling(
         food="water", shape="pot", dims_mm=(across_mm, across_mm), medium_c=refrigerator_c, from_c=from_c, to_c=to_c
     )
     return forecast_chill(case).hours
+
+
+@dataclass(frozen=True, slots=True)
+class WithoutIce:
+    """A brine mixed from its hot concentrate and tap water alone: how warm it is then, and hours to 4.4 C."""
+
+    from_c: float
+    hours: Spread
+
+
+def cooling_without_ice(plan: BrinePlan, refrigerator_c: float = 3.0) -> WithoutIce | None:
+    """How long the brine of a plan takes to be cold enough in the refrigerator where there is no ice.
+
+    The ice of the plan is tap water then. By `unaided_cooling`, whose errors it raises; None for dry salting.
+    """
+    cold_kg = (plan.cold_water_l + plan.ice_kg / WATER_KG_L) * WATER_KG_L
+    if not plan.concentrate_water_l:
+        return None
+    hot_kg = plan.concentrate_water_l * WATER_KG_L + (plan.salt_g + plan.sugar_g) / 1000.0
+    hot_percent = 100.0 * plan.salt_g / 1000.0 / hot_kg
+    hot_j_k, cold_j_k = hot_kg * specific_heat_j_kg_k(hot_percent), cold_kg * WATER_J_KG_K
+    from_c = (hot_j_k * plan.concentrate_c + cold_j_k * plan.case.tap_c) / (hot_j_k + cold_j_k)
+    return WithoutIce(from_c, unaided_cooling(plan.water_l, from_c=from_c, refrigerator_c=refrigerator_c))
 
 
 def _taken_by_ice_j_kg(to_c: float, ice_c: float) -> float:

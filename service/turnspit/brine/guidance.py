@@ -8,10 +8,13 @@ from dataclasses import dataclass
 from turnspit.brine.cases import BrineCase
 from turnspit.brine.solution import check_strength
 from turnspit.errors import Impossible, OutOfRange
+from turnspit.heat import roast
 from turnspit.reference import Row, table
 
 LONGEST_H = 48.0
 """USDA FSIS: overnight up to two days, refrigerated."""
+LONGEST_JOINT_H = 96.0
+"""Raw joints of red meat keep three to five days at 4 C (USDA FSIS)."""
 SHORTEST_H = 0.5
 STRONG_PERCENT = 10.0
 """From here on a brine is called very salty: half way to the strong overnight one (common practice, no source)."""
@@ -68,8 +71,18 @@ def check_hours(hours: float | None) -> None:
     if not hours > 0:
         raise Impossible("hours", hours, "is not above 0", "give the hours in the brine, 8 to 48 for a turkey")
     OutOfRange.check(
-        "hours", hours, SHORTEST_H, 96.0, "a turkey is brined 8 to 48 hours; raw poultry does not keep longer"
+        "hours",
+        hours,
+        SHORTEST_H,
+        LONGEST_JOINT_H,
+        "a turkey is brined 8 to 48 hours; raw poultry does not keep longer",
     )
+
+
+def longest_h(case: BrineCase) -> float:
+    """How long the raw meat may be salted or brined: two days, and a joint salted dry as long as it keeps."""
+    keeps = case.method == "dry" and not roast(case.kind).poultry
+    return LONGEST_JOINT_H if keeps else LONGEST_H
 
 
 def dry_row() -> Row:

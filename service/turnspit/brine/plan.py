@@ -10,12 +10,13 @@ from turnspit.brine import solution
 from turnspit.brine.cases import BrineCase, BrinePlan, Method, SoldAs
 from turnspit.brine.cooling import cold_brine
 from turnspit.brine.geometry import geometry
-from turnspit.brine.guidance import LONGEST_H, Guidance, check_hours, dry_row, guidance
+from turnspit.brine.guidance import LONGEST_H, Guidance, check_hours, dry_row, guidance, longest_h
 from turnspit.brine.salts import SUGAR_G_PER_US_CUP, cups_of_salt, grams_by_volume
-from turnspit.brine.steps import assumptions, cautions, headline, notes, refused, sources, steps
+from turnspit.brine.steps import assumptions, cautions, headline, notes, refused, sources, steps, too_long
 from turnspit.brine.uptake import Uptake, dry_salted_percent, sodium_mg
 from turnspit.brine.vessel import Fit, fit
 from turnspit.errors import Impossible, OutOfRange, Unknown
+from turnspit.quantities.given import check_number, check_text
 from turnspit.reference import table
 from turnspit.spread import Spread
 
@@ -25,6 +26,7 @@ MOST_MEMBERS = 10_000
 TARGET_RANGE = (0.1, 2.5)
 EQUILIBRIUM_PERCENT = 1.0
 """Salt in the raw meat and its brine together; the carved meat then holds about 1.1 percent."""
+NUMBERS = ("mass_kg", "count", "sugar_percent", "brine_c", "tap_c", "serving_g", "members", "seed")
 NONE = Spread(0.0, 0.0, 0.0)
 
 
@@ -41,19 +43,29 @@ class Amounts:
 def plan_brine(case: BrineCase) -> BrinePlan:
     """Amounts, fit, cold, hours, salt in the meat and cautions for `case`.
 
-    A bird sold as injected or kosher is not brined: `allowed` is False and the amounts are zero. Raises Impossible
+    A bird sold as injected or kosher is not brined: `allowed` is False and the amounts are zero. For longer than raw
+    meat keeps in it `allowed` is False too, and the amounts are those of the longest time that is. Raises Impossible
     for what cannot be (a vessel smaller than the bird, more salt than water holds), OutOfRange for what was not
     checked (a cure, 100 hours), Unknown for a roast or salt that no table knows.
     """
     check(case)
+    most_h = longest_h(case)
+    if case.brinable and case.hours is not None and case.hours > most_h:
+        return too_long(case, plan_brine(replace(case, hours=most_h)))
     vessel = fit(case.kind, case.mass_kg, case.count, None if case.method == "dry" else case.vessel_l)
-    if case.sold_as in ("injected", "kosher"):
+    if not case.brinable:
         return _not_brined(case, vessel)
     return _dry(case, vessel) if case.method == "dry" else _wet(case, vessel)
 
 
 def check(case: BrineCase) -> None:
     """Refuse a case that cannot be worked out, whichever way it is salted."""
+    for name in NUMBERS:
+        check_number(name, getattr(case, name))
+    for name in ("vessel_l", "water_l", "strength_percent", "hours", "target_percent"):
+        if getattr(case, name) is not None:
+            check_number(name, getattr(case, name))
+    check_text("kind", case.kind, "name a roast, as turkey")
     geometry(case.kind)
     salts = [str(row["kind"]) for row in table("salts")]
     if case.salt_kind not in salts:

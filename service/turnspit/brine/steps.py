@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
 from turnspit.brine.cases import BrineCase, BrinePlan
-from turnspit.brine.guidance import LONGEST_H, Guidance
+from turnspit.brine.guidance import Guidance
 from turnspit.brine.salts import usual_cups_of_salt
 from turnspit.brine.solution import SODIUM_OF_SALT
 from turnspit.brine.vessel import Fit
@@ -35,6 +36,19 @@ def refused(plan: BrinePlan) -> dict[str, Any]:
         "cautions": (caution("injected-no-brine"),),
         "sources": (rule("injected-no-brine").citation,),
     }
+
+
+def too_long(case: BrineCase, nearest: BrinePlan) -> BrinePlan:
+    """The plan for a time longer than raw meat keeps: not allowed, with the longest that is in its place."""
+    kept = Message(
+        "brine-headline-too-long",
+        hours=_hours(case.hours or 0, case.hours or 0),
+        most=_hours(nearest.hours, nearest.hours),
+        nearest=nearest.headline,
+        roast=_roast(case),
+    )
+    asked = replace(nearest, case=case, allowed=False, headline=kept)
+    return replace(asked, cautions=cautions(asked))
 
 
 def headline(plan: BrinePlan) -> Message:
@@ -133,9 +147,10 @@ def cautions(plan: BrinePlan) -> tuple[Caution, ...]:
     """Where someone could be hurt."""
     case = plan.case
     label = [caution("injected-no-brine", "info" if case.sold_as else "warn")] if case.sold_as != "plain" else []
+    too_long = case.brinable and not plan.allowed
     if case.method == "dry":
-        return (*label, caution("cold-hold", "warn"), caution("raw-juices", "info"))
-    too_long = case.hours is not None and case.hours > LONGEST_H
+        keeps = (caution("thawed-keeps", "stop"),) if too_long else ()
+        return (*label, *keeps, caution("cold-hold", "warn"), caution("raw-juices", "info"))
     return (
         *label,
         caution("brine-cold", "stop" if too_long else "warn"),

@@ -74,6 +74,30 @@ def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
     )
 
 
+@dataclass(frozen=True, slots=True)
+class CommonVessel:
+    """A vessel of a common size that takes all pieces covered: the brine it then wants, and what it weighs full."""
+
+    key: str
+    litres: float
+    height_mm: float
+    covers_l: float
+    contents_kg: float
+
+
+def common_vessels(kind: str, mass_kg: float, count: int = 1) -> tuple[CommonVessel, ...]:
+    """All common vessels that take `count` pieces, the smallest first: the smaller, the less brine and salt."""
+    needed = fit(kind, mass_kg, count, None).needed_l
+    rows = sorted(table("brine_vessels"), key=lambda row: float(row["litres"]))
+    found = []
+    for row in rows:
+        if row["litres"] >= needed:
+            covers = fit(kind, mass_kg, count, float(row["litres"])).covers_l
+            weight = covers + count * mass_kg
+            found.append(CommonVessel(str(row["key"]), float(row["litres"]), float(row["height_mm"]), covers, weight))
+    return tuple(found)
+
+
 def _vessels(count: int, needed_each_l: float, vessel_l: float | None) -> int:
     """How many vessels `count` pieces go into; all in one that is had made where not even one fits."""
     largest_l = max(float(row["litres"]) for row in table("brine_vessels")) if vessel_l is None else vessel_l

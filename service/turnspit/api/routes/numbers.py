@@ -40,7 +40,7 @@ async def chill(body: ChillBody, request: Request, service: Served) -> ChillGive
 async def make_brine(body: BrineBody, request: Request, service: Served) -> BrineGiven:
     """A brine of the right strength that fits the vessel, cold when the bird goes in."""
     reader = _reader(request, service, body)
-    return await service.work(lambda: BrineGiven.of(brine.plan_brine(body.case()), reader))
+    return await service.work(lambda: BrineGiven.of(brine.plan_brine(body.case()), reader, body.finished_percent))
 
 
 @router.post("/v1/sizes", response_model=SizeGiven)

@@ -7,8 +7,17 @@ from typing import Any, Self
 from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import CautionGiven, Given, Number, Q, ReaderFields, Whole
-from turnspit.brine import BrineCase, BrinePlan
+from turnspit.brine import (
+    BrineCase,
+    BrinePlan,
+    CommonVessel,
+    common_vessels,
+    cooling_without_ice,
+    hours_to_salt,
+)
 from turnspit.brine.cases import Method, SaltKind, SaltProfile, SoldAs
+from turnspit.errors import OutOfRange
+from turnspit.message import Message
 from turnspit.spread import Spread
 from turnspit.words import Reader, say
 
@@ -37,10 +46,14 @@ class BrineBody(ReaderFields):
     brine_c: Number = Field(default=3, description="How cold the brine is kept.")
     tap_c: Number = Field(default=15, description="The cold tap.")
     serving_g: Number = 85
+    finished_percent: Number | None = Field(
+        default=None,
+        description="A salt wished for in the carved meat, of which `hours_to_finished` tells the hours.",
+    )
 
     def case(self) -> BrineCase:
         """As the brine room takes it."""
-        return BrineCase(**self.model_dump(exclude={"language", "units", "clock"}))
+        return BrineCase(**self.model_dump(exclude={"language", "units", "clock", "finished_percent"}))
 
 
 class ProfileGiven(Given):
@@ -62,10 +75,56 @@ class ProfileGiven(Given):
         )
 
 
+class VesselGiven(Given):
+    """A vessel of a common size that takes the meat covered."""
+
+    key: str
+    litres: float
+    height_mm: float
+    covers_l: float = Field(description="The brine it then wants: the smaller the vessel, the less.")
+    contents_kg: float
+    text: str
+
+    @classmethod
+    def of(cls, vessel: CommonVessel, reader: Reader) -> Self:
+        """In the reader's words."""
+        values: dict[str, float] = {
+            "height_mm": vessel.height_mm,
+            "covers_l": round(vessel.covers_l, 2),
+            "contents_kg": round(vessel.contents_kg, 2),
+        }
+        line = Message("brine-vessel-line", vessel=Message(f"brine-vessel-{vessel.key}"), **values)
+        return cls(key=vessel.key, litres=vessel.litres, text=say(line, reader), **values)
+
+
+class WithoutIceGiven(Given):
+    """The brine where there is no ice: how warm it is when mixed, and the hours until it is cold enough."""
+
+    from_c: float
+    hours: Q
+    text: str
+
+    @classmethod
+    def of(cls, plan: BrinePlan, reader: Reader) -> Self | None:
+        """None for dry salting, and for a pot that is too large to be worked out."""
+        try:
+            found = cooling_without_ice(plan)
+        except OutOfRange:
+            return None
+        if found is None:
+            return None
+        hours = Message("brine-hours", low=round(found.hours.p10), high=round(found.hours.p90))
+        text = say(Message("brine-note-without-ice", from_c=found.from_c, hours=hours), reader)
+        return cls(from_c=round(found.from_c, 1), hours=Q.of(found.hours, 1), text=text)
+
+
 class BrineGiven(Given):
     """Amounts, fit, cold, hours, and what the meat takes up."""
 
-    allowed: bool = Field(description="False for a bird sold injected or kosher; the cautions say why.")
+    allowed: bool = Field(
+        description="False for a bird sold injected or kosher, and for longer than raw meat keeps: then the amounts "
+        "are those of the longest time that is."
+    )
     strength_percent: float
     hours_low: float
     hours_high: float
@@ -107,10 +166,17 @@ class BrineGiven(Given):
     hours_to_seasoned: Q | None = Field(description="Absent where never.")
     hours_to_too_salty: Q | None = Field(description="Absent where never.")
     profiles: list[ProfileGiven]
+    hours_to_finished: Q | None = Field(description="To `finished_percent`; absent where never, or not asked.")
+    vessels_that_fit: list[VesselGiven]
+    without_ice: WithoutIceGiven | None
 
     @classmethod
-    def of(cls, plan: BrinePlan, reader: Reader) -> Self:
+    def of(cls, plan: BrinePlan, reader: Reader, finished_percent: float | None = None) -> Self:
         """From the brine room's answer, in the reader's words."""
+        case = plan.case
+        wet = case.method != "dry" and case.brinable
+        wished = None if finished_percent is None or not wet else hours_to_salt(case, finished_percent)
+        vessels = common_vessels(case.kind, case.mass_kg, case.count) if wet else ()
         said: dict[str, Any] = {
             "finished_salt_percent": Q.of(plan.finished_salt_percent),
             "sodium_mg_per_serving": Q.of(plan.sodium_mg_per_serving, 0),
@@ -125,6 +191,9 @@ class BrineGiven(Given):
             "hours_to_seasoned": _spread(plan.hours_to_seasoned),
             "hours_to_too_salty": _spread(plan.hours_to_too_salty),
             "profiles": [ProfileGiven.of(profile) for profile in plan.profiles],
+            "hours_to_finished": _spread(wished),
+            "vessels_that_fit": [VesselGiven.of(vessel, reader) for vessel in vessels],
+            "without_ice": WithoutIceGiven.of(plan, reader) if wet else None,
         }
         plain: dict[str, Any] = {name: _rounded(getattr(plan, name)) for name in cls.model_fields if name not in said}
         return cls(**plain, **said)

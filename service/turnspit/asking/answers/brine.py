@@ -38,7 +38,7 @@ def answer(enquiry: Enquiry) -> Answer:
 
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
-    if plan.allowed and topic_of(enquiry.text, "brine_done") and _hours(enquiry) is not None:
+    if plan.case.brinable and topic_of(enquiry.text, "brine_done") and _hours(enquiry) is not None:
         return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
     recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(enquiry, plan), *_steps(plan), *_notes(plan)]
@@ -112,7 +112,7 @@ def _brined(taken: Taken, plan: BrinePlan) -> Answer:
 def _label_first(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     """Whether this bird may be brined at all hangs on its label."""
     asks = topic_of(enquiry.line, "brine_asked") == "may"
-    return (Message("asking-brine-label-first"),) if asks and plan.allowed and plan.case.sold_as is None else ()
+    return (Message("asking-brine-label-first"),) if asks and plan.case.brinable and plan.case.sold_as is None else ()
 
 
 def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Message, ...]:
@@ -120,7 +120,7 @@ def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Mes
     from turnspit.heat import roast
 
     hours = plan.case.hours
-    if hours is None or not plan.allowed:
+    if hours is None or not plan.case.brinable:
         return ()
     said: dict[str, float] = {"hours_min": hours * 60, "low": plan.hours_low, "high": plan.hours_high}
     asked = topic_of(enquiry.line, "brine_asked")
@@ -176,7 +176,7 @@ def _headline(plan: BrinePlan) -> tuple[Message, ...]:
 def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     """How much salt, where neither bird nor vessel was named."""
     if (
-        not plan.allowed
+        not plan.case.brinable
         or plan.case.method != "wet"
         or (enquiry.said("brine") and not _per_water(enquiry))
         or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers"))
@@ -194,7 +194,7 @@ def _per_water(enquiry: Enquiry) -> bool:
 
 
 def _strength(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
-    if not plan.allowed or plan.case.method == "dry" or _ratio(enquiry, plan):
+    if not plan.case.brinable or plan.case.method == "dry" or _ratio(enquiry, plan):
         return ()
     federal = abs(plan.strength_percent - FEDERAL_PERCENT) <= 0.5
     return (Message("asking-brine-per-gallon" if federal else "asking-brine-strength", **_salt(plan)),)
@@ -216,7 +216,7 @@ def _steps(plan: BrinePlan) -> list[Message]:
 def _reasons(plan: BrinePlan) -> tuple[Message, ...]:
     background = [note for note in plan.notes if note.key in BACKGROUND]
     sources = sources_line(plan.sources)
-    if not plan.allowed:
+    if not plan.case.brinable:
         return (Message("asking-why-brine-none"), *sources)
     cover = Message("asking-why-brine-cover", cover_l=plan.cover_l, displaced_l=plan.displaced_l)
     return (Message("asking-why-brine-strength", percent=plan.strength_percent), cover, *background, *sources)

@@ -22,6 +22,7 @@ brine-vessel-none = several vessels, one or two birds in each
 
 # The answer in one line.
 brine-headline = Brine for { $meat }: { VOLUME($water_l) } of water in all and { $salt_weight } of salt, about { $cups } of { $salt }; { $hours } at { TEMPERATURE(4.44) } or below.
+brine-headline-too-long = Not { $hours }: raw meat keeps { $most } in salt or brine at most, in the cold. The longest that is allowed: { $nearest }
 brine-headline-misfit = It will not fit that vessel: covered, { $meat } takes { VOLUME($needed_l) } or more. In that much: { VOLUME($water_l) } of water in all, { $salt_weight } of salt (about { $cups } of { $salt }), { $hours } at { TEMPERATURE(4.44) } or below.
 brine-headline-dry = Salt { $meat } dry: { $salt_weight } of salt, about { $cups } of { $salt }, { PERCENT($percent) } of its weight; uncovered in the cold for { $hours }.
 brine-not-brined = No brine and no added salt: this { $roast } is sold { $sold_as }, so it is salted already.
@@ -65,6 +66,8 @@ brine-note-too-salty = After that time the carved meat is likely above { PERCENT
 brine-note-salty-after = By the model it becomes too salty for most people (above 2%) after some { $hours }.
 brine-note-finished = After { $hours } the carved meat holds about { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% salt: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg of sodium in { MASS($serving_kg) }. A model of how salt moves, not a measurement.
 brine-note-weigh-salt = Weigh the salt: { $cups } may hold { MASS($low_kg) } to { MASS($high_kg) }, by the crystals.
+brine-note-without-ice = Without ice: with tap water instead it is at { TEMPERATURE($from_c) } when mixed and takes { $hours } in the refrigerator to { TEMPERATURE(4.44) }; make it the day before, in two pots if you can, and put nothing in until it is that cold.
+brine-vessel-line = { $vessel }: { VOLUME($covers_l) } of brine covers it, { MASS($contents_kg) } in all, about { LENGTH($height_mm) } high
 brine-note-heavy = { MASS($weight_kg) } is a load for two people: fill the vessel where it will stand.
 brine-note-gravy = The drippings will be salty: make the gravy from unsalted neck stock, add drippings to taste, and salt it last.
 brine-note-no-added-salt = Roast it as it is, add no salt outside or in, and taste before salting anything that its juices go into.

@@ -20,6 +20,7 @@ brine-vessel-bin-32gal = un bidón de uso alimentario de 121 L (32 galones)
 brine-vessel-none = varios recipientes, con una o dos aves en cada uno
 
 brine-headline = Salmuera para { $meat }: { VOLUME($water_l) } de agua en total y { $salt_weight } de sal, cerca de { $cups } de { $salt }; { $hours } a { TEMPERATURE(4.44) } o menos.
+brine-headline-too-long = { $hours } no: la carne cruda aguanta { $most } en sal o salmuera como mucho, en frío. Lo más largo que se permite: { $nearest }
 brine-headline-misfit = No cabe en ese recipiente: para cubrir { $meat } hacen falta { VOLUME($needed_l) } o más. En uno así: { VOLUME($water_l) } de agua en total, { $salt_weight } de sal (cerca de { $cups } de { $salt }), { $hours } a { TEMPERATURE(4.44) } o menos.
 brine-headline-dry = Salar en seco { $meat }: { $salt_weight } de sal, cerca de { $cups } de { $salt }, { PERCENT($percent) } de su peso; sin tapar en el frío { $hours }.
 brine-not-brined = Ni salmuera ni sal añadida: { $roast_the } se vende { $sold_as } y ya lleva sal.
@@ -61,6 +62,8 @@ brine-note-too-salty = Después de ese tiempo la carne pasará probablemente de 
 brine-note-salty-after = Según el modelo, después de unas { $hours } queda demasiado salada para la mayoría (más del 2%).
 brine-note-finished = Después de { $hours } la carne trinchada tiene un { NUMBER($low, maximumFractionDigits: 1) }–{ NUMBER($high, maximumFractionDigits: 1) }% de sal: { NUMBER($sodium_low) }–{ NUMBER($sodium_high) } mg de sodio en { MASS($serving_kg) }. Es un modelo de cómo se mueve la sal, no una medida.
 brine-note-weigh-salt = Pese la sal: { $cups } pueden tener de { MASS($low_kg) } a { MASS($high_kg) }, según los cristales.
+brine-note-without-ice = Sin hielo: con agua del grifo en su lugar está a { TEMPERATURE($from_c) } al mezclarla y tarda { $hours } en la nevera en llegar a { TEMPERATURE(4.44) }; hágala el día antes, en dos ollas si puede, y no meta nada hasta que esté así de fría.
+brine-vessel-line = { $vessel }: la cubren { VOLUME($covers_l) } de salmuera, { MASS($contents_kg) } en total, unos { LENGTH($height_mm) } de alto
 brine-note-heavy = { MASS($weight_kg) } es carga para dos personas: llene el recipiente donde vaya a quedar.
 brine-note-gravy = El jugo del asado saldrá salado: haga la salsa con caldo de cuello sin sal, añada jugo al gusto y sale al final.
 brine-note-no-added-salt = Ásela como viene, sin sal por fuera ni por dentro, y pruebe antes de salar nada que lleve sus jugos.
