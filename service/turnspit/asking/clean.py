@@ -43,8 +43,20 @@ _SIGNS = {
     ord("\ufeff"): "",
 }
 # Shorthand of tickets that a slash would part: `w/ stuffing`, `w/o`, `b/in`.
-_SLASHED = {"w/o": "without", "w/": "with ", "b/in": "bone in", "b/out": "boneless", "b/less": "boneless", "c/u": "cada uno"}
+_SLASHED = {
+    "w/o": "without",
+    "w/": "with ",
+    "b/in": "bone in",
+    "b/out": "boneless",
+    "b/less": "boneless",
+    "c/u": "cada uno",
+}
 _SLASHED_WORD = re.compile(r"\b(?:w/o\b|b/in\b|b/out\b|b/less\b|c/u\b|w/)")
+_FEET = re.compile(r"(?<=\d{4})'(?!\w)")
+# The point of an abbreviation ends no sentence: `14 lb. turkey`, `1 c. salt to the gal. of water`.
+_ABBREVIATED = re.compile(
+    r"\b(lbs?|ozs?|tsps?|tbsps?|gals?|qts?|pts?|hrs?|mins?|kg|(?<=\d )c|(?<=\d)c)\.(?=,|\s+[a-z])"
+)
 # What is said with a picture, in words. Others are passed over.
 _PICTURES = {"🦃": "turkey", "🦆": "duck", "🐔": "chicken", "🐓": "chicken", "🧊": "frozen", "❄": "frozen"}
 _PICTURE_SIGNS = {ord(sign): f" {word} " for sign, word in _PICTURES.items()}
@@ -60,7 +72,10 @@ def clean(text: str) -> str:
     if "<" in text:
         text = _MARKUP.sub(" ", text)
     text = text.replace("->", " to ").replace("=>", " to ").replace("&", " and ")
+    if "." in text:
+        text = _ABBREVIATED.sub(r"\1", text)
     text = text.lower()
+    text = _FEET.sub(" ft ", text)
     if "/" in text:
         text = _SLASHED_WORD.sub(lambda found: _SLASHED[found.group()], text)
     return "".join(sign if sign.isprintable() else " " for sign in text)

@@ -93,3 +93,18 @@ def test_pink_elsewhere_is_a_fear(text: str) -> None:
     reading = read_line(Line(text, NOW), None)
     assert reading.intents == ("safety",)
     assert "roast.target_c" not in flat(reading.understood)
+
+
+@pytest.mark.parametrize(
+    ("text", "celsius"),
+    [
+        ("duck of 2,3 kilo done in 2 hours by 180", 180),
+        ("beef tenderloin 1,6 kg, oven at 80, how long", 80),
+        ("turkey 9 kg, roast at 160 fan", 160),
+    ],
+)
+def test_oven_of_who_cooks_in_celsius(text: str, celsius: float) -> None:
+    found = understood(text)
+    assert found["oven.temperature_c"] == celsius
+    assert "roast.target_c" not in found
+    assert "reading.temperature_c" not in found

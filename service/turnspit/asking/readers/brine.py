@@ -29,7 +29,7 @@ def read(scene: Scene) -> None:
             water = near[1] if near and near[2] == "<water>" else None
         if vessel is not None:
             scene.put("brine.vessel_l", round(measure.si, 3), "brine: vessel", place, vessel)
-        elif water is not None or (about and scene.after_is(place, "<salt>", "<ingredient>") is None):
+        elif water is not None or (about and (_of_the_brine(scene, place) or not _of_a_stuff(scene, place))):
             scene.put("brine.water_l", round(measure.si, 3), "brine: water", place)
     if about and scene.talk and not scene.has("<salt>") and len(scene.items) <= _A_WORD:
         for place, item in scene.find("<salt_word>"):
@@ -38,3 +38,16 @@ def read(scene: Scene) -> None:
         for place, item in scene.find("<salt>"):
             if item.tags["<salt>"] != "plain":
                 scene.put("brine.salt_kind", item.tags["<salt>"], "brine: salt", place, keep=True)
+
+
+def _of_a_stuff(scene: Scene, place: int) -> bool:
+    return scene.after_is(place, "<salt>", "<ingredient>") is not None
+
+
+def _of_the_brine(scene: Scene, place: int) -> bool:
+    """`ratio for wet brine 1 gal table salt`: a gallon of brine, and no gallon of salt."""
+    of_brine = scene.before_is(place, "<brine>") is not None
+    return of_brine and float(scene.items[place].tags["<volume>"].si) >= _A_BRINE_L
+
+
+_A_BRINE_L = 2.0

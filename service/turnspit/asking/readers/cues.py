@@ -146,11 +146,11 @@ def _put_in(*_: object) -> str:
 
 @grammar.rule(
     f"keep|keeping|hold|holding|kept {_IT} warm|hot",
-    f"hold|holding carved|cooked|sliced|finished? {_IT} at|for|until|till",
+    f"hold|holding carved|cooked|sliced|finished? {_IT} at|for|until|till|<duration>",
     gives="<danger>",
     keeps=True,
 )
-def _keep_warm(_: str) -> str:
+def _keep_warm(*_: object) -> str:
     return "warm_holding"
 
 

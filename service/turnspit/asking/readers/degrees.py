@@ -130,14 +130,11 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
     if is_red(scene):
         # "lamb leg 54 in the centre": its leg is the roast.
         places = [p for p in places if scene.items[p].get("<place>") != "thigh"] or places
+    # "the stuffing is 149 in the middle": which middle is said.
+    places = [p for p in places if scene.items[p].get("<place>") != "centre"] or places
     if not places:
         return [None] * len(readings)
     leads = places[0] < readings[0].place
-    if len(places) > len(readings):
-        # "stuffing is 149 in the middle, bird says 168 breast": the one right before, else the one right behind.
-        near = [_adjacent(scene, said, places) for said in readings]
-        if None not in near and len(set(near)) == len(near):
-            return near
     beside = [scene.before_is(said.place, "<place>", "<turkey_place>") for said in readings]
     if len(places) < len(readings) and any(place is not None for place in beside):
         # "150 and the thigh 155": the thigh is the second one's.
@@ -149,15 +146,3 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
         choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
         found.append(choice[0] if choice else None)
     return found
-
-
-def _adjacent(scene: Scene, said: Said, places: list[int]) -> int | None:
-    before = scene.before_is(said.place, "<place>", "<turkey_place>")
-    behind = scene.after_is(said.place, "<place>", "<turkey_place>")
-    if behind is None:
-        # `152 in the breast`
-        behind = next((p for far, p, _ in scene.walk(said.place, 1) if p in places and far <= _BESIDE), None)
-    return before if before in places else behind if behind in places else None
-
-
-_BESIDE = 2

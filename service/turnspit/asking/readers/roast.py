@@ -35,7 +35,7 @@ def read(scene: Scene) -> None:
         for place, item in scene.find(f"<{flag}>"):
             if (
                 "<subject>" in item
-                and scene.has("<out>", "<keep>", "<safe>")
+                and scene.has("<out>", "<keep>", "<safe>", "<leftovers>", "<freeze>")
                 and not scene.has("<roast>", "<generic>")
             ):
                 # "relleno 2 horas fuera": the stuffing itself.
@@ -69,7 +69,7 @@ _PINK_MEATS = ("beef", "lamb", "veal")
 # Beside these pink is seen, or asked about, and so feared.
 _PINK_FEARED = """
 <can> <safe> <ok> <done> <done_word> <place> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
-'bit 'bone 'sale 'salio 'esta 'quedo 'sigue
+'bit 'sale 'salio 'esta 'quedo 'sigue
 """
 
 
@@ -94,7 +94,7 @@ def _kind(scene: Scene) -> None:
 
 def _is_a_joint(scene: Scene, place: int) -> bool:
     """`six 10 lb bone-in breasts`, `a breast of 3 kg`: what is weighed is no place of a bird."""
-    if scene.has("<generic>", "<temperature_read>", "<probe>", "<carve>", "<covers>"):
+    if scene.has("<generic>", "<temperature_read>", "<probe>"):
         return False
     weighed = scene.before_is(place, "<mass>", "<bone_in>"), scene.after_is(place, "<mass>", "<bone_in>")
     return scene.has("<mass>") and any(at is not None for at in weighed)
@@ -231,7 +231,7 @@ def _right_before_a_weight(scene: Scene, place: int) -> bool:
     """`put 2 14 lb in`, `six 10 lb breasts`: nothing stands between, and none of it is an hour or a setting."""
     after = place + 1
     told = scene.before_is(place, "<at>", "<oven>", "<when_day>", "<roast>", "<generic>") is not None
-    return after < len(scene.items) and "<mass>" in scene.items[after] and after not in scene.used and not told
+    return after < len(scene.items) and "<mass>" in scene.items[after] and not told
 
 
 _NOUNS = ("<roast>", "<generic>", "<birds>")

@@ -12,7 +12,7 @@ from typing import Literal
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core
-from turnspit.asking.readers.wished_end import wished_end
+from turnspit.asking.readers.wished_end import too_hot_for_meat, wished_end
 from turnspit.asking.scene import Scene
 
 Use = Literal["oven", "reading", "target", "nothing"]
@@ -85,6 +85,23 @@ def _behind_an_oven_word(scene: Scene, said: Said) -> Use | None:
         return None
     oven = "<oven>" in scene.items[before] or scene.before_is(before, "<oven>") is not None
     return "oven" if oven else None
+
+
+# So low a roast is still cooked, slowly.
+_SLOWEST_C = 50
+
+
+def _slow_oven(scene: Scene, said: Said) -> Use | None:
+    """`horno a 80`, `low temperature 80`: for who cooks in Celsius."""
+    before = scene.before_is(said.place, "<oven>", "<at>", "'a")
+    led = before is not None and ("<oven>" in scene.items[before] or scene.before_is(before, "<oven>") is not None)
+    return "oven" if led and scene.usual == "metric" and said.value >= _SLOWEST_C else None
+
+
+def _of_no_meat(scene: Scene, said: Said) -> Use | None:
+    """`a duck of 2,3 kilo, done in 2 hours by 180`."""
+    hot = scene.has("<mass>") and too_hot_for_meat(scene, said) and not _probed(scene)
+    return "oven" if hot and not scene.has("<safe>", "<ok>", "<temperature_read>") else None
 
 
 def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
@@ -250,6 +267,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _a_gas_mark,
     _held_in_heat,
     _behind_an_oven_word,
+    _slow_oven,
     _risen_in_the_rest,
     _a_wished_end,
     _of_a_cold_place,
@@ -257,6 +275,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _beside_an_oven_word,
     _it_is_now,
     _beside_a_place_or_probe,
+    _of_no_meat,
     _roasted_low,
     _held_at,
     _all_night_at,

@@ -34,7 +34,7 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
 def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
     cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
-    if not cooks or scene.has("<place>", "<probe>") or not said.core_like:
+    if not cooks or scene.has("<place>", "<probe>") or not said.core_like or too_hot_for_meat(scene, said):
         return None
     return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
 
@@ -43,9 +43,11 @@ def _wanted_end(scene: Scene, said: Said) -> Target | None:
     """`rib is at 105, want 130`; `need 130` may be portions."""
     if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
         return None
-    if said.bare and not (100 <= said.value <= 185 or scene.has("<place>", "<probe>", "<temperature>")):
+    probed = scene.has("<place>", "<probe>", "<temperature>") or "reading.temperature_c" in scene.before
+    if said.bare and not (100 <= said.value <= 185 or probed):
         return None
-    return "target" if scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
+    of_a_roast = "roast.target_c" in scene.before or "reading.temperature_c" in scene.before
+    return "target" if of_a_roast or scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
 
 
 def _when_it_reaches(scene: Scene, said: Said) -> Target | None:
@@ -86,6 +88,15 @@ def _names_the_core(item: Item) -> bool:
     """No other place and no probe: `reads`, `is at` and `now` tell of one."""
     core = item.get("<place>") == "centre" or item.words.startswith(_INTERNAL)
     return core or not ("<place>" in item or "<probe>" in item)
+
+
+# Who cooks in Celsius sets no oven below this, and takes no meat so far.
+_OVEN_FROM_C = 110
+
+
+def too_hot_for_meat(scene: Scene, said: Said) -> bool:
+    """Whether a bare number is an oven's for who cooks in Celsius."""
+    return not said.unit and scene.usual == "metric" and said.value >= _OVEN_FROM_C and said.value % 5 == 0
 
 
 def is_red(scene: Scene) -> bool:
