@@ -8,8 +8,9 @@ from dataclasses import replace
 from turnspit.message import Message
 from turnspit.reference import Kitchen, is_licensed
 from turnspit.safety.finding import Finding, finding, limit, reaches, within
-from turnspit.safety.foods import red_meat
+from turnspit.safety.foods import family, red_meat
 from turnspit.safety.question import SafetyQuestion
+from turnspit.safety.questions import doneness
 from turnspit.safety.questions.keeping_cold import too_warm
 from turnspit.safety.questions.standing import clock_h, left_out
 
@@ -119,6 +120,8 @@ def keeping(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 def reheat(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """Warming leftovers up."""
+    if family(question.subject) == "ham" and question.temperature_c is not None:
+        return doneness.reading(question, kitchen)
     rule = "reheat-165"
     hot_c = limit(rule, "core_min_c", kitchen)
     to_hot = Message("safety-do-reheat-to", temperature_c=hot_c)
