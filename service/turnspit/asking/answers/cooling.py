@@ -60,7 +60,7 @@ def answer(enquiry: Enquiry) -> Answer:
     if told.place_c is None:
         taken.told.append(Message(f"cooling-taken-{told.place}", c=PLACE_C[told.place]))
     if case is None or asked in ("depth", "way"):
-        headline = _depth(plan, told, hot_in=bool(topic_of(enquiry.line, "cool_hot")))
+        headline = _depth(plan, told, _lead(enquiry))
         lines = (*([_verdict(plan, "hours")] if case is not None else ()), *_pans(plan, told))
     else:
         headline = _verdict(plan, asked)
@@ -161,9 +161,15 @@ def _verdict(plan: CoolingPlan, asked: str) -> Message:
     return Message(f"cooling-{form}-{plan.finding.severity}", times=times)
 
 
-def _depth(plan: CoolingPlan, told: Told, *, hot_in: bool) -> Message:
+def _lead(enquiry: Enquiry) -> str:
+    """How the answer begins that tells a depth: whether it may go in hot, and not whole."""
+    if not topic_of(enquiry.line, "cool_hot"):
+        return "cooling-depth"
+    return "cooling-hot-in-whole" if topic_of(enquiry.line, "cool_whole") else "cooling-hot-in"
+
+
+def _depth(plan: CoolingPlan, told: Told, lead: str) -> Message:
     """How deep it may stand there, and in an ice bath."""
-    lead = "cooling-hot-in" if hot_in else "cooling-depth"
     if told.place == "ice_bath" or plan.depth_mm is None:
         if plan.iced_depth_mm is None:
             return Message("safety-do-cool-two-stage")

@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of
+from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.plain_danger import NO_ROAST_C, plain_topic
-from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.topics import named, topic_of
 from turnspit.safety import TOPICS
 
 OWN_TOPICS = {
+    "cook_ahead": "reheat",
+    "drive": "standing_limit",
+    "hold_which": "warm_holding",
     "stuffing": "target",
     "stuffing_mixed": "target",
     "water_unchanged": "thaw_method",
@@ -25,37 +30,14 @@ TELLS_THE_CASE = ("keeping", "reheat", "warm_holding", "thaw_place", "target", "
 MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
 """Topics whose words leave open that the food stood out."""
 LONGEST_REST_H = 1.0
-SHORTEST_H = 0.01
-WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+IN_THE_MEAT = ("breast", "thigh", "wing")
 
 
 def words_of(enquiry: Enquiry) -> str:
     """The words to judge by: the line's own where it speaks of a danger itself, else with those that it amends."""
     speaks = any(topic_of(enquiry.line, table) for table in ("dangers", "safety_out", "safety_stood"))
-    named = topic_of(enquiry.line, "safety")
-    return enquiry.line if speaks or named not in ("", "stuffing") else enquiry.text
-
-
-def hours_of(enquiry: Enquiry) -> float | None:
-    """The hours that were said, in the brine or out of it, or the days since a weekday that is named.
-
-    A blink is none: "can I heat it a second time".
-    """
-    hours: float | None = enquiry.said("elapsed_h")
-    if hours is not None and hours >= SHORTEST_H:
-        return hours
-    brined: float | None = enquiry.said("brine.hours")
-    return _since_weekday_h(enquiry) if brined is None else brined
-
-
-def _since_weekday_h(enquiry: Enquiry) -> float | None:
-    """Hours from the weekday that food is told to be from, to the one that is named as today, else to now's."""
-    from_day = topic_of(enquiry.line, "from_weekday")
-    if not from_day:
-        return None
-    today = topic_of(enquiry.line, "today_weekday")
-    until = WEEKDAYS.index(today) if today else enquiry.now.weekday()
-    return 24.0 * ((until - WEEKDAYS.index(from_day)) % 7 or 7)
+    topic = named(enquiry.line, "safety")
+    return enquiry.line if speaks or topic not in ("", "stuffing") else enquiry.text
 
 
 def danger_of(enquiry: Enquiry) -> str:
@@ -63,12 +45,11 @@ def danger_of(enquiry: Enquiry) -> str:
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
         plain = ""
-    if plain == "cool_down" and topic_of(enquiry.text, "cools_no_food"):
-        plain = ""
     if plain and plain not in TELLS_THE_CASE:
         return plain
-    found = _as_meant(enquiry, plain or topic_of(enquiry.text, "safety") or _spoken_of(enquiry.topic))
-    hours, reading_c = hours_of(enquiry), enquiry.said("reading.temperature_c")
+    found = plain or named(enquiry.text, "safety") or _spoken_of(enquiry.topic)
+    hours, reading_c = hours_of(enquiry), degrees_of(enquiry, found or "reading")
+    found = _as_meant(enquiry, found, reading_c)
     if enquiry.said("roast.stuffed") and enquiry.said("roast.state") in {"frozen", "part_frozen"} and not found:
         return "from_frozen"
     if hours is not None and found in MAY_HAVE_STOOD and _stood(enquiry, found, hours):
@@ -85,18 +66,28 @@ def danger_of(enquiry: Enquiry) -> str:
         return "keeping"
     if topic_of(enquiry.text, "safety_left") and not topic_of(enquiry.text, "asks_when"):
         return "left_out"
-    if topic_of(enquiry.text, "safety_out"):
+    if topic_of(enquiry.text, "safety_out") and not topic_of(enquiry.text, "taken_out"):
         return "standing_limit"
     return "at_risk" if topic_of(enquiry.text, "safety_at_risk") else "target"
 
 
-def _as_meant(enquiry: Enquiry, found: str) -> str:
+def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
     """The danger that the words name, as what was understood makes it."""
-    reading_c = enquiry.said("reading.temperature_c")
     if found == "at_risk":
-        found = topic_of(enquiry.text, "safety") or ("" if topic_of(enquiry.text, "safety_stood") else found)
-    if found in {"target", "stuffing"} and reading_c is not None and hours_of(enquiry) is None:
+        found = named(enquiry.text, "safety") or ("" if topic_of(enquiry.text, "safety_stood") else found)
+    hours = hours_of(enquiry)
+    if found in {"target", "stuffing", "at_risk"} and reading_c is not None and hours is None:
         return "reading"
+    if found == "stuffing" and hours is not None and hours >= KEPT_FROM_H:
+        return "keeping"
+    if found == "spoiled" and topic_of(enquiry.text, "smells_fine"):
+        return "thawed_keeps" if topic_of(enquiry.text, "raw") else "keeping"
+    if found == "cold_holding" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
+        return found if topic_of(enquiry.text, "asks_degrees") else "left_out"
+    if found == "warm_holding" and enquiry.said("reading.place") in IN_THE_MEAT and hours is None:
+        return "reading"
+    if found == "warm_holding" and _roasts_overnight(enquiry, hours):
+        return "oven"
     if found == "thaw_place" and topic_of(enquiry.text, "safety_in_water"):
         return "thaw_method"
     if found == "overnight_oven":
@@ -107,7 +98,7 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
         return ""
     if found == "keeping" and reading_c is not None and reading_c > NO_ROAST_C:
         return "reading"
-    if found == "keeping" and hours_of(enquiry) is None and topic_of(enquiry.text, "asks_cooling"):
+    if found == "keeping" and hours is None and topic_of(enquiry.text, "asks_cooling"):
         return "cooling"
     if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:
         return "from_frozen"
@@ -120,6 +111,12 @@ def _as_meant(enquiry: Enquiry, found: str) -> str:
     if found in {"", "thaw_method", "cold_holding"} and _thaws_in_air(enquiry):
         return "thaw_place"
     return found
+
+
+def _roasts_overnight(enquiry: Enquiry, hours: float | None) -> bool:
+    """Whether it is roasted for a night before it is held: then the oven is what is to be judged."""
+    told = enquiry.said("oven.temperature_c") is not None and enquiry.said("reading.temperature_c") is None
+    return told and hours is not None and hours >= OVERNIGHT_H
 
 
 def _cooks_and_holds(enquiry: Enquiry, found: str) -> bool:

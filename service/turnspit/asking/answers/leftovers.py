@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.danger import hours_of
+from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution

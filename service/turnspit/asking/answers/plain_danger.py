@@ -5,11 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.degrees import degrees_of
+from turnspit.asking.answers.topics import named, topic_of
 from turnspit.asking.contract import Intent
 
 NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
+KEPT = ("keeping-cooked", "keeping-how_long")
+"""Rows of what leftovers are asked about anyhow."""
+UNLESS = {"cool_down": "cools_no_food", "standing_limit": "rests"}
+"""Words that make no danger of a topic."""
 NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
 
@@ -19,14 +24,15 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and topic_of(enquiry.text, "safety_in_oven"):
         return ""
-    if plain == "cool_down" and topic_of(enquiry.text, "cools_no_food"):
+    if topic_of(enquiry.text, "dangers") in KEPT and "leftovers" in intents:
         return ""
     return plain or _frozen_and_stuffed(enquiry) or _stood_out(enquiry, intents) or _served_too_cool(enquiry)
 
 
 def plain_topic(text: str) -> str:
-    """The topic of the first row of plain dangers whose words stand in the text."""
-    return topic_of(text, "dangers").partition("-")[0]
+    """The topic of the first row of plain dangers whose words stand in the text, and no words that make it none."""
+    topic = named(text, "dangers")
+    return "" if topic in UNLESS and topic_of(text, UNLESS[topic]) else topic
 
 
 def _frozen_and_stuffed(enquiry: Enquiry) -> str:
@@ -44,10 +50,11 @@ def _stood_out(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
 
 def _served_too_cool(enquiry: Enquiry) -> str:
     """What reads too little and is to be carved or eaten now, or stuffing that does when the meat is done."""
-    reading_c = enquiry.said("reading.temperature_c")
+    reading_c = degrees_of(enquiry, "reading")
     if reading_c is None or reading_c < NO_ROAST_C:
         return ""
-    if not topic_of(enquiry.line, "safety_served") and not _stuffing_is_late(enquiry):
+    came_out = topic_of(enquiry.line, "safety_came_out") and enquiry.said("reading.oven_left_on") is None
+    if not (came_out or topic_of(enquiry.line, "safety_served")) and not _stuffing_is_late(enquiry):
         return ""
     from turnspit.asking.answers import safety  # loads the rooms that a question about cups does not need
 

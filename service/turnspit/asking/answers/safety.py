@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import cooling, holding
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, hours_of, words_of
+from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, words_of
+from turnspit.asking.answers.degrees import degrees_of, oven_of
+from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
-from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.topics import named, topic_of
 from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
@@ -20,6 +22,8 @@ if TYPE_CHECKING:
 
 WISHES = ("target", "at_risk", "partial_cooking", "reheat")
 """Topics in which a wished end temperature is the one to judge; nowhere else is a wish taken for a measurement."""
+PLACE_BY_CASE = {"out": "counter", "stuffing_short": "stuffing"}
+"""Where it is, as the case of a plain danger tells."""
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
 
@@ -92,27 +96,29 @@ def stops(enquiry: Enquiry, topic: Topic) -> bool:
 
 def speaks_of(enquiry: Enquiry, *topics: str) -> bool:
     """Whether a line of another intent is about one of these dangers, and so is answered here."""
-    return topic_of(enquiry.text, "safety") in topics
+    return named(enquiry.text, "safety") in topics
 
 
 def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
     text, said = enquiry.text, enquiry.said
-    reading_c = said("reading.temperature_c")
     place = said("reading.place") or topic_of(text, "safety_places")
-    if topic == "reading" and topic_of(text, "safety") == "keeping":
+    if topic == "reading" and named(text, "safety") == "keeping":
         place = "leftovers"
+    if topic == "reading" and place in ("", "centre") and named(text, "safety") == "stuffing":
+        place = "stuffing"
+    place = PLACE_BY_CASE.get(topic_of(text, "dangers").rpartition("-")[2], place)
     return SafetyQuestion(
         topic=_known_topic(topic),
-        subject=topic_of(text, "safety_subjects") or str(said("subject") or said("roast.kind") or USUAL_KIND),
+        subject=topic_of(text, "safety_subjects") or _subject(enquiry),
         elapsed_h=hours_of(enquiry),
         temperature_c=_measured_c(enquiry, topic),
-        oven_c=said("oven.temperature_c") or (reading_c if topic == "oven" else None),
+        oven_c=oven_of(enquiry, hours_of(enquiry)) if topic == "oven" else said("oven.temperature_c"),
         place=place,
-        state=_state(enquiry),
+        state=_state(enquiry, topic),
         method=topic_of(text, "safety_methods") or None,  # type: ignore[arg-type]
         mass_kg=said("roast.mass_kg"),
         altitude_m=said("altitude_m"),
-        stuffed=bool(said("roast.stuffed") or topic_of(text, "safety") in {"stuffing", "stuffed_ahead"}),
+        stuffed=bool(said("roast.stuffed") or named(text, "safety") in {"stuffing", "stuffed_ahead"}),
         whole=bool(topic_of(text, "safety_whole")),
         convection=bool(said("oven.convection")),
         injected=bool(said("roast.injected")),
@@ -120,20 +126,31 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
     )
 
 
+def _subject(enquiry: Enquiry) -> str:
+    """What it is about; a fresh ham is raw pork and no ham."""
+    kind = enquiry.said("roast.kind")
+    subject = None if kind == "fresh_ham" else enquiry.said("subject")
+    return str(subject or kind or USUAL_KIND)
+
+
 def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
     """What was measured; where a wish may be judged, what is wished; of hot fat what was read as an oven."""
     instead = "roast.target_c" if topic in WISHES else "oven.temperature_c" if topic == "frying" else ""
-    measured: float | None = enquiry.said("reading.temperature_c")
-    wished: float | None = enquiry.said(instead)
-    return wished if measured is None else measured
+    said: float | None = enquiry.said(instead)
+    measured = degrees_of(enquiry, topic)
+    return said if measured is None else measured
 
 
 def _known_topic(name: str) -> Topic:
     return next(topic for topic in get_args(Topic) if topic == name)
 
 
-def _state(enquiry: Enquiry) -> Any:
+def _state(enquiry: Enquiry, topic: str) -> Any:
     said = enquiry.said("roast.state")
+    if topic_of(enquiry.text, "dangers") == "keeping-frozen":
+        return "frozen"
+    if topic == "refreeze" and said == "frozen":  # it was frozen once: that is why it is asked
+        return "cooked" if topic_of(enquiry.text, "says_cooked") else None
     if said in {"frozen", "part_frozen"}:
         return said
     return topic_of(enquiry.text, "safety_states") or None

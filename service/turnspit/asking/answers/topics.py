@@ -19,9 +19,14 @@ Groups = tuple[re.Pattern[str], ...]
 
 def topic_of(text: str, table: str, usual: str = "") -> str:
     """The first row of that table whose words stand in the text, else `usual`."""
-    plain = clean(text)
+    plain = f"{clean(text)} "
     rows = _tables()[table]
     return next((name for name, groups in rows.items() if all(group.search(plain) for group in groups)), usual)
+
+
+def named(text: str, table: str) -> str:
+    """The same without the case that a row's name has behind its dash."""
+    return topic_of(text, table).partition("-")[0]
 
 
 @cache

@@ -14,11 +14,17 @@ TABLE_STARTS_C = 54.5
 COOL_DAY_H = 2.0
 LED_BY_ITS_OWN = ("pink", "stuffing", "stuffing_mixed", "warm_holding", "spoiled")
 """Topics whose short answer says what the check found, as long as nothing was measured."""
+ASKED_AHEAD = ("cook_ahead", "drive", "hold_which")
+"""Topics that are asked about beforehand."""
 IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter", "thawed_keeps")
 
 
 def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enquiry) -> Message | None:
     """Our own short answer; None where what was seen and what to do now already are one."""
+    if found.severity == "stop" and topic_of(enquiry.text, "eaten"):
+        return Message("danger-eaten", seen=found.seen)
+    if topic in ASKED_AHEAD:
+        return Message(f"danger-{topic}")
     if topic == "thaw_place":
         return _thaw_place(question)
     if topic == "stuffing" and question.temperature_c is None and topic_of(enquiry.text, "asks_degrees"):
@@ -39,8 +45,11 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         and needed_c is not None
     ):
         return Message("asking-safety-cold-enough", c=needed_c)
-    if topic == "refreeze" and found.unknown and question.method is None:
-        return Message("asking-safety-refreeze")
+    if topic == "refreeze" and question.method is None and found.severity != "stop":
+        cooked = question.state == "cooked"
+        return Message("danger-refreeze-cooked" if cooked else "asking-safety-refreeze") if found.unknown else None
+    if topic in ("left_out", "brine_temperature") and "elapsed_h" in found.unknown and _may(enquiry):
+        return Message("danger-brine-out" if topic == "brine_temperature" else "danger-not-out")
     if topic == "time_control":
         return Message("asking-safety-time_control")
     if topic == "standing_limit" and found.kitchen == "home":

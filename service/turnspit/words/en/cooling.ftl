@@ -10,6 +10,8 @@ cooling-depth = { LENGTH($depth_mm) } deep at most in the refrigerator, { LENGTH
 cooling-depth-ice = { LENGTH($iced_mm) } deep at most in an ice bath: nine times in ten that is { TEMPERATURE(21.11) } within 2 h and { TEMPERATURE(5) } within 6 h in all. Measure it.
 cooling-hot-in = Yes, hot and at once, but not in a deep pot: { LENGTH($depth_mm) } deep at most, or { LENGTH($iced_mm) } in an ice bath first; so it makes { TEMPERATURE(21.11) } within 2 h and { TEMPERATURE(5) } within 6 h in all.
 cooling-hot-in-ice = Not in a deep pot: first in an ice bath, { LENGTH($iced_mm) } deep at most; so it makes { TEMPERATURE(21.11) } within 2 h and { TEMPERATURE(5) } within 6 h in all.
+cooling-hot-in-whole = Not whole: off the bone and sliced, then hot and at once, { LENGTH($depth_mm) } deep at most, or { LENGTH($iced_mm) } in an ice bath first; so it makes { TEMPERATURE(21.11) } within 2 h and { TEMPERATURE(5) } within 6 h in all.
+cooling-hot-in-whole-ice = Not whole: off the bone and sliced, first in an ice bath, { LENGTH($iced_mm) } deep at most; so it makes { TEMPERATURE(21.11) } within 2 h and { TEMPERATURE(5) } within 6 h in all.
 cooling-or-ice = Or in an ice bath, { LENGTH($iced_mm) } deep at most.
 cooling-pans = { LENGTH($depth_mm) } deep, it fills { $pans } { $pans ->
     [one] full hotel pan

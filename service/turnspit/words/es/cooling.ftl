@@ -10,6 +10,8 @@ cooling-depth = { LENGTH($depth_mm) } de hondo como máximo en el refrigerador, 
 cooling-depth-ice = { LENGTH($iced_mm) } de hondo como máximo en un baño de hielo: nueve de cada diez veces son { TEMPERATURE(21.11) } en 2 h y { TEMPERATURE(5) } en 6 h en total. Mídalo.
 cooling-hot-in = Sí, caliente y enseguida, pero no en una olla honda: { LENGTH($depth_mm) } de hondo como máximo, o antes { LENGTH($iced_mm) } en un baño de hielo; así llega a { TEMPERATURE(21.11) } en 2 h y a { TEMPERATURE(5) } en 6 h en total.
 cooling-hot-in-ice = No en una olla honda: antes en un baño de hielo, { LENGTH($iced_mm) } de hondo como máximo; así llega a { TEMPERATURE(21.11) } en 2 h y a { TEMPERATURE(5) } en 6 h en total.
+cooling-hot-in-whole = Entero no: deshuesado y rebanado, y entonces caliente y enseguida, { LENGTH($depth_mm) } de hondo como máximo, o antes { LENGTH($iced_mm) } en un baño de hielo; así llega a { TEMPERATURE(21.11) } en 2 h y a { TEMPERATURE(5) } en 6 h en total.
+cooling-hot-in-whole-ice = Entero no: deshuesado y rebanado, antes en un baño de hielo, { LENGTH($iced_mm) } de hondo como máximo; así llega a { TEMPERATURE(21.11) } en 2 h y a { TEMPERATURE(5) } en 6 h en total.
 cooling-or-ice = O en un baño de hielo, { LENGTH($iced_mm) } de hondo como máximo.
 cooling-pans = Con { LENGTH($depth_mm) } de hondo llena { $pans } { $pans ->
     [one] bandeja entera de servicio

@@ -1,0 +1,55 @@
+"""For how long something has stood, cooled, been in the brine or been kept: as it was said, or reckoned from days."""
+
+from __future__ import annotations
+
+import re
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import named
+from turnspit.asking.clean import clean
+
+SHORTEST_H = 0.01
+_DAYS = (
+    ("monday", "lunes"),
+    ("tuesday", "martes"),
+    ("wednesday", "miercoles"),
+    ("thursday", "jueves"),
+    ("friday", "viernes"),
+    ("saturday", "sabado"),
+    ("sunday", "domingo"),
+)
+_NUMBER = {name: number for number, names in enumerate(_DAYS) for name in names}
+_DAY = "|".join(_NUMBER)
+_FROM = re.compile(rf"\b(?:from|since|made|cooked|roasted|del|desde)(?: on| last| el| the)? ({_DAY})|\b({_DAY})'?s\b")
+_ANY = re.compile(rf"\b({_DAY})")
+_COUNTED = re.compile(r"\b(\d{1,2}(?:[.,]\d)?) ?(?:hours?|hrs?|horas?)\b")
+ON_THE_CLOCK = ("left_out", "cooling", "interrupted", "warm_holding", "power_cut")
+"""Dangers whose hours are read here where the reading of the line passed them over."""
+_NTH = re.compile(r"\b(?:day|dia) (\d{1,2})\b")
+
+
+def hours_of(enquiry: Enquiry) -> float | None:
+    """The hours that were said, else those in the brine, else the days since the weekday food is from ("thursday's
+    turkey on tuesday") or of the count of days ("day 5"). A blink is none: "can I heat it a second time"."""
+    hours: float | None = enquiry.said("elapsed_h")
+    if hours is not None and hours >= SHORTEST_H:
+        return hours
+    brined: float | None = enquiry.said("brine.hours")
+    if brined is not None:
+        return brined
+    line = clean(enquiry.line)
+    counted = _COUNTED.search(line) if named(enquiry.text, "dangers") in ON_THE_CLOCK else None
+    return _kept_h(line, enquiry.now.weekday()) if counted is None else float(counted.group(1).replace(",", "."))
+
+
+def _kept_h(line: str, today: int) -> float | None:
+    nth = _NTH.search(line)
+    if nth is not None:
+        return 24.0 * int(nth.group(1))
+    told = _FROM.search(line)
+    if told is None:
+        return None
+    name = told.group(1) or told.group(2)
+    others = [found for found in _ANY.findall(line) if found != name]
+    until = _NUMBER[others[0]] if others else today
+    return 24.0 * ((until - _NUMBER[name]) % 7 or 7)
