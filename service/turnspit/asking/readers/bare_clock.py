@@ -34,6 +34,9 @@ _SHIFTED = (
     "pull",
 )
 _FOUR_DIGITS = 1000
+# `20h`, written in one, behind a break or alone.
+_GLUED = 3
+_PARTS = frozenset((",", ".", "-", "/", "|", "finally", "finalmente", "rather", "mejor", "vers", "um"))
 _OVEN_STEP_F = 25
 _FEWEST_MINUTES = 5
 _QUARTER = 15
@@ -56,8 +59,8 @@ def _clock_at(scene: Scene, place: int) -> Clock | None:
         return clock
     if "<from_to>" in item and scene.before_is(place, "<meal>", "<serve>") is not None:
         return clock_of(item.tags["<from_to>"].high)
-    if "<duration>" in item and scene.before_is(place, "<meal>", "<serve>", "<at>") is not None:
-        return _hour_h(item.tags["<duration>"])
+    if "<duration>" in item:
+        return hour_of_day(scene, place)
     if "<covers>" in item:
         return _for_an_hour(scene, place, item.tags["<covers>"])
     return bare_clock(scene, place) if "<number>" in item else None
@@ -77,7 +80,7 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if said.digits.startswith("0") and said.value >= 1:
         return clock
     if cue is None:
-        ahead = scene.after_is(place, *_BESIDE)
+        ahead = scene.after_is(place, *_BESIDE, *(("<when_day>",) if "." in said.digits else ()))
         probed = scene.before_is(place, "<place>", "<probe>", "<oven>") is not None
         return clock if ahead is not None and not probed and _is_an_hour(said) else None
     return clock if _told_as_an_hour(scene, cue, said) else None
@@ -118,10 +121,18 @@ def _counts(scene: Scene, place: int) -> bool:
     return noun is not None and is_plural(scene.items[noun].words)
 
 
-def _hour_h(duration: Duration) -> Clock | None:
-    """`dinner 20h`: an hour of the day, not twenty hours."""
-    hour = duration.unit == "h" and duration.hours in range(13, 24)
-    return Clock(int(duration.hours), 0, "", "24h") if hour else None
+def hour_of_day(scene: Scene, place: int) -> Clock | None:
+    """`dinner 20h`, `gigot, pink, 20h`, `finally 21h`: an hour of the day, not twenty hours."""
+    item = scene.items[place]
+    duration: Duration = item.tags["<duration>"]
+    if duration.unit != "h" or duration.hours not in range(13, 24):
+        return None
+    before = scene.before_is(place, "<meal>", "<serve>", "<at>", "<when_day>", "<oven>")
+    at = before is not None and ("<oven>" not in scene.items[before] or scene.items[before].words.endswith(" at"))
+    told = at and item.words.endswith(" h")
+    alone = item.end - item.start == _GLUED and (place == 0 or scene.items[place - 1].words in _PARTS)
+    lasts = scene.has("<brine>", "<brined>", "<out>", "<been_in>", "<thaw>", "<how_long>", "<danger>")
+    return Clock(int(duration.hours), 0, "", "24h") if told or (alone and not lasts) else None
 
 
 def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:

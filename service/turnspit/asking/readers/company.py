@@ -14,6 +14,7 @@ from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.numbers import number
 
 _JOINS = frozenset((",", "and", "y", "plus", "+", "mas", "then", "e", "n", "with", "con"))
+_AGES = frozenset(("under", "aged", "over", "age"))
 _BOTH = frozenset(("both", "ambos", "ambas"))
 _SUMS = frozenset(("so", "makes", "thats", "altogether", "total"))
 # "plus one" is a guest, "that one" a bird.
@@ -33,7 +34,7 @@ class _Company(Grammar):
             row = list(_row(items, at))
             total = _total(items, row[-1][0]) if row else None
             if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)):
-                end, count = total or (row[-1][0], sum(one.count for _, one, _ in row))
+                end, count = total or (row[-1][0], _sum(items, row))
                 covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
                 reduced.append(_joined(items[at:end], covers))
                 at = end
@@ -69,6 +70,12 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
             return
 
 
+def _sum(items: list[Item], row: list[tuple[int, Covers, bool]]) -> int:
+    """How many a row comes to; "four of us so seven people" has been summed already."""
+    summed = [one.count for end, one, _ in row if not _SUMS.isdisjoint(items[end - 1].words.split())]
+    return summed[-1] if summed else sum(one.count for _, one, _ in row)
+
+
 def _total(items: list[Item], at: int) -> tuple[int, int] | None:
     """`so seven people` behind a row: where it ends, and how many they are in all."""
     said = False
@@ -83,7 +90,8 @@ def _people(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
     item = items[at]
     covers = item.get("<covers>")
     if isinstance(covers, Covers):
-        return (at + 1, covers, False) if covers.count and not covers.more else None
+        aged = items[at + 1].words in _AGES if at + 2 < len(items) and "<number>" in items[at + 2] else False
+        return (at + (3 if aged else 1), covers, False) if covers.count and not covers.more else None
     many = 1
     if "<number>" in item or item.words in _BOTH:
         many = 2 if item.words in _BOTH else int(number(item.tags["<number>"]).value)

@@ -34,7 +34,7 @@ def count(said: Number | float) -> int | None:
 
 def is_plural(noun: str) -> bool:
     """Whether a noun names several: `3 geese` counts, `at 3 goose` does not."""
-    return noun.endswith(("s", "geese"))
+    return noun.endswith(("s", "geese", "chix"))
 
 
 @grammar.rule(f"<number> x|* {_ROAST}", "<number> @ <mass>", gives="<count>", keeps=True)
@@ -52,7 +52,7 @@ def _times_four(_: object, __: object, how_many: Number | float) -> int | None:
     return count(how_many)
 
 
-@grammar.rule("<number> <pcs> of|de? !<leftovers>", "x|* <number> <pcs>", gives="<count>")
+@grammar.rule("<number> <pcs> of|de? !<leftovers>|<people>|.", "x|* <number> <pcs>", gives="<count>")
 def _pieces(how_many: Number | float, _: object) -> int | None:
     return count(how_many)
 

@@ -119,6 +119,13 @@ def _of_whom_some(*values: object) -> Covers | None:
     return _counted(covers(whole), values) if whole >= part else None
 
 
+@grammar.rule("<number> <people> so|makes|thats|total|altogether <number> <people>", gives="<covers>")
+def _so_many_in_all(*values: object) -> Covers | None:
+    """`the four of us so seven people`: the later is the sum."""
+    total = [number(value).value for value in values if isinstance(value, Number)][-1]
+    return covers(total)
+
+
 @grammar.rule(
     "<number> <people> and|n|<and_sign>|,? <number> <people>",
     "<number> <pcs> .? <people> and|n|<and_sign>|,? <number> <people>",
@@ -183,6 +190,11 @@ def _so_many_people_more(value: Number | float, who: str, sign: float) -> Covers
     return _add_people("add", value, who) if sign > 0 else None
 
 
+@grammar.rule("<number> <weekday> lunches|dinners|covers|roasts", gives="<covers>")
+def _sunday_lunches(value: Number | float, _: float) -> Covers | None:
+    return covers(number(value).value)
+
+
 @grammar.rule("<number> <pcs> .? <people>", gives="<covers>")
 def _numbers_of_people(value: Number | float, _: str, who: str) -> Covers | None:
     return _counted(covers(number(value).value), (value, who))
@@ -211,15 +223,16 @@ def _for_range(*values: object) -> Covers | None:
     return _range(*values)
 
 
-@for_grammar.rule("<feeds> <number>", gives="<covers>", keeps=True)
+@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>", gives="<covers>", keeps=True)
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
 
 
-@for_grammar.rule("<how_big> <roast>|<generic>? 4 <number>", gives="<covers>", keeps=True)
+@for_grammar.rule("<how_big> <roast>|<generic>? <number> <number>", gives="<covers>", keeps=True)
 def _how_big_for(*values: object) -> Covers | None:
-    """`what size bird 4 30`."""
-    return covers(number(values[-1]).value) if isinstance(values[-1], Number) else None
+    """`what size bird 4 30`: the 4 is a "for"."""
+    four, people = (value for value in values if isinstance(value, Number))
+    return covers(people.value) if four.digits == "4" else None
 
 
 @for_grammar.rule("<feeds> , <number> !<mass_unit>|<mass>", gives="<covers>", keeps=True)

@@ -168,6 +168,17 @@ def _week_from(wait: Duration, weekday: float) -> Day | None:
     return Day(lambda today: _next_weekday(today, int(weekday)) + days) if wait.unit in ("day", "week") else None
 
 
+@number_grammar.rule(
+    "comida|cena|comemos|cenamos|almuerzo|lunch|dinner <number> <at>|<hour_at> <clock>",
+    gives="<when_day>",
+    keeps=True,
+)
+def _meal_and_number(day: Number | float, *_: object) -> Day | None:
+    """`comida 26 a las 14:00`."""
+    value = number(day).value
+    return _the_nth(int(value)) if value == int(value) and 13 <= value <= 31 else None
+
+
 @number_grammar.rule("dia <number>", gives="<when_day>")
 def _dia(day: Number | float) -> Day | None:
     value = number(day).value

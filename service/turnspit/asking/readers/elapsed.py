@@ -97,7 +97,9 @@ def _in_brine(scene: Scene, place: int) -> bool:
         return True
     brine = scene.nearest(place, "<brine>", "<brined>", reach=11)
     if brine is None:
-        return scene.has("<brine>", "<brined>") and not scene.has("<out>", "<been_in>", "<thaw>", "<danger>")
+        return scene.has("<brine>", "<brined>", "<salt>") and not scene.has(
+            "<out>", "<been_in>", "<thaw>", "<danger>"
+        )
     if brine[0] <= 2:
         return True
     other = scene.nearest(place, "<out>", "<been_in>", reach=6)

@@ -13,6 +13,9 @@ def read(scene: Scene) -> None:
         scene.put("oven.convection", item.tags["<convection>"], "oven: fan", place, keep=True)
     for place, item in scene.find("<double_oven>"):
         scene.put("oven.count", int(item.tags["<double_oven>"]), "oven: how many", place, keep=True)
+    for place, item in scene.find("<count>"):
+        if _of_ovens(scene, place):
+            scene.put("oven.count", item.tags.pop("<count>"), "oven: how many", place)
     for place, item in scene.find("<number>", unused=True):
         said = item.tags["<number>"].value
         if said == int(said) and 1 <= said <= _MOST_OVENS and _of_ovens(scene, place):

@@ -41,6 +41,8 @@ def _put(scene: Scene, place: int, said: Number, unit: str) -> None:
 
 
 def _beside_a_roast(scene: Scene, place: int, said: Number) -> bool:
+    if not _stands_alone(scene, place):
+        return False
     before = scene.before_is(place, "<roast>", "<generic>")
     of = place > 0 and scene.items[place - 1].words in _OF
     if _is_decimal(said):
@@ -48,6 +50,12 @@ def _beside_a_roast(scene: Scene, place: int, said: Number) -> bool:
         listed = comma is not None and scene.before_is(comma, "<roast>", "<generic>") is not None
         return before is not None or listed or (of and _held(scene))
     return before is not None and (of or scene.language == "en")
+
+
+def _stands_alone(scene: Scene, place: int) -> bool:
+    """Whether no word comes next that the number may count ("turkey 2 full pans")."""
+    coming = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
+    return coming is None or coming.words == "even" or any(tag.startswith("<") for tag in coming.tags)
 
 
 def _is_decimal(said: Number) -> bool:
