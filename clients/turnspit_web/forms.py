@@ -138,11 +138,8 @@ class Typed:
 
     def unfolded(self) -> bool:
         """Whether something was said, or is wrong, under "more"."""
-        return any(
-            each.name in self.problems or self.texts[each.name] != each.start
-            for each in self.form.fields
-            if each.folded
-        )
+        folded = [each.name for each in self.form.fields if each.folded]
+        return any(name in self.problems or self.texts[name] not in ("", self.start[name]) for name in folded)
 
 
 Work = Callable[[Service, Values, Reader], Mapping[str, Any]]

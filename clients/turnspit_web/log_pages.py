@@ -30,9 +30,9 @@ from turnspit.safety import (
     sheet_rows,
     staff_card,
 )
-from turnspit.safety.courses import BIRD_PLACES
 from turnspit.words import Reader, say
 from turnspit_web.forms import asked
+from turnspit_web.log_course import log_course
 from turnspit_web.log_proof import earned
 from turnspit_web.problems import refused_by
 from turnspit_web.rendering import (
@@ -46,11 +46,11 @@ from turnspit_web.rendering import (
     page,
     see_other,
 )
+from turnspit_web.view import STATIONS
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 
 KITCHENS: dict[str, Kitchen] = {"home": "home", "licensed": "licensed"}
-STATIONS = (*BIRD_PLACES, "stuffing", "centre")
 ENTERED = ("temperature", "who", "at", "corrects", "action")
 EMPTY_ROWS = 8
 """Lines left on the printed sheet to be written by hand."""
@@ -165,6 +165,7 @@ async def _log(
         reader=reader,
         sheet=sheet,
         proof=proof,
+        course=log_course(opened, reader),
         findings=[(found, say(found.seen, reader), say(found.action, reader)) for found in _to_show(verdict)],
         correctives=CORRECTIVES,
         stations=STATIONS if opened.log.kind == "roast" else (),

@@ -37,7 +37,7 @@ def earned(service: Service, opened: OpenLog, verdict: LogVerdict, given: Filled
     )
     if opened.log.kind != "roast" or not readings or verdict.closed:
         return None
-    kind = _kind_named(opened.log.item, reader)
+    kind = kind_named(opened.log.item, reader)
     typed = CONDITIONS.typed(given or ({"kind": [kind]} if kind else {}), reader)
     if not typed.begun or typed.problems:
         return Earned(typed)
@@ -47,7 +47,7 @@ def earned(service: Service, opened: OpenLog, verdict: LogVerdict, given: Filled
         return Earned(typed.refused(error))
 
 
-def _kind_named(item: str, reader: Reader) -> str:
+def kind_named(item: str, reader: Reader) -> str:
     """The roast that a log speaks of, "" where its words name none; the longest name leads ("turkey breast")."""
     readers = [replace(reader, language=each) for each in LANGUAGES]
     names = {kind: [say(Message(f"roast-{kind}"), each) for each in readers] for kind in KINDS}

@@ -9,11 +9,13 @@ from typing import Any
 
 from turnspit.api.schemas.lists import OrderGiven
 from turnspit.message import Message, Value
+from turnspit.safety.courses import BIRD_PLACES
 from turnspit.words import Reader, say
 from turnspit.words.days import day_heading, day_name, short_day
 from turnspit.words.measures import clock, when
 
 EXAMPLES = 4
+STATIONS = (*BIRD_PLACES, "stuffing", "centre")
 
 
 def label(key: str, reader: Reader, **values: Value) -> str:
@@ -92,6 +94,11 @@ def ordered(lines: list[OrderGiven]) -> list[tuple[tuple[date, date], list[Order
 def allergen_told(name: str, reader: Reader) -> str:
     """One of the nine major allergens in the reader's language."""
     return say(Message(f"safety-allergen-{name.replace(' ', '-')}"), reader)
+
+
+def place_told(station: str, reader: Reader) -> str:
+    """Where it was probed: in the reader's language, or as it was written."""
+    return label(f"station-{station}", reader) if station in STATIONS else station
 
 
 def unknown_told(name: str, reader: Reader) -> str:

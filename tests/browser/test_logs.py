@@ -42,6 +42,8 @@ def test_readings_a_gap_a_stop_and_what_ends_it(open_page: Any) -> None:
     write(page, "34", "08:55", degrees="C")
     verdict = page.locator(".verdict")
     expect(verdict.locator("h2")).to_have_text("Stop")
+    expect(page.locator(".plot circle")).to_have_count(3)
+    expect(page.locator(".plot polyline")).to_have_count(1)  # broken at the gap
     expect(verdict).to_contain_text("Throw it away")
     expect(verdict).to_contain_text("3-501.14")
     expect(page.locator(".readings .gap")).to_contain_text("Nothing measured from 6:20 am to 8:55 am")

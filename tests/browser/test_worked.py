@@ -83,6 +83,7 @@ def test_a_pot_that_will_not_be_cold_in_time(open_page: Any) -> None:
     page.get_by_label("Or how much").fill("20 lb")
     work_out(page)
     expect(page.locator(".verdict h2")).to_have_text("It will not make it")
+    expect(page.locator(".plot .cross")).to_have_count(2)
     page.get_by_label("Or how much").fill("")
     page.get_by_label("How deep it stands").fill("1 in")
     page.get_by_label("Where, uncovered").select_option("ice_bath")

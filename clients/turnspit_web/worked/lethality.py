@@ -2,19 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any, get_args
 
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse, Response
+from markupsafe import Markup
 
 from turnspit.api.schemas.safety import CheckBody, checked
 from turnspit.api.service import Service
-from turnspit.heat import KINDS
+from turnspit.heat import KINDS, roast
+from turnspit.message import Message
 from turnspit.quantities import typed_hours, typed_kilograms, typed_number
 from turnspit.safety import Measured, Moisture, read_measured
-from turnspit.words import Reader
+from turnspit.safety.proof import LONGEST_GAP_MIN
+from turnspit.words import Reader, say
+from turnspit_web.course import Course, draw, elapsed
 from turnspit_web.forms import Field, Form, Values, form_page
 from turnspit_web.rendering import Served
+from turnspit_web.view import place_told
 from turnspit_web.worked.degrees import CHOICE, celsius, degrees
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
@@ -48,7 +55,18 @@ async def lethality_page(request: Request, service: Served) -> Response:
 def _proved(service: Service, values: Values, reader: Reader) -> dict[str, Any]:
     usual = "F" if reader.units == "us" else "C"
     readings = read_measured(values["readings"], values["degrees"] or usual)
-    return proof_of(readings, values, service, reader)
+    first = min(one.minute for one in readings)
+    moved = [replace(one, minute=one.minute - first) for one in readings]
+    return {**proof_of(readings, values, service, reader), "course": course_of(moved, values["kind"], reader)}
+
+
+def course_of(readings: Sequence[Measured], kind: str, reader: Reader) -> Markup:
+    """The readings of a roast as a drawing, a line a place, broken where nothing is counted between two of them."""
+    lines: dict[str, list[tuple[float, float]]] = {}
+    for one in sorted(readings, key=lambda each: each.minute):
+        lines.setdefault(place_told(one.station, reader), []).append((one.minute, one.core_c))
+    shown = Course(lines, limits_c=(roast(kind).safe_c,), gap_min=LONGEST_GAP_MIN)
+    return draw(shown, reader, elapsed, say(Message("form-lethality-drawn"), reader))
 
 
 def proof_of(readings: tuple[Measured, ...], values: Values, service: Service, reader: Reader) -> dict[str, Any]:

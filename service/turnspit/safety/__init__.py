@@ -5,7 +5,7 @@ off by an option, and where the kitchen is not stated the stricter of both is ap
 """
 
 from turnspit.safety.allergy import DishFinding, check_allergens
-from turnspit.safety.cooling import CoolingPlan, depth_that_cools, plan_cooling
+from turnspit.safety.cooling import CoolingPlan, cooling_stages, depth_that_cools, plan_cooling
 from turnspit.safety.cooling_case import PLACES, Place, cooling_case
 from turnspit.safety.finding import GRADES, Finding, Grade, grade
 from turnspit.safety.lethality import (
@@ -65,6 +65,7 @@ __all__ = [
     "check_plan",
     "check_question",
     "cooling_case",
+    "cooling_stages",
     "corrected_c",
     "depth_that_cools",
     "forecast_log10",

@@ -44,7 +44,7 @@ def plan_cooling(case: ChillCase, kitchen: Kitchen = "licensed") -> CoolingPlan:
     `ok` where nine in ten members make both stages, `warn` where half do, else `stop`. Raises what the forecast does:
     OutOfRange, and Impossible for a place that is not colder than 5 C.
     """
-    hot_c, middle_c, cold_c = (limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c"))
+    hot_c, middle_c, cold_c, *_ = cooling_stages(kitchen)
     OutOfRange.check("from_c", case.from_c, middle_c, 100.0, "give the temperature of the hot food in C")
     forecast = forecast_chill(replace(case, to_c=cold_c))
     start_c = min(case.from_c, hot_c)
@@ -63,11 +63,16 @@ def plan_cooling(case: ChillCase, kitchen: Kitchen = "licensed") -> CoolingPlan:
     return CoolingPlan(case, forecast, first_h, total_h, found, depth_mm, iced_mm)
 
 
+def cooling_stages(kitchen: Kitchen = "licensed") -> tuple[float, float, float, float, float]:
+    """The two-stage limit: C from, C between and C to, hours for the first stage and for both."""
+    names = ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
+    hot_c, middle_c, cold_c, first_h, total_h = (limit(TWO_STAGE, name, kitchen) for name in names)
+    return hot_c, middle_c, cold_c, first_h, total_h
+
+
 def depth_that_cools(case: ChillCase, kitchen: Kitchen = "licensed") -> float | None:
     """The deepest layer in mm that makes both stages nine times in ten; None where not even 10 mm does."""
-    hot_c, middle_c, cold_c, first_h, total_h = (
-        limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
-    )
+    hot_c, middle_c, cold_c, first_h, total_h = cooling_stages(kitchen)
     try:
         layer = replace(case, shape="slab", dims_mm=(THINNEST_MM,), mass_kg=None, from_c=hot_c)
         return min(_depth(replace(layer, to_c=middle_c), first_h), _depth(replace(layer, to_c=cold_c), total_h))
@@ -83,7 +88,7 @@ def _depth(layer: ChillCase, hours: float) -> float:
 
 def stages_grade(first_h: Spread, total_h: Spread, kitchen: Kitchen = "licensed") -> Grade:
     """`ok` where both stages are made nine times in ten, `warn` where half the time, else `stop`."""
-    first_max_h, total_max_h = (limit(TWO_STAGE, name, kitchen) for name in ("first_max_h", "total_max_h"))
+    *_, first_max_h, total_max_h = cooling_stages(kitchen)
     if first_h.p90 <= first_max_h and total_h.p90 <= total_max_h:
         return "ok"
     return "warn" if first_h.p50 <= first_max_h and total_h.p50 <= total_max_h else "stop"

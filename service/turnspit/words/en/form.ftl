@@ -157,6 +157,7 @@ form-cooling-first = To { TEMPERATURE(21.11) }
 form-cooling-total = To { TEMPERATURE(5) }
 form-cooling-would = Deep there, at most
 form-cooling-iced = Deep in ice, at most
+form-cooling-drawn = How it cools: a cross must be passed below
 form-cooling-forecast = A forecast from { TEMPERATURE($c) }: it proves nothing. Begin a log and measure.
 form-food-beef = beef
 form-food-pork = pork
@@ -314,6 +315,7 @@ form-lethality-read = { $count ->
    *[other] { $count } readings
 }, the hottest { TEMPERATURE($c) }.
 form-lethality-how = On each line a time (12:40, or minutes), a temperature and, if there are several, the place: 12:40 151 breast. Between readings more than 15 minutes apart nothing is counted.
+form-lethality-drawn = What was measured
 form-lethality-log = What these readings prove
 form-lethality-conditions = Say how it was roasted
 

@@ -161,6 +161,7 @@ page-log-action-discarded = thrown away
 page-log-finish = Served or stored for good
 page-log-finished = served or stored
 page-log-entries = Readings and actions
+page-log-drawn = How it went
 page-log-number = No.
 page-log-time = When
 page-log-seen = Read or done

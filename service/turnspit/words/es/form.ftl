@@ -157,6 +157,7 @@ form-cooling-first = Hasta { TEMPERATURE(21.11) }
 form-cooling-total = Hasta { TEMPERATURE(5) }
 form-cooling-would = Altura allí, como mucho
 form-cooling-iced = Altura en hielo, como mucho
+form-cooling-drawn = Cómo se enfría: hay que pasar por debajo de cada cruz
 form-cooling-forecast = Una previsión desde { TEMPERATURE($c) }: no prueba nada. Empiece un registro y mida.
 form-food-beef = res
 form-food-pork = cerdo
@@ -314,6 +315,7 @@ form-lethality-read = { $count ->
    *[other] { $count } medidas
 }, la más caliente { TEMPERATURE($c) }.
 form-lethality-how = En cada línea una hora (12:40, o minutos), una temperatura y, si hay varios, el lugar: 12:40 66 pechuga. Entre medidas con más de 15 minutos de por medio no se cuenta nada.
+form-lethality-drawn = Lo que se midió
 form-lethality-log = Qué prueban estas medidas
 form-lethality-conditions = Decir cómo se asó
 

@@ -160,6 +160,7 @@ page-log-action-discarded = tirado
 page-log-finish = Servido o guardado del todo
 page-log-finished = servido o guardado
 page-log-entries = Medidas y acciones
+page-log-drawn = Cómo fue
 page-log-number = N.º
 page-log-time = Cuándo
 page-log-seen = Medido o hecho
