@@ -134,6 +134,16 @@ def _six_fifteen(hour: Number | float, minute: Number | float, half: Half | None
     return clock(said.value, past.value, half or "") if spoken else None
 
 
+@grammar.rule(
+    "at|by <number> <number> <ampm>? !<people>|<mass_unit>|<time_unit>|<deg>|<temperature_unit>", gives="<clock>"
+)
+def _at_six_thirty(hour: Number | float, minute: Number | float, half: Half | None) -> Clock | None:
+    """`at 6 30`."""
+    said, past = number(hour), number(minute)
+    apart = past.digits in ("00", "15", "30", "45") and said.digits and 1 <= said.value <= 12
+    return clock(said.value, past.value, half or "") if apart else None
+
+
 @grammar.rule("half <number> <ampm>?", gives="<clock>")
 def _half_five(hour: Number | float, half: Half | None) -> Clock | None:
     value = number(hour).value

@@ -61,7 +61,7 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
             return None
         return _range(low, high, name)
 
-    @grammar.rule(f"<number> {unit} and|y? <number> {unit}", gives=gives)
+    @grammar.rule(f"<number> {unit} and|y|,|.? <number> {unit}", gives=gives)
     def _compound(large: Number | float, large_unit: str, small: Number | float, small_unit: str) -> Measure | None:
         if (large_unit, small_unit) not in _COMPOUNDS:
             return None
@@ -82,6 +82,10 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
 
     @grammar.rule(f"<a> {unit} <and_part>", f"<a> {unit} and|y <part>", gives=gives)
     def _one_and_a_half(_: float, name: str, part: float) -> Measure:
+        return of(1 + part, name)
+
+    @grammar.rule(f"{unit} <and_part>", f"each|every|per {unit} <and_part>", gives=gives)
+    def _unit_and_a_half(name: str, part: float) -> Measure:
         return of(1 + part, name)
 
     @grammar.rule(f"<a> {unit}", gives=gives)

@@ -20,3 +20,8 @@ def _c_is_cups_below_15(value: Number | float, _: str) -> Measure | None:
 @grammar.rule("per|por|each|every <volume_unit>", gives="<volume>")
 def _per(unit: str) -> Measure:
     return Measure(1.0, unit, LITRES[unit])
+
+
+@grammar.rule("<salt> to the|a <volume_unit>", gives="<volume>", keeps=True)
+def _salt_to_the_gallon(_: str, unit: str) -> Measure:
+    return Measure(1.0, unit, LITRES[unit])
