@@ -1,13 +1,16 @@
 """Prints how the scenarios are answered against what the rules ask, by severity. Run it: python tests/safety/confusion.py
 
-An answer below the diagonal is less safe than the rule; the count of those must be 0.
+The scenarios are questions, plans and logs as values, and lines as cooks type them. An answer below the diagonal is less
+safe than the rule; the count of those must be 0.
 """
 
 import tomllib
 from collections import Counter
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
+from turnspit.asking import Line, ask
 from turnspit.safety import GRADES, Log, PlanFacts, SafetyQuestion, check_log, check_plan, check_question
 
 HERE = Path(__file__).parent
@@ -43,10 +46,30 @@ def answered_log(scenario):
     return check_log(log, now, scenario.get("kitchen"), scenario.get("interval"), finished).severity
 
 
+def reply_to(scenario):
+    """The answer to a line as it is typed on a Tuesday at noon."""
+    now = datetime(2026, 11, 24, 13, tzinfo=ZoneInfo("America/New_York"))
+    return ask(Line(scenario["line"], now, kitchen=scenario.get("kitchen")), None, "c")[0]
+
+
+def judged(reply):
+    """The gravest finding of a reply, {} where another room than that of safety answers."""
+    return reply.data.get("safety", {}).get("findings", [{}])[0]
+
+
+def answered_line(scenario):
+    """By the finding, or by a caution of one of the rules that says more than "info"."""
+    reply, rules = reply_to(scenario), scenario["rule"].split("|")
+    found = [judged(reply)["severity"]] if judged(reply) else []
+    cautions = [caution.severity for caution in reply.cautions if caution.rule in rules]
+    return max([*found, *(each for each in cautions if each != "info" or not found)], key=GRADES.index, default="ok")
+
+
 TABLES = {
     "question_scenarios.toml": answered_question,
     "plan_scenarios.toml": answered_plan,
     "log_scenarios.toml": answered_log,
+    "worded_scenarios.toml": answered_line,
 }
 
 
