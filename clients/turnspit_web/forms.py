@@ -27,9 +27,9 @@ Values = Mapping[str, Any]
 class Field:
     """One field: `read` turns its text into a value, and raises TurnspitError for what it is not.
 
-    `called` are the names under which a refusal of the core speaks of it; `like` an example that reads in every
-    language; `told` the beginning of the keys that name its options, `unsaid` the key of the empty one. `start` may
-    differ by the reader's units; a `folded` field waits under "more".
+    `called` are the names under which a refusal of the core speaks of it; `like` an example, for each language where
+    one does not read in all; `told` the beginning of the keys that name its options, `unsaid` the key of the empty
+    one. `start` may differ by the reader's units; a `folded` field waits under "more".
     """
 
     name: str
@@ -40,7 +40,7 @@ class Field:
     needed: bool = False
     short: bool = False
     folded: bool = False
-    like: str = ""
+    like: str | Mapping[str, str] = ""
     told: str = ""
     unsaid: str = "form-any"
     called: tuple[str, ...] = ()
@@ -49,6 +49,10 @@ class Field:
     def begins(self, reader: Reader) -> str:
         """What it holds before anything is typed."""
         return self.start if isinstance(self.start, str) else self.start[reader.units]
+
+    def example(self, reader: Reader) -> str:
+        """How it may be written."""
+        return self.like if isinstance(self.like, str) else self.like[reader.language]
 
     def speaks(self, names: Iterable[str]) -> bool:
         """Whether one of these names means this field."""
@@ -98,9 +102,7 @@ class Form:
             try:
                 values[each.name] = _value(each, texts[each.name])
             except TurnspitError as error:
-                problems[each.name] = (
-                    Message("form-unread", text=texts[each.name], like=each.like) if each.like else error
-                )
+                problems[each.name] = _unread(texts[each.name], each.example(reader), error)
         for each in self.fields:
             if each.needed and not texts[each.name]:
                 problems[each.name] = Message("form-needed")
@@ -169,6 +171,10 @@ def _text(asked: Field, given: Filled, start: str) -> str:
     """What was typed; a choice that an address leaves out is taken as the page offers it."""
     left_out = asked.kind == "choice" and asked.name not in given
     return start if left_out else given.get(asked.name, [""])[-1].strip()
+
+
+def _unread(text: str, like: str, error: TurnspitError) -> Problem:
+    return Message("form-unread", text=text, like=like) if like else error
 
 
 def _value(asked: Field, text: str) -> Any:

@@ -45,7 +45,14 @@ HANDY = (0.05, 5000.0)
 FORM = Form(
     "convert",
     (
-        Field("amount", typed_amount, needed=True, short=True, like="2 cups, 325 F", called=("value", "unit")),
+        Field(
+            "amount",
+            typed_amount,
+            needed=True,
+            short=True,
+            like={"en": "2 cups, 325 F", "es": "2 tazas, 160 °C"},
+            called=("value", "unit"),
+        ),
         Field(
             "to",
             kind="choice",
@@ -54,7 +61,12 @@ FORM = Form(
             unsaid="form-convert-to-usual",
             called=("target_unit",),
         ),
-        Field("of", like="flour, table salt, butter", called=("item",), known=food_names),
+        Field(
+            "of",
+            like={"en": "flour, table salt, butter", "es": "harina, sal de mesa, mantequilla"},
+            called=("item",),
+            known=food_names,
+        ),
         Field("region", kind="choice", options=("", *REGIONS), folded=True),
     ),
 )
