@@ -87,7 +87,8 @@ def _leftovers(piece: Piece) -> bool:
     return piece.has("<leftovers>") or (
         piece.has("<keep>")
         and piece.has("<how_long>")
-        and not (piece.has("<brine>", "<thaw>") or (piece.said("roast.state") and not piece.said("covers")))
+        and not (piece.scene.has("<freezer>", "<thaw>") and not piece.scene.has("<cooked>"))
+        and not (piece.has("<brine>", "<thaw>", "<raw>") or (piece.said("roast.state") and not piece.said("covers")))
     )
 
 
@@ -226,6 +227,8 @@ def _roast_time(piece: Piece) -> bool:
     if piece.has("<can>") and piece.has("<duration>") and piece.said("roast.mass_kg") and not piece.said("serve_at"):
         return True
     if piece.has("<can>") and piece.has("<cook>") and piece.said("roast.state"):
+        return True
+    if piece.has("<can>") and piece.has("<cook>") and piece.has("<together>") and not piece.said("serve_at"):
         return True
     if piece.has("<can>") and piece.has("<cook>") and piece.has("'or", "'o") and not piece.said("serve_at"):
         # "should I roast at 325 or 350".

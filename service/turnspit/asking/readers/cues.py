@@ -28,12 +28,17 @@ def _left_out(*_: object) -> str:
 
 @grammar.rule(
     "sat|sitting|stood|standing|been|was|were|left <duration>? <on_table>",
-    "estuvo|estuvieron|lleva|llevan|quedo <duration>? <on_table>",
+    f"estuvo|estuvieron|lleva|llevan|quedo {_IT}? <duration>? <on_table>",
     gives="<out>",
     keeps=True,
 )
 def _on_the_table(*_: object) -> str:
     return "out"
+
+
+@grammar.rule("hace|hacen|estamos <temperature>", gives="<weather>")
+def _hace_calor(_: object) -> str:
+    return "weather"
 
 
 @grammar.rule("<from_to> <deg>? in|within|en <duration>", gives="<danger>", keeps=True)

@@ -24,6 +24,8 @@ def read(scene: Scene) -> None:
             case "target":
                 celsius = round(said.celsius(plausible_core(said.value, scene.usual)), 2)
                 scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
+    if not readings:
+        _cooled(scene)
     _put_readings(scene, readings)
     held = "reading.temperature_c" in scene.before
     for place, item in scene.find("<oven_left>"):
@@ -63,6 +65,20 @@ def _lone_number(scene: Scene) -> None:
     scene.put("reading.place", item.tags["<place>"], "reading: its place", place)
 
 
+def _cooled(scene: Scene) -> None:
+    """`took 3 hours to get from 135 to 70`: how cool it has become."""
+    for place, item in scene.find("<from_to>", unused=True):
+        span = item.tags["<from_to>"]
+        if scene.has("<duration>") and span.high < span.low and span.low >= _HOT_C:
+            celsius = Temperature(span.high, "degF" if span.low > _BOILING_C else "degC").celsius
+            scene.put("reading.temperature_c", round(celsius, 2), "reading: cooled to", place, keep=True)
+            item.tags.setdefault("<danger>", "cooling")
+            scene.tags.add("<danger>")
+
+
+_HOT_C, _BOILING_C = 55, 100
+
+
 def _put_oven(scene: Scene, said: Said) -> None:
     unit, guessed = _oven_unit(scene, said)
     scene.put("oven.temperature_c", round(said.celsius(unit), 2), f"oven: {unit}", said.place)
@@ -79,9 +95,16 @@ def _oven_unit(scene: Scene, said: Said) -> tuple[str, bool]:
         return "degF", False
     unit, guessed = plausible_oven(said.value, scene.usual)
     # Nobody roasts all night at 200 C.
-    return ("degF", False) if guessed and scene.has("<overnight>") else (unit, guessed)
+    long = any(item.tags["<duration>"].hours >= _ALL_NIGHT_H for _, item in scene.find("<duration>"))
+    return (
+        ("degF", False)
+        if said.value <= _LOW_F and (long or scene.has("<overnight>")) and guessed
+        else (unit, guessed)
+    )
 
 
+_ALL_NIGHT_H = 8
+_LOW_F = 275
 # Nothing is kept warm at less.
 _HOT_F = 120
 
@@ -120,8 +143,9 @@ _OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")
 
 
 def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
-    cold = place is None and (scene.has("<cold_place>", "<out>") or danger(scene) in _OF_COLD_FOOD)
-    return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value)
+    cold = place is None and (scene.has("<cold_place>", "<out>", "<brine>", "<vessel>") or danger(scene) in _OF_COLD_FOOD)
+    usual = "metric" if scene.language == "es" and scene.usual is None else scene.usual
+    return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value, usual)
 
 
 def _places(scene: Scene, readings: list[Said]) -> list[int | None]:

@@ -35,12 +35,20 @@ def read(scene: Scene) -> None:
         elif scene.before_is(place, "<rest>") is not None and scene.has("<meal>", "<serve>", "<holiday>"):
             # "dinner at 6, rest 40 min" is yet to come.
             continue
+        elif scene.after_is(place, "'early", "'ahead") is not None or _early(scene, place):
+            # "finished 2 hours early".
+            continue
         elif _until_dinner(scene, place, duration) or _thaws_overnight(scene, duration):
             continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif duration.unit != "year" and _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+def _early(scene: Scene, place: int) -> bool:
+    behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
+    return behind is not None and behind.words.startswith(("early", "too early", "ahead of"))
 
 
 def _to_come(scene: Scene, place: int) -> bool:

@@ -39,7 +39,7 @@ def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
     for place, _ in scene.find("<starts_now>"):
         scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
-    times_told = clocks(scene)
+    times_told = _without_now(scene, clocks(scene))
     claims = _claims(scene, [place for place, _ in times_told])
     times = [_role(scene, place, clock, claims) for place, clock in times_told]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
@@ -47,6 +47,8 @@ def read(scene: Scene) -> None:
         times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
     )
     for found in ranked:
+        if _only_stood(scene, found, _day_for(found, days, times)):
+            continue
         if found.role in (_START, _STARTED) and scene.nearest(found.place, "<habit>", reach=5) is not None:
             # "my grandmother always put hers in at six".
             continue
@@ -54,6 +56,40 @@ def read(scene: Scene) -> None:
     if days and not times:
         scene.hints["day"] = days[0][1].on(scene.now.date())
         scene.hints["day_half"] = days[0][1].half
+
+
+def _without_now(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int, Clock]]:
+    """The times without that of the clock itself: `on the stove since 9, it's 1 now`; it ends what began then."""
+    now = next(((place, clock) for place, clock in told if _is_now(scene, place)), None)
+    if now is None or (
+        len(told) == 1 and not scene.has("<started>", "<out>", "<been_in>", "<temperature_read>", "<danger>")
+    ):
+        return told
+    since = next(
+        (row for row in told if scene.before_is(row[0], "<started>", "<at>") is not None and row != now), None
+    )
+    if since is not None and scene.has("<out>", "<started>") and not scene.has("<temperature_read>"):
+        spans = 12 if now[1].is_open or since[1].is_open else 24
+        hours = (now[1].minutes() - since[1].minutes()) / 60 % spans
+        scene.hints["stood_h"] = round(hours, 2)
+    scene.used.add(now[0])
+    return [row for row in told if row != now]
+
+
+def _is_now(scene: Scene, place: int) -> bool:
+    before = [item.words for item in scene.items[max(0, place - 2) : place]]
+    behind = scene.items[place + 1].words if place + 1 < len(scene.items) else ""
+    return behind in ("now", "ahora") or before[-1:] in (["its"], ["now"], ["ahora"]) or before[:1] == ["son"]
+
+
+def _only_stood(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> bool:
+    """`stock hot at 9pm, leave it out overnight?`, `taken out yesterday at 10`: no hour at which anyone eats."""
+    if found.role != _SERVE or found.cue is not None:
+        return False
+    day = dated[1].on(scene.now.date()) if dated else None
+    if day is not None and day < scene.now.date():
+        return True
+    return scene.has("<out>", "<danger>", "<overnight>") and not scene.has("<roast>", "<generic>", "<mass>")
 
 
 def _of_guests(scene: Scene, found: _Time) -> bool:
@@ -123,10 +159,12 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     places = [found.place] + ([found.cue] if found.cue is not None else []) + ([dated[0]] if dated else [])
     day = dated[1].on(scene.now.date()) if dated else None
     named_half = dated[1].half if dated else ""
-    if found.role == _STARTED and (scene.has("<out>") or any(i.get("<danger>") in _STOOD for i in scene.items)):
+    if found.role == _STARTED and (
+        scene.has("<out>", "<thaw>") or any(i.get("<danger>") in _STOOD for i in scene.items)
+    ):
         # "on the counter since 8": how long it has stood.
         at = last_before(scene.now, found.clock, day, named_half)
-        hours = (scene.now - at).total_seconds() / 3600
+        hours = scene.hints.get("stood_h", (scene.now - at).total_seconds() / 3600)
         scene.put("elapsed_h", round(hours, 2), "moment: out since", *places, keep=True)
     elif found.role == _STARTED:
         at = last_before(scene.now, found.clock, day, named_half)
@@ -173,12 +211,15 @@ def _looks_ahead(scene: Scene, found: _Time) -> bool:
 def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
     """`in at 1, 125 in the breast now`: what is probed is in already. `put it in at 11:30`, told in the afternoon,
     was three hours ago and not nine from now; nor is it after dinner."""
-    if scene.has("<temperature_read>", "<been_in>"):
+    served = scene.values.get("serve_at")
+    if scene.has("<temperature_read>", "<been_in>") and not scene.has("<hold>"):
         return True
+    if served is not None and comes < datetime.fromisoformat(served):
+        # "in at 10, out for 13": what is yet to come, in its order.
+        return False
     cue = scene.items[found.cue].words if found.cue is not None else ""
     if _looks_ahead(scene, found) or not f"{cue} ".startswith(_DONE):
         return False
-    served = scene.values.get("serve_at")
     if served is not None and went < datetime.fromisoformat(served) <= comes:
         return True
     return (scene.now - went) * 1.5 < comes - scene.now

@@ -36,6 +36,7 @@ _PENDING: dict[str, Use] = {
 def temperatures(scene: Scene) -> list[Said]:
     """What could be a temperature, in the order of the line."""
     found = []
+    lowest = 0 if danger(scene) == "thermometer" else 30
     highest = 5000 if scene.has("<place>") else 650
     for place, item in enumerate(scene.items):
         if place in scene.used:
@@ -43,7 +44,7 @@ def temperatures(scene: Scene) -> list[Said]:
         if "<temperature>" in item:
             value: Temperature = item.tags["<temperature>"]
             found.append(Said(place, value.value, value.unit, False))
-        elif "<number>" in item and 30 <= item.tags["<number>"].value <= highest:
+        elif "<number>" in item and lowest <= item.tags["<number>"].value <= highest:
             number = item.tags["<number>"]
             if bare_clock(scene, place) is None and not is_spoken_hour(scene, number):
                 found.append(Said(place, number.value, "", True))
@@ -74,6 +75,45 @@ def _one_of_two(scene: Scene, said: Said) -> Use | None:
     return "nothing" if said.bare and scene.has("<can>") and any(at is not None for at in both) else None
 
 
+def _off_the_dial(scene: Scene, said: Said) -> Use | None:
+    """`my oven runs 25 degrees cold`: how far the dial is off."""
+    off = scene.after_is(said.place, "<off_by>") is not None or scene.before_is(said.place, "<off_by>") is not None
+    return "nothing" if off and scene.has("<oven>") and said.value <= _MOST_OFF else None
+
+
+# No dial is further off, in either degrees.
+_MOST_OFF = 75
+
+
+def _of_the_water(scene: Scene, said: Said) -> Use | None:
+    """`the water is 46 this morning`, `cooler, ice melted, 44 now`."""
+    cold = 30 <= said.value <= 65 and said.bare
+    water = scene.before_is(said.place, "<water>") is not None
+    lately = scene.after_is(said.place, "<morning>", "<night>", "<day>") is not None and scene.has("<vessel>")
+    return "reading" if cold and (water or lately) else None
+
+
+def _of_the_oil(scene: Scene, _: Said) -> Use | None:
+    return "reading" if danger(scene) == "frying" and scene.has("<hot_oil>") else None
+
+
+def _of_mince(scene: Scene, said: Said) -> Use | None:
+    """`turkey burgers at 155 good?`: nothing that is roasted."""
+    minced = any(item.get("<subject>") == "ground" for item in scene.items)
+    return "reading" if minced and said.core_like else None
+
+
+def _night_oven(scene: Scene, said: Said) -> Use | None:
+    """`horno a 95 grados toda la noche`."""
+    return (
+        "oven"
+        if scene.has("<overnight>")
+        and scene.before_is(said.place, "<oven>", "'a", "<at>") is not None
+        and (scene.has("<oven>") and said.value >= 80)
+        else None
+    )
+
+
 def _a_gas_mark(_: Scene, said: Said) -> Use | None:
     return "oven" if said.unit == "gas_mark" else None
 
@@ -100,8 +140,8 @@ def _slow_oven(scene: Scene, said: Said) -> Use | None:
 
 def _of_no_meat(scene: Scene, said: Said) -> Use | None:
     """`a duck of 2,3 kilo, done in 2 hours by 180`."""
-    hot = scene.has("<mass>") and too_hot_for_meat(scene, said) and not _probed(scene)
-    return "oven" if hot and not scene.has("<safe>", "<ok>", "<temperature_read>") else None
+    probed = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=2) is not None
+    return "oven" if scene.has("<mass>") and too_hot_for_meat(scene, said) and not probed else None
 
 
 def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
@@ -172,6 +212,15 @@ def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     return "reading" if place and (said.value <= READ_AT_MOST or place[0] <= 2) else None
 
 
+def _of_the_meat_too(scene: Scene, said: Said) -> Use | None:
+    """`dressing says 148, meat's 166`."""
+    meat = scene.before_is(said.place, "<generic>") is not None and scene.has("<probe>", "<place>")
+    return "reading" if meat and said.core_like and said.value <= READ_AT_MOST and said.value >= _HOT else None
+
+
+_HOT = 40
+
+
 def _roasted_low(scene: Scene, said: Said) -> Use | None:
     """`roast overnight at 200F`: an oven's, for something is roasted or started at it."""
     low = said.unit != "degC" and 170 <= said.value <= 250
@@ -206,6 +255,9 @@ def _at_an_oven_setting(scene: Scene, said: Said) -> Use | None:
     """`turkey at 325`, where nothing is asked about 325."""
     if not (said.bare and _at(scene, said) and said.value >= 140) or _probed(scene) or scene.has(*ASKED_OF):
         return None
+    if said.core_like and scene.has("<carve>") and not scene.has("<how_long>", "<cook>"):
+        # "ham at 140, slice it?".
+        return "reading"
     return "oven" if said.value > READ_AT_MOST or said.value % 5 == 0 else "nothing"
 
 
@@ -239,7 +291,7 @@ def _it_is_now(scene: Scene, said: Said) -> Use | None:
     """`when will it hit 165, it's 140 now`."""
     behind = scene.items[said.place + 1].words if said.place + 1 < len(scene.items) else ""
     now = behind in ("now", "right now", "currently", "at the moment", "ahora")
-    asks = scene.has("<probe>", "<place>", "<done>", "<when>")
+    asks = scene.has("<probe>", "<place>", "<done>", "<when>", "<subject>", "<danger>")
     return "reading" if said.bare and now and asks and said.core_like else None
 
 
@@ -264,6 +316,11 @@ def _degrees_by_their_height(scene: Scene, said: Said) -> Use | None:
 _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
     _one_of_two,
+    _off_the_dial,
+    _of_the_water,
+    _of_the_oil,
+    _of_mince,
+    _night_oven,
     _a_gas_mark,
     _held_in_heat,
     _behind_an_oven_word,
@@ -274,8 +331,9 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _of_the_weather,
     _beside_an_oven_word,
     _it_is_now,
-    _beside_a_place_or_probe,
     _of_no_meat,
+    _beside_a_place_or_probe,
+    _of_the_meat_too,
     _roasted_low,
     _held_at,
     _all_night_at,
