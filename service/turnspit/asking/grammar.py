@@ -28,6 +28,8 @@ Action: TypeAlias = Callable[..., Any]
 AnyAction = TypeVar("AnyAction", bound=Callable[..., Any])
 Element: TypeAlias = tuple[tuple[str, ...], bool, bool]
 _LONGEST_GAP = 3
+# No number reaches its unit over these.
+_PARTS_UNIT = frozenset(("<a>", "'the", "'this", "'that", "'my"))
 
 
 @dataclass(slots=True)
@@ -193,8 +195,8 @@ def _match(
                 found = _match(elements, place + 1, items, gap + 1, [*values, value] if valued else values)
                 if found is not None:
                     return found
-        if place == 0 or "<soft>" not in tags or ("<a>" in tags and names[0].endswith("_unit>")):
-            # "165 an hour early" is no 165 hours.
+        if place == 0 or "<soft>" not in tags or (names[0].endswith("_unit>") and not _PARTS_UNIT.isdisjoint(tags)):
+            # "165 an hour early" is no 165 hours, "feeding 20 this year" no 20 years.
             break
         gap += 1
     if optional:
