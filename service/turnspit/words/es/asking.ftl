@@ -426,10 +426,10 @@ asking-tender = A { TEMPERATURE($safe_c) } es segura pero firme, para lonchas; p
 
 # La salmuera: ¿está bien?
 asking-brine-label-first = Lea primero la etiqueta: no, si dice solución añadida, inyectado, autobañado o kosher, porque ya está salado. Si es natural, sí:
-asking-brine-enough = Sí, { SPAN($hours_min) } bastan: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
-asking-brine-not-too-long = No, { SPAN($hours_min) } no es demasiado: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
-asking-brine-too-long = Demasiado: con { SPAN($hours_min) } queda muy salado con esta fuerza; { NUMBER($high, maximumFractionDigits: 0) } h como mucho.
-asking-brine-too-short = { SPAN($hours_min) } es poco: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta fuerza.
+asking-brine-enough = Sí, { SPAN($hours_min) } bastan: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
+asking-brine-not-too-long = No, { SPAN($hours_min) } no es demasiado: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
+asking-brine-too-long = Demasiado: con { SPAN($hours_min) } queda muy salado con esta concentración; { NUMBER($high, maximumFractionDigits: 0) } h como mucho.
+asking-brine-too-short = { SPAN($hours_min) } es poco: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
 asking-brine-over-two-days-bird = Demasiado: dos días como mucho, en el refrigerador. Si ya lleva más, tírelo: el ave cruda no aguanta tanto.
 asking-brine-over-two-days-joint = Demasiado: dos días en salmuera como mucho, en el refrigerador.
 asking-brine-done = { SPAN($hours_min) } está bien (de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h): sáquelo, déjelo escurrir y séquelo; sin más sal, o muy poca.
