@@ -16,7 +16,7 @@ from turnspit.asking.tokens import Number
 
 _MEALS = ("<meal>", "<serve>", "<started>", "<when_day>")
 _BESIDE = ("<meal>", "<serve>", "<start>", "<started>")
-_CUES = (*_BESIDE, "<at>", "'to", "'for", "'from", "<when_day>")
+_CUES = (*_BESIDE, "<at>", "'make", "'to", "'for", "'from", "<when_day>")
 # What is counted, measured or probed is no hour.
 _NO_HOUR = ("<place>", "<people>", "<mass_unit>", "<oven>", "<percent>", "<deg>", "<convection>")
 _SHIFTED = (
@@ -73,6 +73,12 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if clock is None or scene.after_is(place, *_NO_HOUR) is not None or _counts(scene, place):
         return None
     cue = scene.before_is(place, *_CUES)
+    if cue is not None and "<at>" in scene.items[cue] and scene.before_is(cue, "<cold_place>") is not None:
+        # "chiller at 3"
+        return None
+    if cue is not None and "'make" in scene.items[cue]:
+        # "can we still make 4.15"; "make 6" may be six of anything.
+        return clock if said.value > 24 or "." in said.digits else None
     if said.value <= 24 and said.value == int(said.value):
         return clock if cue is not None and "'from" not in scene.items[cue] else None
     if clock.minute % _FEWEST_MINUTES:
@@ -131,7 +137,7 @@ def hour_of_day(scene: Scene, place: int) -> Clock | None:
     at = before is not None and ("<oven>" not in scene.items[before] or scene.items[before].words.endswith(" at"))
     told = at and item.words.endswith(" h")
     alone = item.end - item.start == _GLUED and (place == 0 or scene.items[place - 1].words in _PARTS)
-    lasts = scene.has("<brine>", "<brined>", "<out>", "<been_in>", "<thaw>", "<how_long>", "<danger>")
+    lasts = scene.has("<brine>", "<brined>", "<out>", "<been_in>", "<thaw>", "<how_long>")
     return Clock(int(duration.hours), 0, "", "24h") if told or (alone and not lasts) else None
 
 

@@ -26,6 +26,11 @@ def read(scene: Scene) -> None:
             # `just one`, in a talk of two birds.
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue
+        if "covers" in scene.before and covers.count == covers.non_eaters <= scene.before["covers"]:
+            # `two vegetarians`, told of a company that was counted: they are among it.
+            scene.hints["apart"] = (scene.apart[0], covers.non_eaters)
+            scene.used.add(place)
+            continue
         if "covers" not in scene.values:
             scene.hints["apart"] = (covers.kids, covers.non_eaters)
         scene.put("covers", covers.count, "covers", place)

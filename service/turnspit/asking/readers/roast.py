@@ -68,7 +68,7 @@ _PINK_KINDS = ("beef_rib", "beef_tenderloin", "beef_round", "lamb_leg", "veal_lo
 _PINK_MEATS = ("beef", "lamb", "veal")
 # Beside these pink is seen, or asked about, and so feared.
 _PINK_FEARED = """
-<can> <safe> <ok> <done> <done_word> <place> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
+<can> <safe> <ok> <done> <done_word> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
 'bit 'sale 'salio 'esta 'quedo 'sigue
 """
 
@@ -204,7 +204,7 @@ def _count(scene: Scene) -> None:
         if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>") or _each_person(scene):
             continue
         each = scene.after_is(place, "<birds>")
-        if each is not None and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
+        if each is not None and said.value > 1 and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
         if said.value > 1 and _right_before_a_weight(scene, place):
