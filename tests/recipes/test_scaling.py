@@ -106,7 +106,7 @@ def test_a_part_of_a_thing_says_what_it_comes_to_and_small_things_stay_whole():
         "1 lb 10 3/4 oz potatoes",
     ]
     assert scaled.lines[0].text("metric") == "2 2/3 large eggs (135 g)"
-    assert scaled.lines[5].text("metric", "es") == "1 (6,4 kg) turkey"
+    assert scaled.lines[5].text("metric", "es") == "1 (6,4 kg) pavo"
 
 
 @pytest.mark.parametrize(

@@ -121,7 +121,7 @@ def test_a_line_is_optional_only_where_all_are():
 def test_names_that_hold_a_bird_are_not_a_bird():
     assert food_key("whole fresh turkey") == "roast_turkey"
     assert food_key("turkey stock") == "stock_chicken"
-    assert food_key("turkey necks") == "turkey necks"
+    assert food_key("turkey necks") == "turkey neck"
     assert food_key("leg of lamb") == "roast_lamb_leg"
     assert food_key("chickens") == "roast_chicken"
 

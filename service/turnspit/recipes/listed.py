@@ -1,4 +1,4 @@
-"""The lines of the lists as messages: what to buy, to order, to have at once. Foods keep the recipe's own word."""
+"""The lines of the lists as messages: what to buy, to order, to have at once."""
 
 from __future__ import annotations
 
@@ -8,19 +8,22 @@ from turnspit.quantities.foods import is_liquid
 from turnspit.recipes.order import OrderLine
 from turnspit.recipes.prep import EquipmentNeed, PrepDay
 from turnspit.recipes.shopping import Bought, Measure
+from turnspit.recipes.spanish import spanish_food
 
 
 def bought_line(bought: Bought) -> Message:
     """One line of a shopping list: how many packs of what size, and what is left over."""
     need = bought.need
     if need is None:
-        return Message("recipes-buy-unmeasured", item=bought.item, line=bought.lines[0])
-    values: dict[str, Value] = {"item": bought.item, "packs": bought.packs}
+        return Message("recipes-buy-unmeasured", item=_named(bought.item), line=bought.lines[0])
+    values: dict[str, Value] = {"item": _named(bought.item), "packs": bought.packs}
     if not bought.packs:
-        return Message("recipes-buy-made", item=bought.item, amount=amount(need.trimmed, need.measure, need.item))
+        return Message(
+            "recipes-buy-made", item=_named(bought.item), amount=amount(need.trimmed, need.measure, need.item)
+        )
     if bought.pack in ("loose", "piece"):
         weighed_or_counted = amount(bought.buy, need.measure, need.item, need.each_kg)
-        return Message("recipes-buy-loose", item=bought.item, amount=weighed_or_counted)
+        return Message("recipes-buy-loose", item=_named(bought.item), amount=weighed_or_counted)
     return Message(
         "recipes-buy-packs",
         **values,
@@ -36,7 +39,7 @@ def order_line(line: OrderLine) -> Message:
     kind = "recipes-order-loose" if line.loose else "recipes-order"
     return Message(
         f"{kind}-cold" if cold else kind,
-        item=line.item,
+        item=_named(line.item),
         cases=line.cases,
         case_of=Message(f"recipes-case-{line.case_of or 'pack'}", count=line.cases),
         size=amount(line.cases * line.case if line.loose else line.case, line.measure, line.item, line.each_kg),
@@ -62,6 +65,11 @@ def aisle_heading(aisle: str) -> Message:
 def equipment_line(need: EquipmentNeed) -> Message:
     """How many of a thing at once, and for which recipes."""
     return Message("recipes-at-once", count=need.count, equipment=need.equipment, recipes="; ".join(need.recipes))
+
+
+def _named(item: str) -> Message:
+    """The recipe's own word, or what the food is called in the reader's language."""
+    return Message("recipes-food", said=item, es=spanish_food(item))
 
 
 def amount(value: float, measure: Measure, item: str, each_kg: float | None = None) -> Message:

@@ -12,6 +12,7 @@ from typing import Literal, cast
 
 from turnspit.errors import Impossible, Unknown
 from turnspit.quantities import Amount, density_or_none, food_named, piece_mass, unit, unit_named
+from turnspit.recipes.food_keys import food_key
 from turnspit.recipes.fruit import part_of_fruit, peel_with_the_juice
 from turnspit.recipes.recipe import Ingredient, Recipe
 from turnspit.recipes.writing import write_ingredient
@@ -121,12 +122,6 @@ def shopping_list(
     return ShoppingList(
         shelves, at_home, None if prices is None else sum(known), 0 if prices is None else len(costs) - len(known)
     )
-
-
-def food_key(item: str) -> str:
-    """The key under which lines for the same thing are summed: that of `foods`, of a roast, or the item itself."""
-    roast = _roast_named(item)
-    return roast or food_named(item) or " ".join(item.casefold().split())
 
 
 def _groups(recipes: Sequence[Recipe]) -> Mapping[tuple[str, str], list[tuple[Recipe, Ingredient]]]:
@@ -315,16 +310,6 @@ def _aisle(key: str, item: str) -> str:
     return OTHER
 
 
-def _roast_named(item: str) -> str | None:
-    """The roast an item is ("whole turkey, 14 lb" but not "turkey stock" or "turkey neck")."""
-    words = re.findall(r"[^\W\d_]+", item.casefold())
-    while words and words[0] in ("a", "whole", "fresh", "frozen", "thawed", "plain", "oven-ready"):
-        words.pop(0)
-    name = " ".join(words)
-    kind = _roasts().get(name) or _roasts().get(name.removesuffix("s"))
-    return f"roast_{kind}" if kind else None
-
-
 def _refuse(key: str) -> float:
     row = table("refuse").by("key").get(key)
     return float(row["refuse_percent"]) / 100.0 if row else 0.0
@@ -343,14 +328,6 @@ def _packs() -> Mapping[str, Row]:
 @cache
 def _aisle_names() -> tuple[str, ...]:
     return tuple(str(row["aisle"]) for row in table("aisles"))
-
-
-@cache
-def _roasts() -> Mapping[str, str]:
-    """Kinds of roast by the names under which they are bought."""
-    return MappingProxyType(
-        {str(name): str(row["kind"]) for row in table("yields_carved") for name in row.get("names", ())}
-    )
 
 
 @cache

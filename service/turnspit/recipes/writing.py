@@ -5,6 +5,7 @@ from __future__ import annotations
 from turnspit.quantities import Amount, System, is_package, is_size, write_amount, written_number, written_unit
 from turnspit.recipes.ingredients import names_part_of_fruit
 from turnspit.recipes.recipe import Ingredient, Yield
+from turnspit.recipes.spanish import in_spanish
 
 _WORDS = {
     "en": {
@@ -35,7 +36,10 @@ def write_ingredient(ingredient: Ingredient, system: System | None = None, langu
     if not ingredient.read:
         return ingredient.item
     words = _WORDS[language]
-    amount = write_line_amount(ingredient.amount, ingredient.item, system, language) if ingredient.amount else ""
+    food = ingredient.item
+    if language == "es":
+        ingredient = in_spanish(ingredient)
+    amount = write_line_amount(ingredient.amount, food, system, language) if ingredient.amount else ""
     others = [f"{words['or']} {_alternative(one, ingredient, system, language)}" for one in ingredient.alternatives]
     joint = _joint(ingredient, words)
     head = " ".join(filter(None, (amount, joint, ingredient.item, *others)))
@@ -89,9 +93,11 @@ def _joint(ingredient: Ingredient, words: dict[str, str]) -> str:
     amount = ingredient.amount
     if amount is None:
         return ""
-    if amount.size and amount.unit and not is_size(amount.size):
-        return words["of"]
-    return words["each"] if ", " in ingredient.item else ""
+    if ", " in ingredient.item:
+        return words["each"]
+    spanish = words is _WORDS["es"] and not ingredient.item.casefold().startswith("de ")
+    described = bool(amount.size) and not is_size(amount.size)
+    return words["of"] if amount.unit and (spanish or described) else ""
 
 
 def write_yield(makes: Yield, language: str = "en") -> str:

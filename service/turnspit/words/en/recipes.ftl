@@ -80,6 +80,7 @@ recipes-rule-whole-roasts = A roast is bought whole ({ $items }): the next whole
 recipes-rule-part-of-an-egg = Part of an egg: beat it and weigh; a large egg is 50 g without its shell.
 
 # Lists: shopping, orders, preparation.
+recipes-food = { $said }
 recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } of { $size }; { $left } left over
 recipes-buy-loose = { $item }: { $amount }
 recipes-buy-made = { $item }: { $amount }, nothing to buy

@@ -80,6 +80,7 @@ recipes-rule-whole-roasts = Un asado se compra entero ({ $items }): aquí va el 
 recipes-rule-part-of-an-egg = Parte de un huevo: bátalo y péselo; un huevo grande pesa 50 g sin cáscara.
 
 # Listas: compra, pedidos, preparación.
+recipes-food = { $es }
 recipes-buy-packs = { $item }: { NUMBER($packs) } { $pack } de { $size }; sobran { $left }
 recipes-buy-loose = { $item }: { $amount }
 recipes-buy-made = { $item }: { $amount }, nada que comprar
