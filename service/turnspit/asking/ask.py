@@ -19,28 +19,6 @@ from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 LONGEST_TEXT = 10_000
-THANKS = frozenset(("thanks", "thank", "thx", "ty", "cheers", "gracias"))
-WITH_THANKS = frozenset(
-    (
-        "you",
-        "so",
-        "a",
-        "lot",
-        "very",
-        "much",
-        "many",
-        "great",
-        "ok",
-        "okay",
-        "perfect",
-        "got",
-        "it",
-        "muchas",
-        "mil",
-        "muy",
-    )
-)
-"""Words that may stand beside a thank-you without asking anything."""
 
 
 def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> tuple[Reply, Conversation]:
@@ -82,7 +60,7 @@ def _by_degrees(reading: Reading) -> Literal["metric"] | None:
 def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Answer:
     if reading.move == "start_over":
         return moves.started_over()
-    if _is_thanks(line):
+    if reading.move == "thanks":
         return moves.thanked()
     text = _text(line, reading, conversation)
     enquiry = Enquiry(
@@ -119,12 +97,6 @@ def _likely_kind(line: Line, reading: Reading) -> str:
         return ""
     named = read_line(replace(line, text=reading.choices[0]), None).understood.get("roast", {})
     return str(named.get("kind", ""))
-
-
-def _is_thanks(line: Line) -> bool:
-    """Whether the line says thanks and nothing else."""
-    words = re.findall(r"[a-z]+", clean(line.text))
-    return bool(THANKS.intersection(words)) and THANKS.union(WITH_THANKS).issuperset(words)
 
 
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
@@ -210,7 +182,7 @@ def _continued(
 ) -> Conversation:
     """The conversation after this line: what is held, by whom it was set, and what is still asked."""
     before = replace(conversation or Conversation(conversation_id), id=conversation_id)
-    if _is_thanks(line) and reading.move != "start_over":
+    if reading.move == "thanks":
         return before
     after = remember(before, reading, line.text, answer.assumed, answer.asks)
     return after if reading.move == "start_over" else replace(after, answered=_text(line, reading, conversation))

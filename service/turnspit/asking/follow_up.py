@@ -18,12 +18,13 @@ from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS
 from turnspit.asking.readers.moment import at_clock, next_after
 from turnspit.asking.scene import Scene
 
-Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show"]
+Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show", "thanks"]
 _ABOUT_THE_ANSWER: tuple[tuple[str, Move], ...] = (
     ("<start_over>", "start_over"),
     ("<assumptions>", "assumptions"),
     ("<why>", "why"),
     ("<show>", "show"),
+    ("<thanks>", "thanks"),
 )
 _LONGEST_ASIDE = 6
 # What a value belongs to. A new question about another group begins anew; the dinner is set aside and can be taken
@@ -58,7 +59,9 @@ def turn(scene: Scene, asked: tuple[Intent, ...], conversation: Conversation | N
     _system(scene)
     _only_asked(scene, asked)
     move = _about_the_answer(scene)
-    if move is not None and (conversation is not None or move == "start_over"):
+    if move == "thanks" and (asked or scene.has("<start>", "<meal>", "<place>")):
+        move = None
+    if move is not None and (conversation is not None or move in ("start_over", "thanks")):
         if move == "start_over":
             return Turn(move, ("help",), {})
         return Turn(move, before.intents or ("help",), dict(before.understood), {"technique": before.technique})

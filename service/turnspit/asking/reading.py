@@ -18,7 +18,7 @@ from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Tokens, tokenize
 from turnspit.asking.vocabulary import kind_words
 
-Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show"]
+Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show", "thanks"]
 Units = Literal["us", "metric"]
 
 
@@ -176,7 +176,7 @@ def remember(
             set_by[path] = conversation.set_by.get(path, "said")
         else:
             set_by[path] = "asked" if path == conversation.pending else "said"
-    aside = reading.move in ("why", "assumptions", "show")
+    aside = reading.move in ("why", "assumptions", "show", "thanks")
     # How to roast is asked in passing: the talk goes on about the dinner.
     stays = bool(conversation.intents) and reading.intents == ("help",) and bool(reading.technique)
     return replace(
