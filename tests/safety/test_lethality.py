@@ -200,3 +200,8 @@ def test_the_order_of_readings_does_not_matter(readings):
 def test_nothing_measured_proves_nothing():
     proof = prove([], "turkey", GOOD)
     assert (proof.log10, proof.met) == (0.0, False)
+
+
+def test_a_reading_that_no_meat_has_earns_nothing_but_a_question():
+    with pytest.raises(OutOfRange, match="is that Fahrenheit"):
+        prove([*bird(), Measured(500.0, 165.0)], "turkey", GOOD)

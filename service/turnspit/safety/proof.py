@@ -24,6 +24,9 @@ Moisture = Literal[
 LONGEST_GAP_MIN = 15.0
 """Between readings farther apart nothing is credited (our choice: a stirred oven can fall that far in this time)."""
 
+CORE_C = (-60.0, 105.0)
+"""What the inside of meat may read: above boiling it is Fahrenheit taken for Celsius, or the probe is in the oven."""
+
 
 @dataclass(frozen=True, slots=True)
 class Measured:
@@ -78,9 +81,12 @@ def prove(
     """What measured readings earn. Come-up and carryover count; the coldest station decides.
 
     Readings may come in any order; two of one station at the same minute count as the cooler. Between readings the
-    cooler of both is credited, across more than 15 minutes nothing. Raises OutOfRange for a probe error below zero.
+    cooler of both is credited, across more than 15 minutes nothing. Raises OutOfRange for a probe error below zero, and
+    for a reading that no meat has (above 105 C).
     """
     OutOfRange.check("probe_error_k", conditions.probe_error_k, 0.0, 20.0, "give how far the probe may be off")
+    for each in readings:
+        OutOfRange.check("core_c", each.core_c, *CORE_C, "is that Fahrenheit?")
     hold = hold_table(species, fat_percent)
     courses = {station: _course(readings, station) for station in sorted({each.station for each in readings})}
     by_station = {
