@@ -247,6 +247,10 @@ def test_a_probe_is_judged_at_its_altitude(server: str) -> None:
         ("lethality", {"readings": ""}, "readings", "This must be said"),
         ("lethality", {"readings": "10 hot"}, "readings", "10 hot is no reading"),
         ("lethality", {"readings": "10 66", "moisture": "tears"}, "moisture", "tears"),
+        ("lethality", {"readings": "10 900", "degrees": "F"}, "readings", "221 °F (105 °C) is the highest"),
+        ("lethality", {"readings": "10 151", "degrees": "C"}, "readings", "Is that Fahrenheit?"),
+        ("thermometer", {"boiling": "900"}, "boiling", "266 °F (130 °C) is the highest"),
+        ("cooling", {"food": "stock", "depth": "2 in", "cold": "60 F"}, "cold", ""),
         ("thermometer", {"ice": "cold"}, "ice", "32, 0"),
         ("thermometer", {"ice": "0", "altitude": "1500"}, "altitude", "5000 ft, 1500 m"),
         ("thermometer", {"ice": "0", "altitude": "90000 m"}, "altitude", "5,500 m is the highest"),
@@ -266,7 +270,7 @@ def test_what_cannot_be_is_told_beside_its_field_and_keeps_what_was_typed(
     else:
         assert not re.search(r"\b(is|the|write|above|cannot)\b", problem[1]), problem[1]
     for name, text in fields.items():
-        if text and name not in ("kind", "method", "to", "place", "topic", "moisture", "readings", "food"):
+        if text and name not in ("kind", "method", "to", "place", "topic", "moisture", "readings", "food", "degrees"):
             assert f'name="{name}" value="{text}"' in response.text
 
 

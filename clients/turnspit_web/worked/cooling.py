@@ -41,7 +41,7 @@ FORM = Form(
         Field("amount", typed_kilograms_or_litres, short=True, like="8 L, 10 lb", called=("mass_kg", "edges_m")),
         Field("container", short=True, like="GN 1/1 65 mm, 13 x 9 x 2 in", called=("pan",), known=_pans),
         Field("start", degrees, folded=True, short=True, like="160 F, 70 C", called=("from_c",)),
-        Field("cold", degrees, folded=True, short=True, like="38 F, 3 C", called=("medium_c",)),
+        Field("cold", degrees, folded=True, short=True, like="38 F, 3 C", called=("medium_c", "to_c")),
         replace(CHOICE, folded=True),
         Field(
             "kitchen",
