@@ -46,8 +46,8 @@ class Taken:
 
 
 def usual_kind(enquiry: Enquiry) -> str:
-    """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be and none of a bird's
-    places is spoken of."""
+    """The roast to suppose: a turkey, or a rib roast where it is wished pinker than a bird may be and no place of a
+    bird is spoken of."""
     from turnspit.heat import roast
 
     if enquiry.likely_kind:

@@ -34,7 +34,8 @@ def count(said: Number | float) -> int | None:
 
 def is_plural(noun: str) -> bool:
     """Whether a noun names several: `3 geese` counts, `at 3 goose` does not."""
-    return noun.endswith(("s", "geese", "chix"))
+    head = noun.partition(" of ")[0].partition(" de ")[0]
+    return noun.endswith(("s", "geese", "chix")) or head.endswith("s")
 
 
 @grammar.rule(f"<number> x|* {_ROAST}", "<number> @ <mass>", gives="<count>", keeps=True)

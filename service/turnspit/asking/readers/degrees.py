@@ -143,7 +143,9 @@ _OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")
 
 
 def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
-    cold = place is None and (scene.has("<cold_place>", "<out>", "<brine>", "<vessel>") or danger(scene) in _OF_COLD_FOOD)
+    cold = place is None and (
+        scene.has("<cold_place>", "<out>", "<brine>", "<vessel>") or danger(scene) in _OF_COLD_FOOD
+    )
     usual = "metric" if scene.language == "es" and scene.usual is None else scene.usual
     return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value, usual)
 

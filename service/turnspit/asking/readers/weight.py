@@ -55,6 +55,9 @@ def _beside_a_roast(scene: Scene, place: int, said: Number) -> bool:
 def _stands_alone(scene: Scene, place: int) -> bool:
     """Whether no word comes next that the number may count ("turkey 2 full pans")."""
     coming = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
+    if coming is not None and (coming.words == ")" or "<place>" in coming):
+        # "bird 2: breast 157": which bird.
+        return False
     return coming is None or coming.words == "even" or any(tag.startswith("<") for tag in coming.tags)
 
 

@@ -18,7 +18,20 @@ _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
 
 def wished_end(scene: Scene, said: Said) -> Target | None:
     """ "target" where the temperature is the end that is wished, "oven" where it is told like one but is too hot."""
-    return next((found for clue in _CLUES if (found := clue(scene, said)) is not None), None)
+    found = next((found for clue in _CLUES if (found := clue(scene, said)) is not None), None)
+    if found == "target":
+        _told_of_a_core(scene, said)
+    return found
+
+
+def _told_of_a_core(scene: Scene, said: Said) -> None:
+    """`to 195 internal` names the core and probes nothing."""
+    near = scene.nearest(said.place, "<place>", "<probe>", reach=1.5)
+    if near is None or not _names_the_core(scene.items[near[1]]):
+        return
+    for tag in ("<place>", "<probe>", "<core_temp>", "<what_temp>"):
+        scene.items[near[1]].tags.pop(tag, None)
+    scene.tags = {tag for item in scene.items for tag in item.tags}
 
 
 def _cook_to(scene: Scene, said: Said) -> Target | None:
@@ -76,12 +89,7 @@ def _core_of_an_order(scene: Scene, said: Said) -> Target | None:
     if scene.has("<clock>") and not scene.has("<meal>", "<serve>", "<start>"):
         return None
     hot = said.celsius(plausible_core(said.value, scene.usual)) >= _WELL_DONE_BIRD_C
-    if not (hot or is_red(scene)):
-        return None
-    for tag in ("<place>", "<probe>", "<core_temp>", "<what_temp>"):
-        scene.items[near[1]].tags.pop(tag, None)
-    scene.tags = {tag for item in scene.items for tag in item.tags}
-    return "target"
+    return "target" if hot or is_red(scene) else None
 
 
 def _names_the_core(item: Item) -> bool:
