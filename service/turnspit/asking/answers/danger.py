@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of
+from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of, roasts_slowly
 from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.plain_danger import NO_ROAST_C, plain_topic
 from turnspit.asking.answers.topics import named, topic_of
@@ -45,6 +45,8 @@ def danger_of(enquiry: Enquiry) -> str:
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
         plain = ""
+    if not plain and roasts_slowly(enquiry):
+        return "oven"
     if plain and plain not in TELLS_THE_CASE:
         return plain
     found = plain or named(enquiry.text, "safety") or _spoken_of(enquiry.topic)
@@ -83,7 +85,7 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
     if found == "spoiled" and topic_of(enquiry.text, "smells_fine"):
         return "thawed_keeps" if topic_of(enquiry.text, "raw") else "keeping"
     if found == "cold_holding" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
-        return found if topic_of(enquiry.text, "asks_degrees") else "left_out"
+        return "left_out" if topic_of(enquiry.text, "stood_long") else "reheat" if _wished(enquiry) else found
     if found == "warm_holding" and enquiry.said("reading.place") in IN_THE_MEAT and hours is None:
         return "reading"
     if found == "warm_holding" and _roasts_overnight(enquiry, hours):
@@ -111,6 +113,11 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
     if found in {"", "thaw_method", "cold_holding"} and _thaws_in_air(enquiry):
         return "thaw_place"
     return found
+
+
+def _wished(enquiry: Enquiry) -> bool:
+    """Whether a temperature is wished: "warm it to 120 for the buffet"."""
+    return enquiry.said("roast.target_c") is not None
 
 
 def _roasts_overnight(enquiry: Enquiry, hours: float | None) -> bool:

@@ -27,8 +27,13 @@ _NUMBER = re.compile(
 )
 _HOUR_BEFORE = re.compile(r"\b(?:since|at|by|until|til|till|for|desde las|a las|son las|hasta las) $")
 _OF_STUFFING = re.compile(r"\b(?:stuffing|dressing|relleno)\D{0,25}?(\d{2,3})(?!\d)")
+_ROASTED_AT = re.compile(
+    r"\b(?:roast|bak|cook|asar|asando|aso|horne)\w*\b[^.?!]{0,40}?\b(?:at|a) (\d{2,3})\b"
+    r" ?(?:deg(?:rees?)? ?|grados ?)?(degc|degf|c|f)?\b"
+)
 _FELL_TO = re.compile(r"\b(?:from|de) \d{2,3}\D{0,12}?\b(?:to|a) (\d{1,2})(?!\d)")
 CLOCK_TO, OVERNIGHT_H = 12.0, 6.0
+SLOW_C = 121.1
 UNTIL_THEN_K = 0.02
 """What took so long to get to a temperature was above it until then."""
 
@@ -42,11 +47,11 @@ def degrees_of(enquiry: Enquiry, topic: str) -> float | None:
         return said if found is None else _celsius(float(found.group(1)), "", "hot")
     if row == "hold_which":
         return None
+    fell_to = _FELL_TO.search(line) if row == "cooling-measured" else None
+    if fell_to is not None:
+        return _celsius(float(fell_to.group(1)), "", "cold") + UNTIL_THEN_K
     if said is not None or not (row or _served_at(enquiry)):
         return said
-    if row == "cooling-measured":
-        found = _FELL_TO.search(line)
-        return None if found is None else _celsius(float(found.group(1)), "", "cold") + UNTIL_THEN_K
     if topic == "thermometer":
         ice = bool(topic_of(enquiry.text, "in_ice_water"))
         return _only(line, "cold" if ice else "hot")
@@ -58,7 +63,8 @@ def oven_of(enquiry: Enquiry, hours: float | None) -> float | None:
     """The oven's temperature in C; over a night a number without its letter is Fahrenheit, the slower oven."""
     said: float | None = enquiry.said("oven.temperature_c")
     if said is None:
-        return degrees_of(enquiry, "oven")
+        roasted_c = _roasted_at(clean(enquiry.line))
+        return degrees_of(enquiry, "oven") if roasted_c is None else roasted_c
     bare = any(
         not found.group(2) and float(found.group(1).replace(",", ".")) == said
         for found in _NUMBER.finditer(clean(enquiry.line))
@@ -66,6 +72,21 @@ def oven_of(enquiry: Enquiry, hours: float | None) -> float | None:
     slower_c = (said - 32.0) / 1.8
     night = (hours is not None and hours >= OVERNIGHT_H) or topic_of(enquiry.line, "overnight")
     return slower_c if bare and night and slower_c >= PLAUSIBLE_C["oven"][0] else said
+
+
+def roasts_slowly(enquiry: Enquiry) -> bool:
+    """Whether it is roasted for hours in an oven that the rules call too slow, and the reading missed the oven."""
+    oven_c = _roasted_at(clean(enquiry.line))
+    hours = topic_of(enquiry.line, "for_hours")
+    return oven_c is not None and oven_c < SLOW_C and bool(hours)
+
+
+def _roasted_at(line: str) -> float | None:
+    """The oven's C in "roasting the bird at 90 C for ten hours"; None where nothing is roasted at so many degrees."""
+    found = _ROASTED_AT.search(line)
+    if found is None:
+        return None
+    return _celsius(float(found.group(1)), found.group(2) or "", "oven")
 
 
 def _served_at(enquiry: Enquiry) -> bool:
@@ -89,7 +110,11 @@ def _only(line: str, kind: str) -> float | None:
 
 def _is_clock(line: str, found: re.Match[str]) -> bool:
     """Whether it is the hour of a clock: "since 9"."""
-    return float(found.group(1).replace(",", ".")) <= CLOCK_TO and bool(_HOUR_BEFORE.search(line[: found.start()]))
+    return (
+        not found.group(2)
+        and float(found.group(1).replace(",", ".")) <= CLOCK_TO
+        and bool(_HOUR_BEFORE.search(line[: found.start()]))
+    )
 
 
 def _celsius(number: float, letter: str, kind: str) -> float:

@@ -5,16 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.degrees import degrees_of
-from turnspit.asking.answers.topics import named, topic_of
+from turnspit.asking.answers.degrees import degrees_of, roasts_slowly
+from turnspit.asking.answers.topics import rows_of, topic_of
 from turnspit.asking.contract import Intent
 
 NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
 KEPT = ("keeping-cooked", "keeping-how_long")
 """Rows of what leftovers are asked about anyhow."""
-UNLESS = {"cool_down": "cools_no_food", "standing_limit": "rests"}
-"""Words that make no danger of a topic."""
+UNLESS = {
+    "cool_down": "cools_no_food",
+    "standing_limit": "rests",
+    "partial_cooking-two_days": "not_partial",
+    "left_out-place": "not_left_out",
+    "cross_contact-knife": "not_cross",
+}
+"""Words that make no danger of a row, or of all rows of a topic."""
 NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
 
@@ -26,13 +32,24 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
         return ""
     if topic_of(enquiry.text, "dangers") in KEPT and "leftovers" in intents:
         return ""
-    return plain or _frozen_and_stuffed(enquiry) or _stood_out(enquiry, intents) or _served_too_cool(enquiry)
+    return (
+        plain
+        or _frozen_and_stuffed(enquiry)
+        or _stood_out(enquiry, intents)
+        or _served_too_cool(enquiry)
+        or ("oven" if roasts_slowly(enquiry) else "")
+    )
 
 
 def plain_topic(text: str) -> str:
     """The topic of the first row of plain dangers whose words stand in the text, and no words that make it none."""
-    topic = named(text, "dangers")
-    return "" if topic in UNLESS and topic_of(text, UNLESS[topic]) else topic
+    return next((row.partition("-")[0] for row in rows_of(text, "dangers") if not _is_none(text, row)), "")
+
+
+def _is_none(text: str, row: str) -> bool:
+    """Whether other words of the text take the danger of the row away."""
+    tables = [UNLESS[name] for name in (row, row.partition("-")[0]) if name in UNLESS]
+    return any(topic_of(text, table) for table in tables)
 
 
 def _frozen_and_stuffed(enquiry: Enquiry) -> str:

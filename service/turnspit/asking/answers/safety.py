@@ -22,8 +22,10 @@ if TYPE_CHECKING:
 
 WISHES = ("target", "at_risk", "partial_cooking", "reheat")
 """Topics in which a wished end temperature is the one to judge; nowhere else is a wish taken for a measurement."""
-PLACE_BY_CASE = {"out": "counter", "stuffing_short": "stuffing"}
+PLACE_BY_CASE = {"out": "counter", "warm_out": "counter", "stuffing_short": "stuffing"}
 """Where it is, as the case of a plain danger tells."""
+PINK_C = 57.2
+"""What is wished red inside, at the warmest (common practice, no source)."""
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
 
@@ -137,6 +139,9 @@ def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
     """What was measured; where a wish may be judged, what is wished; of hot fat what was read as an oven."""
     instead = "roast.target_c" if topic in WISHES else "oven.temperature_c" if topic == "frying" else ""
     said: float | None = enquiry.said(instead)
+    tables = ("safety_at_risk", "wished_pink")
+    if said is None and topic in ("at_risk", "target") and all(topic_of(enquiry.text, table) for table in tables):
+        said = PINK_C
     measured = degrees_of(enquiry, topic)
     return said if measured is None else measured
 

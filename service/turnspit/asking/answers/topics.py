@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from functools import cache
 from importlib.resources import files
 
@@ -19,9 +19,13 @@ Groups = tuple[re.Pattern[str], ...]
 
 def topic_of(text: str, table: str, usual: str = "") -> str:
     """The first row of that table whose words stand in the text, else `usual`."""
+    return next(rows_of(text, table), usual)
+
+
+def rows_of(text: str, table: str) -> Iterator[str]:
+    """Every row of that table whose words stand in the text, in their order."""
     plain = f"{clean(text)} "
-    rows = _tables()[table]
-    return next((name for name, groups in rows.items() if all(group.search(plain) for group in groups)), usual)
+    return (name for name, groups in _tables()[table].items() if all(group.search(plain) for group in groups))
 
 
 def named(text: str, table: str) -> str:
