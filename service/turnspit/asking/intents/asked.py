@@ -87,9 +87,17 @@ def _leftovers(piece: Piece) -> bool:
     return piece.has("<leftovers>") or (
         piece.has("<keep>")
         and piece.has("<how_long>")
+        and not _is_to_be_roasted(piece)
         and not (piece.scene.has("<freezer>", "<thaw>") and not piece.scene.has("<cooked>"))
         and not (piece.has("<brine>", "<thaw>", "<raw>") or (piece.said("roast.state") and not piece.said("covers")))
     )
+
+
+def _is_to_be_roasted(piece: Piece) -> bool:
+    """`cuánto dura un pavo de 5 kg a 160`, beside `cuánto dura el pavo cocido`."""
+    lasts = all("<how_long>" in item for item in piece.items if "<keep>" in item)
+    told = piece.said("oven.temperature_c", "roast.mass_kg") or piece.has("<cook>")
+    return lasts and told and not piece.scene.has("<cooked>", "<cold_place>", "<leftovers>", "<safe>")
 
 
 def _thaw(piece: Piece) -> bool:
