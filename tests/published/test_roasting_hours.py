@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from turnspit.errors import Impossible
 from turnspit.heat import OvenStep, RoastCase, RoastForecast, forecast_roast, roast
 from turnspit.heat.fits import case_of, minutes, ready_min, turkey_fits, turkey_rows
 from turnspit.reference import Row, table
@@ -96,6 +97,19 @@ def test_a_frozen_bird_takes_half_as_long_again() -> None:
     thawed = forecast_roast(RoastCase("turkey", 6.35)).ready_min
     frozen = forecast_roast(RoastCase("turkey", 6.35, state="frozen")).ready_min
     assert 1.45 <= frozen.p50 / thawed.p50 <= 1.75
+
+
+@pytest.mark.parametrize("pounds", [4.0, 6.0, 8.0])
+def test_a_rib_left_in_the_oven_turned_off_comes_out_medium_rare(pounds: float) -> None:
+    """5 min/lb at 500 F, then two hours with the oven off: 130 to 135 F (kitchen practice, several recipes)."""
+    steps = (OvenStep(0.0, 260.0), OvenStep(5.0 * pounds, 0.0))
+    for target_c in (50.0, 62.0):
+        case = RoastCase("beef_rib", pounds * 0.4536, start_c=18.0, oven=steps, target_c=target_c, members=1)
+        if target_c == 50.0:
+            assert forecast_roast(case).ready_min.p50 < 120.0
+        else:
+            with pytest.raises(Impossible):
+                forecast_roast(case)
 
 
 def test_a_fan_saves_what_a_lower_setting_costs() -> None:

@@ -19,6 +19,7 @@ from turnspit.reference import rule
 
 Change = Literal["hotter", "cooler", "later"]
 HOTTER_K, LATER_K = 20.0, 3.0
+BIRD_OVEN_C = rule("oven-325").limits["oven_min_c"]
 SEARCH_MEMBERS = 64
 """Enough for a quantile to 2 min; the same draws at every trial, so the search sees a smooth function."""
 
@@ -116,7 +117,8 @@ class Trade:
 def trades(case: RoastCase) -> tuple[Trade, ...]:
     """What a hotter oven, a cooler one and a later pull cost in juice and save in time, where the row allows them.
 
-    The same members stand behind both sides of each difference. Raises as `forecast_roast` does.
+    No oven under the federal 325 F is offered for a bird. The same members stand behind both sides of a difference.
+    Raises as `forecast_roast` does.
     """
     row = roast(case.kind)
     _, pull_c = ends_c(case, row)
@@ -124,9 +126,11 @@ def trades(case: RoastCase) -> tuple[Trade, ...]:
     now = forecast_roast(few)
     changed: dict[Change, tuple[float, RoastCase]] = {
         "hotter": (HOTTER_K, _warmer_oven(few, HOTTER_K)),
-        "cooler": (-HOTTER_K, _warmer_oven(few, -HOTTER_K)),
         "later": (LATER_K, replace(few, pull_c=pull_c + LATER_K)),
     }
+    cooler = _warmer_oven(few, -HOTTER_K)
+    if not row.poultry or min(step.temperature_c for step in cooler.oven) >= BIRD_OVEN_C:
+        changed["cooler"] = (-HOTTER_K, cooler)
     found = []
     for change, (by_k, other) in changed.items():
         try:
@@ -161,7 +165,7 @@ def _ready_min(case: RoastCase, certainty: float) -> float:
 
 def _coolest_that_cooks(case: RoastCase, row: RoastRow, low_c: float) -> float:
     """The low end of the search: well above the end temperature, and for a bird what its rule asks."""
-    floor_c = rule("oven-325").limits["oven_min_c"] if row.poultry else low_c
+    floor_c = BIRD_OVEN_C if row.poultry else low_c
     return max(low_c, floor_c, ends_c(case, row)[0] + OFF_BELOW_C)
 
 

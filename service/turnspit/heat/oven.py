@@ -12,9 +12,11 @@ from turnspit.heat.surface import HotAir, radiance
 
 OFF_BELOW_C = 40.0
 ROOM_C = 21.0
-RISE_S, FALL_S, OFF_S = 360.0, 480.0, 3000.0
+RISE_S, FALL_S, OFF_S = 360.0, 480.0, 1200.0
 """Time constants of the air after the set point is raised, lowered, or the oven turned off with its door shut
-(common practice, no source; the fall is set, between 6 and 10 min, by rounds seared at 230 C, then 140 C)."""
+(common practice, no source; the fall is set, between 6 and 10 min, by rounds seared at 230 C, then 140 C, the last by
+ribs of 4 to 8 lb that 5 min/lb at 260 C and two hours in the oven turned off bring to 54 to 57 C: an empty oven keeps
+its heat twice as long, but the roast and its water take theirs from it)."""
 OPENING_K, OPENING_S = 30.0, 300.0
 """An opened door cools air and walls together by so much, and so they recover: each costs about 2 min (common
 practice, no source)."""

@@ -19,9 +19,8 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
     """What the forecast took for granted, most useful first."""
     first = min(case.oven, key=lambda step: step.from_min)
     oven = "heat-oven-fan" if first.convection else "heat-oven-still"
-    said = [Message(oven, oven_c=first.temperature_c), _state(case)]
-    if not case.preheated:
-        said.append(Message("heat-cold-oven"))
+    heated = "" if case.preheated else "-cold"
+    said = [Message(f"{oven}{heated}", oven_c=first.temperature_c), _state(case)]
     if any(step.cover != "none" for step in case.oven):
         said.append(Message("heat-cover"))
     if case.openings_min:
@@ -66,7 +65,8 @@ def _extrapolations(case: RoastCase, row: RoastRow) -> list[Message]:
     low_c, high_c = row.checked_oven_c
     settings = [_as_still_c(step) for step in case.oven if step.temperature_c >= OFF_BELOW_C]
     if any(not low_c - 20.0 <= setting <= high_c + 20.0 for setting in settings):
-        said.append(Message("heat-oven-extrapolated", low_c=low_c, high_c=high_c))
+        key = "heat-oven-extrapolated" if low_c < high_c else "heat-oven-extrapolated-one"
+        said.append(Message(key, low_c=low_c, high_c=high_c))
     return said
 
 

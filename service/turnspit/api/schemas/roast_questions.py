@@ -24,6 +24,8 @@ from turnspit.heat.inverse import Change
 from turnspit.message import Message
 from turnspit.words import Reader, say
 
+LEAST_MIN = 0.1
+"""What moves the time by less is not told as moving it."""
 Certainty = Annotated[Number, Field(ge=0.01, le=0.99)]
 
 
@@ -129,7 +131,9 @@ class AnswersGiven(Given):
             allow=[_allow(certainty, forecast, asked.ready_by) for certainty in asked.certainties],
             oven_c=_sought(oven_for, case, within_min, asked.certainty, 0),
             largest_mass_kg=_sought(largest_mass_kg, case, within_min, asked.certainty, 2),
-            sensitivities=[SensitivityGiven.of(one, reader) for one in sensitivities(case)]
+            sensitivities=[
+                SensitivityGiven.of(one, reader) for one in sensitivities(case) if one.swing_min >= LEAST_MIN
+            ]
             if asked.sensitivities
             else None,
             juice=[TradeGiven.of(one) for one in trades(case)] if asked.juice else None,

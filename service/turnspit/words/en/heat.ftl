@@ -42,7 +42,9 @@ heat-rest-foil = Rests { SPAN($rest_min) } under loose foil in a room of about {
 heat-rest-wrapped = Rests { SPAN($rest_min) } still wrapped as it was roasted, in a room of about { TEMPERATURE(21) }; so it goes on heating the most.
 heat-rest-cupboard = Rests { SPAN($rest_min) } in a cupboard of about { TEMPERATURE(60) }.
 heat-platter = Carved when it has rested, and laid { LENGTH($mm) } deep on a platter; it counts as warm down to { TEMPERATURE($served_c) }. No measured cooling of carved meat stands behind that; two hours after the oven it is chilled, warm or not.
-heat-cold-oven = The oven is cold when the roast goes in and heats up with it.
+heat-oven-still-cold = Oven without a fan set to { OVEN($oven_c) }, cold when the roast goes in; it heats up with it.
+heat-oven-fan-cold = Fan oven set to { OVEN($oven_c) }, cold when the roast goes in; it heats up with it.
+heat-oven-extrapolated-one = Published times exist for ovens of { TEMPERATURE($low_c) } only; this one lies well outside.
 heat-cover = A cover changes heat and moisture in ways not measured here; its direction is sure, its size is not.
 heat-bastings = It is basted { $count ->
     [one] once

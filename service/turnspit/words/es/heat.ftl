@@ -42,7 +42,9 @@ heat-rest-foil = Reposa { SPAN($rest_min) } bajo papel de aluminio suelto en un 
 heat-rest-wrapped = Reposa { SPAN($rest_min) } envuelto tal como se asó, en una habitación a unos { TEMPERATURE(21) }; así es como más sigue subiendo.
 heat-rest-cupboard = Reposa { SPAN($rest_min) } en un armario a unos { TEMPERATURE(60) }.
 heat-platter = Se trincha tras el reposo y se dispone con { LENGTH($mm) } de grosor en una fuente; cuenta como caliente hasta { TEMPERATURE($served_c) }. No hay mediciones publicadas de carne trinchada que lo respalden; dos horas después del horno va a la nevera, esté caliente o no.
-heat-cold-oven = El horno está frío cuando entra el asado y se calienta con él.
+heat-oven-still-cold = Horno sin ventilador puesto a { OVEN($oven_c) }, frío cuando entra el asado; se calienta con él.
+heat-oven-fan-cold = Horno con ventilador puesto a { OVEN($oven_c) }, frío cuando entra el asado; se calienta con él.
+heat-oven-extrapolated-one = Solo hay tiempos publicados para hornos a { TEMPERATURE($low_c) }; este queda bastante fuera.
 heat-cover = Una tapa cambia el calor y la humedad de un modo no medido aquí; la dirección es segura, el tamaño no.
 heat-bastings = Se rocía { $count ->
     [one] una vez
