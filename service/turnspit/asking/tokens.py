@@ -97,8 +97,10 @@ def _number_item(kind: str, word: str, start: int, end: int, before: list[Item])
     if kind == "digits":
         value = _value(word)
         if before and before[-1].words == "-" and before[-1].end == start and not _after_number(before):
-            value = -value
-            start = before.pop().start
+            dash = before.pop()
+            if not (before and before[-1].end == dash.start and before[-1].words.isalpha()):
+                # "breast-150" has a dash and no sign.
+                value, start = -value, dash.start
         tags["<number>"] = Number(value, word)
     elif kind == "fraction":
         top, bottom = (int(part) for part in word.split("/"))

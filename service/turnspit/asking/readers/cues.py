@@ -224,3 +224,20 @@ def _one_more_bird(more: Covers, *_: object) -> int | None:
 @grammar.rule("<generic> (|, <fresh>", gives="<roast>")
 def _ham_fresh(meat: str, _: object) -> str | None:
     return "fresh_ham" if meat == "ham" else None
+
+
+@grammar.rule("( <place> )", gives="<place>")
+def _place_in_brackets(place: str) -> str:
+    """`148 (thigh) 155 (breast)`."""
+    return place
+
+
+@grammar.rule("in :", gives="<start>")
+def _in_at() -> str:
+    """`bird: 14 lb, in: 11am`."""
+    return "start"
+
+
+@grammar.rule("<fraction>|<part> <state>", gives="<state>")
+def _half_frozen(part: float | Number, _: str) -> str | None:
+    return "part_frozen" if 0 < number(part).value < 1 else None

@@ -193,7 +193,7 @@ _AHEAD = (
     "'to", "'lets", "'must", "'could", "'would",
 )  # fmt: skip
 _DONE = (
-    "put ", "stuck ", "popped ", "shoved ", "in at", "oven in", "in the oven", "in oven", "into the oven", "bird on",
+    "put ", "stuck ", "popped ", "shoved ", "in at", "in :", "oven in", "in the oven", "in oven", "into the oven", "bird on",
     "turkey on", "chicken on", "roast on", "goose on", "joint on", "meti ",
 )  # fmt: skip
 
