@@ -132,7 +132,10 @@ class Typed:
     def problem(self, name: str, reader: Reader) -> str:
         """What is wrong with that field, "" for nothing; the name "" is the whole form."""
         found = self.problems.get(name)
-        return told_problem(found, reader) if found is not None else ""
+        if found is None:
+            return ""
+        like = self.form.field(name).example(reader) if name else ""
+        return told_problem(found, reader, self.texts.get(name, ""), like)
 
     def first_problem(self) -> str:
         """The name of the first field at fault."""

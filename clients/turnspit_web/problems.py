@@ -14,9 +14,19 @@ from turnspit.words import Reader, say
 
 Problem = Message | TurnspitError | ValidationError
 
-MEASURED = {"kg": "mass", "c": "temperature", "l": "volume", "h": "hours", "hours": "hours", "m": "height"}
+MEASURED = {
+    "kg": "mass",
+    "c": "temperature",
+    "l": "volume",
+    "h": "hours",
+    "hours": "hours",
+    "m": "height",
+    "mm": "length",
+}
 """By what the last part of a name says it is measured in."""
 MOST_KNOWN = 8
+LACKING = "(none)"
+"""How the core writes a value that nobody gave."""
 LEFT_OUT = ("missing", "string_too_short")
 _BOUND = re.compile(r"is (above|below) (-?[\d.]+(?:e[+-]?\d+)?)")
 
@@ -48,33 +58,42 @@ def names_in(error: TurnspitError | ValidationError) -> set[str]:
     return set(error.name.split("."))
 
 
-def told_problem(problem: Problem, reader: Reader) -> str:
-    """One line: what is wrong and what would do. English has the way out of the core's own refusals."""
+def told_problem(problem: Problem, reader: Reader, typed: str = "", like: str = "") -> str:
+    """One line: what is wrong with what was `typed`, and what would do; in Spanish, for want of words, an example."""
     if isinstance(problem, Message):
         return say(problem, reader)
     if isinstance(problem, Unknown):
-        known = ", ".join(problem.known[:MOST_KNOWN])
-        return say(Message("form-unknown", text=_shown(problem.value), known=known), reader)
+        return _unknown(problem, reader)
     if isinstance(problem, ValidationError) and problem.errors()[0]["type"] in LEFT_OUT:
         return say(Message("form-needed"), reader)
     if isinstance(problem, OutOfRange) and (bound := _BOUND.fullmatch(problem.limit)):
         measured = MEASURED.get(problem.name.rpartition("_")[2], "number")
         told = say(Message(f"form-{bound[1]}-{measured}", limit=float(bound[2])), reader)
         return f"{told} {_way_out(problem)}" if reader.language == "en" else told
+    if isinstance(problem, TurnspitError) and problem.value == LACKING:
+        told = say(Message("form-needed"), reader)
+        return f"{told} {_way_out(problem)}" if reader.language == "en" else told
     if reader.language == "en":
-        return _line(problem)
-    value = problem.errors()[0]["input"] if isinstance(problem, ValidationError) else problem.value
-    return say(Message("form-refused", text=_shown(value)), reader)
+        return _line(problem, typed)
+    value = typed or _shown(problem.errors()[0]["input"] if isinstance(problem, ValidationError) else problem.value)
+    key = "form-refused-like" if like else "form-refused"
+    return say(Message(key, text=_shown(value), like=like), reader)
 
 
-def _line(problem: TurnspitError | ValidationError) -> str:
+def _unknown(problem: Unknown, reader: Reader) -> str:
+    known = ", ".join(problem.known[:MOST_KNOWN])
+    key = "form-unknown" if known else "form-not-known"
+    return say(Message(key, text=_shown(problem.value), known=known), reader)
+
+
+def _line(problem: TurnspitError | ValidationError, typed: str) -> str:
     if isinstance(problem, ValidationError):
         return str(problem.errors()[0]["msg"]).removeprefix("Value error, ")
-    return f"{_shown(problem.value)} {problem.limit}: {problem.way_out}"
+    return f"{_shown(typed or problem.value)} {problem.limit}: {problem.way_out}"
 
 
 def _way_out(problem: TurnspitError) -> str:
-    """As a sentence; of the core's hints only those that say more than the bound does."""
+    """As a sentence."""
     text = problem.way_out.strip()
     return text[:1].upper() + text[1:] + ("" if text.endswith((".", "?")) else ".")
 

@@ -11,6 +11,7 @@ from markupsafe import Markup
 
 from turnspit.api.schemas.safety import CheckBody, checked
 from turnspit.api.service import Service
+from turnspit.errors import OutOfRange
 from turnspit.heat import ChillCase, forecast_chill
 from turnspit.message import Message
 from turnspit.quantities import typed_kilograms_or_litres, typed_metres
@@ -63,7 +64,11 @@ async def cooling_page(request: Request, service: Served) -> Response:
 
 def _cooled(service: Service, values: Values, reader: Reader) -> dict[str, Any]:
     kg, litres = values["amount"] or (None, None)
-    start_c = celsius(values, "start", reader)
+    kitchen = values["kitchen"] or service.settings.kitchen
+    start_c, cold_c = celsius(values, "start", reader), celsius(values, "cold", reader)
+    if cold_c is not None:
+        coldest_c, limit_c = -30.0, cooling_stages(kitchen or "licensed")[2]
+        OutOfRange.check("medium_c", cold_c, coldest_c, limit_c, "nothing gets colder than the place it stands in")
     case = cooling_case(
         values["food"],
         values["place"],
@@ -71,10 +76,9 @@ def _cooled(service: Service, values: Values, reader: Reader) -> dict[str, Any]:
         kg=kg,
         litres=litres,
         container=values["container"] or "",
-        place_c=celsius(values, "cold", reader),
+        place_c=cold_c,
         **({} if start_c is None else {"from_c": start_c}),
     )
-    kitchen = values["kitchen"] or service.settings.kitchen
     body = CheckBody.model_validate({"cooling": {**asdict(case), "dims_mm": list(case.dims_mm)}})
     return {
         "given": checked(body, kitchen, reader),
