@@ -81,8 +81,8 @@ def prove(
     """What measured readings earn. Come-up and carryover count; the coldest station decides.
 
     Readings may come in any order; two of one station at the same minute count as the cooler. Between readings the
-    cooler of both is credited, across more than 15 minutes nothing. Raises OutOfRange for a probe error below zero, and
-    for a reading that no meat has (above 105 C).
+    cooler of both is credited, across more than 15 minutes nothing. Raises OutOfRange for a probe error below zero
+    and for a reading that no meat has (above 105 C).
     """
     OutOfRange.check("probe_error_k", conditions.probe_error_k, 0.0, 20.0, "give how far the probe may be off")
     for each in readings:
