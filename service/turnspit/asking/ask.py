@@ -113,6 +113,7 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
     ]
     read = () if answer.besides and reading.intents == ("unknown",) else reading.intents
     intents = (*read, *answer.besides)
+    others = [say(Message("asking-one-dinner", other=text), reader) for text in reading.others]
     worded_for = {"language": reader.language, "units": reader.units, "clock": reader.clock}
     data: dict[str, Any] = {**answer.data, "reader": worded_for}
     if line.explain:
@@ -127,10 +128,10 @@ def _worded(answer: Answer, line: Line, reading: Reading, reader: Reader, conver
         understood=reading.understood,
         headline=_sentence(answer.headline, reader),
         lines=tuple(_sentence(message, reader) for message in answer.lines),
-        assumptions=(*corrected, *(_sentence(message, reader) for message in answer.assumptions)),
+        assumptions=(*corrected, *others, *(_sentence(message, reader) for message in answer.assumptions)),
         cautions=tuple(SaidCaution(say(c.message, reader), c.rule, c.severity) for c in _cautions(answer)),
         question=_question(answer, reading, reader),
-        next=_next(answer, line, reader),
+        next=(*reading.others, *_next(answer, line, reader))[:NEXT_LINES],
         data=data,
     )
 

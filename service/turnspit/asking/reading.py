@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, repair, roast, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, others, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -28,10 +28,11 @@ class Reading:
 
     `understood` is already merged with the conversation (keys accumulate until the subject changes). `move` tells
     what kind of turn it is: a new question, an amendment of the last one ("make it 20 lb"), or a question about the
-    answer itself. `corrections` are spelling corrections that could change the meaning. `ambiguous` is the path that
-    has to be asked back ("" for none) with `choices` as lines that would settle it. `topic` is what a question about
-    safety is about (a key of `[danger]` in the vocabulary, "" for none), `technique` what one about how to roast is
-    about (a key of `[technique]`). `kept` is what the next line needs of this one: fields of `Conversation`.
+    answer itself. `corrections` are spelling corrections that could change the meaning. `ambiguous` is the path
+    that has to be asked back ("" for none) with `choices` as lines that would settle it. `topic` is what a question
+    about safety is about (a key of `[danger]` in the vocabulary, "" for none), `technique` what one about how to
+    roast is about (a key of `[technique]`). `kept` is what the next line needs of this one: fields of
+    `Conversation`. `others` are further roasts of the line, in its words.
     """
 
     intents: tuple[Intent, ...]
@@ -47,11 +48,13 @@ class Reading:
     topic: str = ""
     technique: str = ""
     kept: Mapping[str, Any] = field(default_factory=dict)
+    others: tuple[str, ...] = ()
 
 
 def read_line(line: Line, conversation: Conversation | None) -> Reading:
     """Read one line; never raises for what a person can type."""
-    tokens = tokenize(clean(line.text), conversation.language if conversation is not None else "en")
+    text = clean(line.text)
+    tokens = tokenize(text, conversation.language if conversation is not None else "en")
     items = tokens.items
     for grammar in GRAMMARS:
         items = grammar.reduce(items)
@@ -87,6 +90,7 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
         topic=subject.topic(scene),
         technique=turn.kept.get("technique", ""),
         kept=turn.kept,
+        others=others.others(scene, text),
     )
 
 

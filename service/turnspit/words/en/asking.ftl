@@ -28,6 +28,7 @@ asking-no = no
 asking-taken-kind = Taken as a { $roast }: no roast was named.
 asking-taken-mass = Taken as { MASS($kg) }, a usual size of { $roast }.
 asking-taken-mass-for-covers = Taken as { MASS($kg) }, for { $covers } diners.
+asking-one-dinner = This is for the first roast alone; ask for the other by itself: “{ $other }”.
 asking-taken-hour = No hour was said: taken as served at { CLOCK($at) }.
 asking-taken-noon = No hour was said: taken to be needed by { WHEN($at) }.
 asking-taken-thawed = Taken as fully thawed and straight from the refrigerator.

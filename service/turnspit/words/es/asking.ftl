@@ -28,6 +28,7 @@ asking-no = no
 asking-taken-kind = Supongo { $roast_a }: no se nombró el asado.
 asking-taken-mass = Supongo { MASS($kg) }, un peso usual de { $roast }.
 asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensales.
+asking-one-dinner = Esto es solo para el primer asado; pregunte por el otro aparte: «{ $other }».
 asking-taken-hour = No se dijo la hora: se supone en la mesa a las { CLOCK($at) }.
 asking-taken-noon = No se dijo la hora: se supone para { WHEN($at) }.
 asking-taken-thawed = Lo supongo descongelado del todo y recién sacado del refrigerador.
