@@ -56,8 +56,9 @@ COVERS: Mapping[Cover, Covering] = MappingProxyType(
 )
 """Foil and lid keep radiation out and steam in, a bag mostly the steam. Foil slows, lid and bag speed a turkey (FSIS,
 Turkey from Farm to Table); by how much is not published."""
-WRAPPED = Covering(0.7, 0.6, 0.03)
-"""Left to rest in the foil or bag that it was roasted in: next to no steam gets away (no source)."""
+WRAPPED = Covering(0.4, 0.25, 0.03)
+"""Left to rest in the foil or bag that it was roasted in: a cushion of air and bright foil keep the heat in, and next
+to no steam gets away (no source)."""
 PANS: Mapping[Pan, float] = MappingProxyType({"any": 1.0, "dark": 1.09, "glass": 1.09, "light": 0.91})
 """Radiation over that of a pan not told. The underside, a third of the surface, sees the pan, and the pan the oven: a
 dark or glass one (emissivity 0.9) passes on 0.58 of what the walls would give, a bright one (0.15) 0.13. That dark
