@@ -168,7 +168,7 @@ def test_fine_steps_change_nothing(monkeypatch):
         ({"from_c": 120.0}, OutOfRange, "is above 100"),
         ({"from_c": float("nan")}, OutOfRange, "from_c"),
         ({"medium_c": -60.0}, OutOfRange, "is below -30"),
-        ({"medium_c": -5.0, "medium": "water"}, OutOfRange, "is below 0"),
+        ({"medium_c": -15.0, "medium": "water"}, OutOfRange, "is below -10"),
         ({"air_m_s": 30.0}, OutOfRange, "is above 10"),
         ({"dims_mm": (5000.0,)}, OutOfRange, "full thicknesses in mm"),
         ({"dims_mm": (50.0, 60.0), "shape": "brick"}, Impossible, "too many or too few"),
@@ -243,3 +243,12 @@ def test_a_pot_that_is_packed_is_slower_than_a_bare_one_of_any_size(cover):
     for mass_kg in (0.3, 1.0, 10.0):
         pot = {**POT, "dims_mm": (), "mass_kg": mass_kg, "medium": "ice_bath"}
         assert median_h(pot) < median_h(pot, packaging=cover)
+
+
+def test_brine_below_freezing_cools_sooner_and_is_told() -> None:
+    medians = [
+        median_h(SLAB, medium="water", medium_c=medium_c, packaging="bag") for medium_c in (2.0, 0.0, -4.0, -10.0)
+    ]
+    assert medians == sorted(medians, reverse=True)
+    told = forecast_chill(ChillCase(**{**SLAB, "medium": "water", "medium_c": -4.0})).assumptions
+    assert "heat-chill-glycol" in {message.key for message in told}

@@ -36,7 +36,7 @@ _MARGIN_K = 0.4
 
 MEDIUM_RANGE_C: dict[Medium, tuple[float, float]] = {
     "air": (-30.0, 30.0),
-    "water": (0.0, 30.0),
+    "water": (-10.0, 30.0),
     "ice_bath": (0.0, 4.0),
 }
 _MEDIUM_WAY_OUT: dict[Medium, str] = {
@@ -50,8 +50,9 @@ def forecast_chill(case: ChillCase) -> ChillForecast:
     """Hours from `from_c` to `to_c` at the slowest point, and its curve.
 
     Valid for 0.02 to 100 kg (birds to 20), extents of 5 to 1000 mm, the shortest to 500, starts to 100 C, air of -30
-    to 30 C and to 10 m/s, water of 0 to 30 C. Raises OutOfRange beyond, Unknown for a shape, medium or packaging
-    that is none, Impossible for what is no number, or where `to_c` lies above `from_c` or is not above the medium.
+    to 30 C and to 10 m/s, water (below 0 brine or glycol) of -10 to 30 C. Raises OutOfRange beyond, Unknown for a
+    shape, medium or packaging that is none, Impossible for what is no number, or where `to_c` lies above `from_c` or
+    is not above the medium.
     """
     _check(case)
     food = chill_food(case.food, liquid=case.shape == "pot")
@@ -129,6 +130,8 @@ def _assumptions(case: ChillCase, food: ChillFood, size: Extent) -> tuple[Messag
         told.append(Message("heat-chill-thin" if food.thin else "heat-chill-thick"))
     if case.shape == "pot" and case.packaging is None:
         told.append(Message("heat-chill-covered"))
+    if case.medium == "water" and case.medium_c < 0.0:
+        told.append(Message("heat-chill-glycol"))
     if case.medium == "ice_bath":
         told.append(Message("heat-chill-ice-bath"))
     if case.medium != "air" and case.packaging is None and case.shape != "pot":

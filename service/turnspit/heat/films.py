@@ -52,7 +52,11 @@ def radiation_film(surface_c: Floats, wall_c: float) -> Floats:
 
 
 def water_film(surface_c: Floats, water_c: float, width_m: float) -> Floats:
-    """Free convection to still water; the density maximum at 4 C is in it. Surfaces from 0 to 100 C."""
+    """Free convection to still water; the density maximum at 4 C is in it. Surfaces from 0 to 100 C.
+
+    Brine or glycol below 0 C counts as water of 0 C.
+    """
+    surface_c, water_c = np.maximum(surface_c, 0.0), max(water_c, 0.0)
     film_c = 0.5 * (surface_c + water_c)
     viscosity = 2.414e-5 * 10 ** (247.8 / (film_c + 133.15)) / 1000
     conductivity = 0.5711 + 1.7625e-3 * film_c - 6.7036e-6 * film_c**2

@@ -30,6 +30,7 @@ heat-chill-ice-bath = Ice is kept in the bath until the end.
 heat-chill-bare = It lies in the water without a bag; a leak-proof bag keeps it clean and slows it a little.
 heat-chill-bird = Of whole birds only broilers in ice water were found measured; the depth is the one that roasting tells.
 heat-chill-flooded = Its cavity is taken to fill with water, so lay it with the open end up; air caught in it slows it.
+heat-chill-glycol = Below { TEMPERATURE(0) } it is brine or glycol, taken to carry heat as water does; it freezes the outside of what stays in it.
 heat-chill-covered = The pot is taken to be covered; open, it cools sooner while it is hot.
 heat-chill-like-meat = Taken to cool as cooked meat does.
 heat-chill-like-soup = Taken to cool as soup does.

@@ -30,6 +30,7 @@ heat-chill-ice-bath = En el baño queda hielo hasta el final.
 heat-chill-bare = Está en el agua sin bolsa; una bolsa hermética lo mantiene limpio y lo enfría un poco más despacio.
 heat-chill-bird = De aves enteras solo se hallaron mediciones de pollos en agua con hielo; el grosor es el que indica su asado.
 heat-chill-flooded = Se supone que la cavidad se llena de agua, con la abertura hacia arriba; el aire que quede dentro la hace más lenta.
+heat-chill-glycol = Por debajo de { TEMPERATURE(0) } es salmuera o glicol, que se supone que conduce el calor como el agua; congela por fuera lo que se deja dentro.
 heat-chill-covered = Se supone la olla tapada; destapada se enfría antes mientras está caliente.
 heat-chill-like-meat = Se toma como carne cocida que se enfría.
 heat-chill-like-soup = Se toma como sopa que se enfría.
