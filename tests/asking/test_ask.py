@@ -231,3 +231,8 @@ def test_nothing_assumed_and_nothing_said_are_told_as_such():
 @pytest.mark.parametrize("text", ["resting a 16 lb turkey, how long", "¿cuánto reposa un pavo de 7 kg?"])
 def test_the_rest_tells_how_far_it_still_rises(text):
     assert "rises about" in words(talk(text)[0]) or "sube todavía" in words(talk(text)[0])
+
+
+def test_the_freezer_undoes_no_hours_outside():
+    reply, _ = talk("curry of leftover turkey, kept in fridge 3 days, ok?", "outside 4 hours", "then freezer?")
+    assert ("two-hours", "stop") in [(one["rule"], one["severity"]) for one in reply.document()["cautions"]]

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
+
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of, roasts_slowly
 from turnspit.asking.answers.hours import hours_of
-from turnspit.asking.answers.plain_danger import NO_ROAST_C, plain_topic
+from turnspit.asking.answers.plain_danger import NO_ROAST_C, barely_warm_oven, plain_topic
 from turnspit.asking.answers.topics import named, topic_of
 from turnspit.safety import TOPICS
 
@@ -30,6 +32,7 @@ TELLS_THE_CASE = ("keeping", "reheat", "warm_holding", "thaw_place", "target", "
 MAY_HAVE_STOOD = ("", "stuffing", "keeping", "reheat", "cold_holding", "warm_holding", "standing_limit")
 """Topics whose words leave open that the food stood out."""
 LONGEST_REST_H = 1.0
+_TELLS_HOURS = re.compile(r"\d|night|hour|day|noche|hora|d[ií]a|week|semana|since|desde")
 IN_THE_MEAT = ("breast", "thigh", "wing")
 
 
@@ -45,7 +48,7 @@ def danger_of(enquiry: Enquiry) -> str:
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
         plain = ""
-    if not plain and roasts_slowly(enquiry):
+    if not plain and (roasts_slowly(enquiry) or barely_warm_oven(enquiry)):
         return "oven"
     if plain and plain not in TELLS_THE_CASE:
         return plain
@@ -84,6 +87,8 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
         return "keeping"
     if found == "spoiled" and topic_of(enquiry.text, "smells_fine"):
         return "thawed_keeps" if topic_of(enquiry.text, "raw") else "keeping"
+    if found == "cold_holding" and reading_c is not None and reading_c > NO_ROAST_C:
+        return "reading"
     if found == "cold_holding" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
         return "left_out" if topic_of(enquiry.text, "stood_long") else "reheat" if _wished(enquiry) else found
     if found == "warm_holding" and enquiry.said("reading.place") in IN_THE_MEAT and hours is None:
@@ -175,4 +180,6 @@ def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
         return True
     if in_oven(enquiry) or enquiry.said("oven.temperature_c") is not None:
         return False
-    return hours < KEPT_FROM_H and found != "warm_holding" and not topic_of(enquiry.text, "safety_cold")
+    # "then freezer?": the place of a line without its hours is none of the hours that were told before.
+    told = next((line for line in enquiry.text.split("\n") if _TELLS_HOURS.search(line.lower())), "")
+    return hours < KEPT_FROM_H and found != "warm_holding" and not topic_of(told, "safety_cold")
