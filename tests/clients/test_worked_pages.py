@@ -98,7 +98,7 @@ def test_no_text_of_the_forms_is_left_over() -> None:
         "form-convert-to-",
     )
     begun += tuple(f"form-{form.name}-{field.name}-" for form in FORMS for field in form.fields if field.options)
-    begun += ("form-thermometer-ice-", "form-thermometer-boiling-", "form-cooling-")
+    begun += ("form-brine-part-", "form-thermometer-ice-", "form-thermometer-boiling-", "form-cooling-")
     left = {key for key in keys("en") if key.startswith("form-") and key not in named and not key.startswith(begun)}
     assert left == set()
 
@@ -126,6 +126,15 @@ def test_a_page_tells_what_its_route_gives(
 ) -> None:
     given = httpx.post(server + path, json=body, timeout=30).json()
     assert given[told] in shown(asked(server, page, **fields))
+
+
+def test_how_far_the_salt_is_in_is_drawn_for_each_part_and_called_a_model(server: str) -> None:
+    for kind, parts in (("turkey", ("White meat", "Dark meat")), ("pork_loin", ("The joint",))):
+        page = asked(server, "brine", mass="6 lb", kind=kind)
+        assert page.text.count('class="slice"') == len(parts)
+        assert all(part in page.text for part in parts)
+        assert "not a measurement" in page.text
+    assert 'class="slice"' not in asked(server, "brine", mass="6 lb", method="dry").text
 
 
 def test_a_vessel_too_small_says_by_how_much(server: str) -> None:

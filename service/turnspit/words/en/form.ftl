@@ -104,6 +104,12 @@ form-brine-percent = Salt by weight
 form-brine-salometer = Salometer
 form-brine-full = Weighs, full
 form-brine-steps = How
+form-brine-slices = How far the salt is in after { SPAN($minutes) }
+form-brine-part-white = White meat
+form-brine-part-dark = Dark meat
+form-brine-part-joint = The joint
+form-brine-slice = { PERCENT($surface) } at the surface, { PERCENT($middle) } in the middle, { LENGTH($deep_mm) } in
+form-brine-model = By a model of how salt moves, not a measurement; raw, before it evens out in roasting and rest.
 
 form-convert-title = Convert an amount
 form-convert-about = cups, grams, degrees, by food

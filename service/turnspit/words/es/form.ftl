@@ -104,6 +104,12 @@ form-brine-percent = Sal en peso
 form-brine-salometer = Salómetro
 form-brine-full = Pesa, lleno
 form-brine-steps = Cómo
+form-brine-slices = Hasta dónde llega la sal en { SPAN($minutes) }
+form-brine-part-white = Carne blanca
+form-brine-part-dark = Carne oscura
+form-brine-part-joint = La pieza
+form-brine-slice = { PERCENT($surface) } en la superficie, { PERCENT($middle) } en el centro, a { LENGTH($deep_mm) }
+form-brine-model = Según un modelo de cómo se mueve la sal, no una medida; en crudo, antes de repartirse al asar y reposar.
 
 form-convert-title = Convertir una cantidad
 form-convert-about = tazas, gramos, grados, por alimento
