@@ -111,5 +111,5 @@ def _told_amount(document: Document) -> str:
     def written(value: float) -> str:
         return f"{value:.4g}" if abs(value) < 1000 else f"{value:.0f}"
 
-    spread = "" if document["exact"] else f"  ({written(document['low'])} to {written(document['high'])})"
+    spread = "" if document["exact"] else f"  ({written(document['low'])} – {written(document['high'])})"
     return "\n".join([f"{written(document['value'])} {document['unit']}{spread}", *document["notes"]])
