@@ -10,6 +10,7 @@ from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, Re
 from turnspit.api.schemas.roasts import Members, Seed, curve
 from turnspit.heat import SEED, ChillCase, ChillForecast
 from turnspit.heat.cases import Medium, Packaging, Shape
+from turnspit.reference import rule
 from turnspit.words import Reader, say
 
 CHILL_EXAMPLE: dict[str, Any] = {
@@ -55,10 +56,26 @@ class ChillBody(ChillPart, ReaderFields):
     model_config = ConfigDict(extra="forbid", frozen=True, json_schema_extra={"examples": [CHILL_EXAMPLE]})
 
 
+class StagesGiven(Given):
+    """The two stages of the food code at the slowest point; null where the curve does not go so far."""
+
+    first_h: Q | None = Field(description="From 57 C, or from where it starts if cooler, to 21 C; within 2 h.")
+    total_h: Q | None = Field(description="And on to 5 C; within 6 h in all.")
+
+    @classmethod
+    def of(cls, forecast: ChillForecast) -> Self:
+        """Read off the curve."""
+        limits = rule("cooling-two-stage").limits
+        start_c = min(limits["from_c"], forecast.case.from_c)
+        first_h, total_h = (forecast.hours_between(start_c, limits[name]) for name in ("middle_c", "cold_c"))
+        return cls(first_h=Q.finite(first_h), total_h=Q.finite(total_h))
+
+
 class ChillGiven(Given):
     """Hours until the slowest point is cold."""
 
     hours: Q
+    stages: StagesGiven
     curve: list[dict[str, Any]] = Field(description="`hour`, and `slowest_c` at the slowest point.")
     assumptions: list[str]
     cautions: list[CautionGiven]
@@ -68,6 +85,7 @@ class ChillGiven(Given):
         """From the heat room's answer, in the reader's words."""
         return cls(
             hours=Q.of(forecast.hours),
+            stages=StagesGiven.of(forecast),
             curve=curve("hour", forecast.curve_h, {"slowest_c": forecast.slowest_c}),
             assumptions=[say(message, reader) for message in forecast.assumptions],
             cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],
