@@ -58,3 +58,52 @@ def test_what_is_probed_went_in_already(text):
 
 def test_what_is_not_probed_is_still_to_go_in():
     assert understood("put it in at 5, 12 lb bird")["start_at"] == "2026-11-26T17:00:00-05:00"
+
+
+# A line with a gap, what is said there first, and what is meant.
+LINES = [
+    ("{} turkey, dinner at 6", "16 lb", "18 lb"),
+    ("16 lb turkey, dinner at {}", "6", "7:30"),
+    ("16 lb turkey, dinner {} at 6", "tomorrow", "friday"),
+    ("16 lb turkey at {} how long", "325", "350"),
+    ("how long for a 3 kg {}", "duck", "goose"),
+    ("how big a turkey for {}", "12", "14"),
+    ("152 in the {}", "thigh", "breast"),
+    ("{} in the thigh", "152", "158"),
+    ("3 kg beef rib {}, dinner at 6", "medium", "rare"),
+    ("brine a 12 lb turkey for {}", "12 hours", "18 hours"),
+    ("12 lb turkey at {} how long at 325", "7000 feet", "5000 feet"),
+    ("thaw a 12 lb {} turkey", "frozen", "half frozen"),
+    ("turkey left out for {}, is it safe", "3 hours", "4 hours"),
+    ("convert {} flour to grams", "2 cups", "3 cups"),
+]
+BESIDE = [
+    "{x} no {y}", "{x}, no, {y}", "{x} sorry {y}", "{x} I mean {y}", "{x} oops {y}", "{x}, make that {y}",
+    "{x} scratch that {y}", "{x} er {y}", "{x}, or rather {y}", "{x} actually {y}", "{y} not {x}", "{y} (not {x})",
+    "{x} whoops, {y}", "{x} wait {y}", "{x} correction {y}",
+]  # fmt: skip
+AT_THE_END = ["{line}, sorry {y}", "{line}. oops I mean {y}", "{line} - make that {y}", "{line} (sorry, {y})"]
+
+
+@pytest.mark.parametrize(("line", "was", "meant"), LINES)
+@pytest.mark.parametrize("slip", [*BESIDE, *AT_THE_END])
+def test_a_line_put_right_reads_as_if_it_had_been_said_so(line, was, meant, slip):
+    if slip in AT_THE_END:
+        text = slip.format(line=line.format(was), y=meant)
+    else:
+        text = line.format(slip.format(x=was, y=meant))
+    assert understood(text) == understood(line.format(meant))
+
+
+@pytest.mark.parametrize(
+    ("text", "path", "value"),
+    [
+        ("not 2 turkeys but 3, 12 lb each, dinner at 6", "roast.count", 3),
+        ("brine a 12 lb turkey for 18 not 12 hours", "brine.hours", 18.0),
+        ("2 kg pork shoulder i mean loin, how long", "roast.kind", "pork_loin"),
+        ("350 C sorry F to celsius", "amount.unit", "degF"),
+        ("two turkeys, actually three, 12 lb each, dinner at 6", "roast.count", 3),
+    ],
+)
+def test_what_the_later_word_leaves_out_the_earlier_one_said(text, path, value):
+    assert understood(text)[path] == value

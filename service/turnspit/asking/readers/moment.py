@@ -144,6 +144,11 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     return _Time(place, clock, role, cue, meal)
 
 
+def _is_for(scene: Scene, place: int) -> bool:
+    led = scene.items[place - 1].words.endswith(" for") if place else False
+    return led or scene.before_is(place, "<for>") is not None
+
+
 def _day_for(found: _Time, days: list[tuple[int, Day]], times: list[_Time]) -> tuple[int, Day] | None:
     if not days:
         return None
@@ -193,8 +198,8 @@ _AHEAD = (
     "'to", "'lets", "'must", "'could", "'would",
 )  # fmt: skip
 _DONE = (
-    "put ", "stuck ", "popped ", "shoved ", "in at", "in :", "oven in", "in the oven", "in oven", "into the oven", "bird on",
-    "turkey on", "chicken on", "roast on", "goose on", "joint on", "meti ",
+    "put ", "stuck ", "popped ", "shoved ", "in at", "in :", "oven in", "in the oven", "in oven", "into the oven",
+    "bird on", "turkey on", "chicken on", "roast on", "goose on", "joint on", "meti ",
 )  # fmt: skip
 
 

@@ -49,8 +49,8 @@ def mend(items: list[Item]) -> list[Item]:
     at = 0
     while at < len(items):
         mark = _mark(items, at)
-        if mark == "<denied>" and not recipe:
-            _deny(items, at)
+        if mark == "<denied>":
+            _deny(items, at, recipe)
         elif mark == "<wrong>":
             _wrong(items, at)
         elif mark in ("<repair>", "<second_thought>"):
@@ -93,15 +93,15 @@ def _same(one: Item, other: Item) -> bool:
     return any(tag in one and one.tags[tag] == other.get(tag) for tag in (*_NAMES, "<mass>", "<temperature>"))
 
 
-def _deny(items: list[Item], mark: int) -> None:
+def _deny(items: list[Item], mark: int, recipe: bool) -> None:
     """`18 not 16`, `not a duck, a goose`: what is denied is taken out, and its like stands in its place."""
     denied = _value_from(items, mark + 1, _BEHIND_NOT)
-    if denied is None:
+    if denied is None or (recipe and (_bare(items[denied]) or "<covers>" in items[denied])):
+        # "serves 4, not 6" scales.
         return
     stands = _like(items, denied, _before(items, mark, _REACH["<denied>"]))
     if stands is not None:
-        if _bare(items[stands]) and not _bare(items[denied]):
-            items[stands] = _corrected(items[denied], items[stands])
+        items[stands] = _corrected(items[denied], items[stands])
         _take_out(items, mark, denied)
         return
     stands = _like(items, denied, _behind(items, denied, _REACH["<denied>"]))
@@ -118,18 +118,20 @@ def _wrong(items: list[Item], mark: int) -> None:
     stands = _like(items, denied, _behind(items, mark, _REACH["<denied>"])) if denied is not None else None
     if denied is None or stands is None:
         return
-    if _bare(items[stands]) and not _bare(items[denied]):
-        items[stands] = _corrected(items[denied], items[stands])
+    items[stands] = _corrected(items[denied], items[stands])
     _take_out(items, denied, denied)
 
 
 def _take_out(items: list[Item], first: int, denied: int) -> None:
-    """Leave of a denied value only that it was denied."""
+    """Leave of a denied value only that it was denied: nothing is parted by it."""
     item = items[denied]
-    tags = {"<denied_value>": size(item) if size(item) is not None else item.words}
-    items[first : denied + 1] = [Item(item.words, tags, items[first].start, item.end, "repair: denied")]
-    if first + 1 < len(items) and items[first + 1].words in (",", ")"):
-        del items[first + 1]
+    tags = {"<denied_value>": size(item) or item.words, "<soft>": "soft"}
+    last = denied + 1
+    if last < len(items) and items[last].words in (",", ")"):
+        last += 1
+    if first and items[first - 1].words == "(":
+        first -= 1
+    items[first:last] = [Item(item.words, tags, items[first].start, item.end, "repair: denied")]
 
 
 def _before(items: list[Item], at: int, reach: int) -> Iterator[int]:
@@ -164,8 +166,12 @@ def _is_value(item: Item) -> bool:
     return any(tag in item for tag in _VALUES) or "<cut>" in item
 
 
-def _bare(item: Item) -> bool:
-    return "<number>" in item and not any(tag in item for tag in SIZES[:-1])
+def _bare(item: Item) -> Number | None:
+    """The number of an item that is of no dimension yet; `for 18` may yet be hours."""
+    covers = item.get("<covers>")
+    if covers is not None and not covers.sure and not covers.more:
+        return Number(float(covers.count), str(covers.count))
+    return item.get("<number>") if not any(tag in item for tag in SIZES[:-1]) else None
 
 
 def _unit(item: Item) -> str:
@@ -174,21 +180,19 @@ def _unit(item: Item) -> str:
 
 def _like(items: list[Item], place: int, others: Iterator[int]) -> int | None:
     """Of the places the one whose value is of the dimension of that at `place`."""
-    item, sizes = items[place], []
+    item, alike = items[place], []
     for nth, other in enumerate(others):
         found = items[other]
         shared = any(tag in item and tag in found for tag in (*_VALUES, "<cut>") if tag != "<number>")
-        if shared or _is_part(item, found) or _in_unit(found, _unit(item)) is not None:
+        if shared or _is_part(item, found) or _is_part(found, item) or _in_unit(found, _unit(item)) is not None:
             return other
-        if size(found) is not None and size(item) is not None:
-            if _bare(item):
-                sizes.append((other, far(size(item), size(found))))
-            elif _bare(found) and nth <= 1 and far(size(item), size(found)) <= 2 * _NEAR:
-                return other
-    near = next((other for other, times in sizes if times <= _NEAR), None)
+        times = far(size(item), size(found))
+        if _bare(item) or (_bare(found) and nth <= 1 and times <= 2 * _NEAR):
+            alike.append((other, times))
+    near = next((other for other, times in alike if times <= _NEAR), None)
     if near is not None:
         return near
-    nearest = min(sizes, key=lambda row: row[1], default=None)
+    nearest = min(alike, key=lambda row: row[1], default=None)
     return nearest[0] if nearest is not None and nearest[1] <= _FAR else None
 
 
@@ -199,9 +203,10 @@ def _is_part(item: Item, other: Item) -> bool:
 def _corrected(earlier: Item, later: Item) -> Item:
     """The later item, its value made whole by what the earlier one said."""
     tags = dict(later.tags)
-    if _bare(later):
+    number = _bare(later)
+    if number is not None and ("<covers>" not in later or not _bare(earlier)):
         dimension = next((tag for tag in SIZES if tag in earlier), "<number>")
-        tags = {dimension: valued(earlier.tags[dimension], later.tags["<number>"])}
+        tags = {dimension: valued(earlier.tags[dimension], number)}
     elif "<cut>" in later and "<roast>" in earlier and "<roast>" not in later:
         tags = {"<roast>": cut(earlier.tags["<roast>"], later.tags["<cut>"])}
     elif _unit(later) and not _is_value(later):
