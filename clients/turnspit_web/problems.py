@@ -70,7 +70,7 @@ def told_problem(problem: Problem, reader: Reader, typed: str = "", like: str = 
         measured = MEASURED.get(problem.name.rpartition("_")[2], "number")
         told = say(Message(f"form-{bound[1]}-{measured}", limit=float(bound[2])), reader)
         return f"{told} {_way_out(problem)}" if reader.language == "en" else told
-    if isinstance(problem, TurnspitError) and problem.value == LACKING:
+    if isinstance(problem, TurnspitError) and problem.value in ("", LACKING):
         told = say(Message("form-needed"), reader)
         return f"{told} {_way_out(problem)}" if reader.language == "en" else told
     if reader.language == "en":

@@ -72,8 +72,8 @@ def test_a_page_may_load_nothing_from_elsewhere(server: str, path: str) -> None:
         ("/lists?covers=14&kind=", "", "give a dinner"),
         ("/lists?covers=14&dish=none", "", "is not kept here"),
         ("/lists?covers=14&serve_on=soon", "serve_on", ""),
-        ("/labels?items=stock&initials=", "initials", "are empty"),
-        ("/labels?items=++&initials=AB", "items", "are empty"),
+        ("/labels?items=stock&initials=", "initials", "Give the initials"),
+        ("/labels?items=++&initials=AB", "items", "Write one box on each line"),
         ("/labels?items=stock&initials=AB&timezone=Mars/Olympus", "", "is no time zone"),
     ],
 )
