@@ -52,6 +52,9 @@ def _name(scene: Scene, place: int, tags: tuple[str, ...]) -> str:
     if tags == _DISHES and ("<roast>" in item or item.get("<subject>") == "brine"):
         return ""
     name = next((str(item.tags[tag]) for tag in tags if tag in item), "")
+    if name == "carcass" and scene.has("<carve>") and scene.has("<roast>"):
+        # "slice prime rib with or without the bones".
+        return ""
     if name in ("roast", "poultry") or (name == "meat" and _other_noun(scene)):
         return ""
     return _WORD.get(name, name.partition("_")[0])

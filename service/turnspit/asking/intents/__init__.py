@@ -36,7 +36,7 @@ def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     if converts:
         return ("convert",)
     if scales:
-        return ("scale",)
+        return ("scale", *_beside_scaling(scene))
     found: list[tuple[Intent, Piece]] = []
     for start, end in _pieces(scene):
         piece = Piece(scene, start, end)
@@ -73,6 +73,18 @@ def _asks_for_help(whole: Piece) -> bool:
 
 
 _HELP = ("help", "ayuda", "ayudame")
+
+
+def _beside_scaling(scene: Scene) -> tuple[Intent, ...]:
+    """`double the gravy and how long does gravy keep`: what another part of the line asks."""
+    found: list[Intent] = []
+    for start, end in _pieces(scene):
+        piece = Piece(scene, start, end)
+        intent = next((name for name, test in ASKED if test(piece)), None)
+        feared = intent != "safety" or piece.has("<danger>", "<out>")
+        if intent in _HAVE_THEIR_HOURS and feared and start and not piece.has("<scale>", "<factor>", "<recipe>", "<covers>"):
+            found.append(intent)
+    return tuple(dict.fromkeys(found))
 
 
 _FEARS = ("<danger>", "<out>", "<safe>", "<ok>")

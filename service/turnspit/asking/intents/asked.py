@@ -13,7 +13,8 @@ DAYS_OLD_H = 20
 
 
 def _size(piece: Piece) -> bool:
-    if piece.scene.has("<yield>") or piece.has("<vessel>"):
+    vessel = piece.has("<vessel>") or (piece.scene.has("<vessel>") and piece.scene.has("<brine>", "<brined>"))
+    if piece.scene.has("<yield>") or vessel:
         return False
     if piece.only_counts and piece.said("covers"):
         return True
@@ -57,7 +58,7 @@ def _carve(piece: Piece) -> bool:
 
 
 def _leftovers(piece: Piece) -> bool:
-    if piece.has("<yield>"):
+    if piece.has("<yield>") or (piece.has("<stock>") and piece.has("<carve>")):
         return False
     if piece.has("<stock>", "<reheat>"):
         # "3 bones, 7 lb, serving 19:30" is a rib roast.
@@ -153,6 +154,9 @@ def _brine(piece: Piece) -> bool:
     if not piece.asks and not piece.has("'or", "'o") and piece.said("serve_at", "start_at"):
         return False
     if piece.has("<brine>"):
+        return True
+    if piece.talk_of == "brine" and piece.has("<how_long>") and not piece.has("<cook>", "<roast>", "<keep>", "<thaw>"):
+        # "how long in it".
         return True
     if piece.scene.has("<how_long>") and piece.follows("<brined>", "<roast>", "<generic>"):
         # "does a brined turkey cook faster".

@@ -49,6 +49,8 @@ def _state(piece: Piece) -> bool:
 
 
 def _covers(piece: Piece) -> bool:
+    if piece.has("<off_topic>"):
+        return False
     # "capon, 3.2 kg, 12 people?" asks whether it is enough.
     return piece.said("covers") and (not piece.said("roast.mass_kg") or piece.has("'?"))
 

@@ -7,7 +7,8 @@ from turnspit.asking.scene import Scene
 
 _PARTS = ("<break>", "<and_sign>", "'and", "'y")
 _OTHER_TAGS = """
-<how_long> <how_big> <how_much> <when> <plan> <thaw> <brine> <oven_temp> <scale> <factor> <recipe>
+<how_long> <how_big> <how_much> <when> <plan> <thaw> <brine> <oven_temp> <scale> <factor> <recipe> <what_temp> <safe>
+<carve> <keep>
 """
 _OTHER_QUESTIONS = frozenset(_OTHER_TAGS.split())
 

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 
 from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.clock import is_an_hour
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
@@ -28,6 +29,7 @@ _MOST = 10_000_000
 _MOST_AT_TABLE = 99
 _FARTHEST = 60
 _MOST_SERVED = 600
+_FEWEST_OF_AN_HOUR = 200
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -80,8 +82,8 @@ def _recipe_far_up(*values: object) -> FromTo | None:
     return FromTo(low, high) if high >= 2 * low or high < low else None
 
 
-@grammar.rule("from|de <number> <people>? to|a <number> <people>?", gives="<from_to>")
-def _from_to(first: Number | float, _: str | None, last: Number | float, __: str | None) -> FromTo | None:
+@grammar.rule("from|de <number> <people>? to|a|<scale_to> <number> <people>?", gives="<from_to>")
+def _from_to(first: Number | float, _: str | None, __: str | None, last: Number | float, *___: object) -> FromTo | None:
     low, high = number(first).value, number(last).value
     # "de 2,2 a 190" is a weight and an oven.
     return FromTo(low, high) if low == int(low) and high <= _FARTHEST * max(low, 1) else None
@@ -190,6 +192,12 @@ def _so_many_people_more(value: Number | float, who: str, sign: float) -> Covers
     return _add_people("add", value, who) if sign > 0 else None
 
 
+@grammar.rule("<people> <number> <pcs>", gives="<covers>")
+def _people_in_numbers(_: str, value: Number | float, __: str) -> Covers | None:
+    """`guests 8 nos`."""
+    return covers(number(value).value)
+
+
 @grammar.rule("<number> <weekday> lunches|dinners|covers|roasts", gives="<covers>")
 def _sunday_lunches(value: Number | float, _: float) -> Covers | None:
     return covers(number(value).value)
@@ -218,6 +226,12 @@ def _relatives(count: float) -> Covers:
     return Covers(0, more=int(count))
 
 
+@for_grammar.rule("were|was <number> ,|and|but? now were|are|its|we? <number>", gives="<covers>", keeps=True)
+def _now_so_many(_: Number | float, now: Number | float) -> Covers | None:
+    """`we were 10, now we're 13`; `was 155 now 150` is a probe's."""
+    return covers(number(now).value) if number(now).value <= _MOST_AT_TABLE else None
+
+
 @for_grammar.rule("<for>|<feeds> <number> -|to|or|a|o <number>", gives="<covers>")
 def _for_range(*values: object) -> Covers | None:
     return _range(*values)
@@ -242,10 +256,12 @@ def _a_crowd(_: str, value: Number | float) -> Covers | None:
 
 @for_grammar.rule("serve|serving|sirvo <number>", gives="<covers>", keeps=True)
 def _serve(value: Number | float) -> Covers | None:
-    # "serve 40" is people, "serve 7" and "serve 1845" are hours.
-    return covers(number(value).value) if 12 < number(value).value < _MOST_SERVED else None
+    # "serve 40" is people; "serve 7", "serve 545" and "serve 1845" are hours.
+    said = number(value)
+    hour = said.value >= _MOST_SERVED or (said.value >= _FEWEST_OF_AN_HOUR and is_an_hour(said))
+    return covers(said.value) if said.value > 12 and not hour else None
 
 
-@for_grammar.rule("<for> <number>", gives="<covers>")
+@for_grammar.rule("<for> <number> !service|svc|seating|sitting", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)

@@ -47,7 +47,10 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
 def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
     cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
-    if not cooks or scene.has("<place>", "<probe>") or not said.core_like or too_hot_for_meat(scene, said):
+    if scene.after_is(said.place, "<convection>") is not None:
+        return None
+    oven = too_hot_for_meat(scene, said) or scene.after_is(said.place, "<convection>", "<oven>") is not None
+    if not cooks or oven or scene.has("<place>", "<probe>") or not said.core_like:
         return None
     return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
 
