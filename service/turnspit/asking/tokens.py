@@ -151,7 +151,18 @@ def _phrased(pieces: list[Item], known: Vocabulary) -> list[Item]:
 _SPANS = frozenset(
     ["hours", "hrs", "hour", "minutes", "mins", "min", "days", "horas", "minutos", "dias", "time", "tiempo", "rato"]
 )
-_COUNTED = ("<number>", "<tens>", "<hundred>", "<part>", "<and_part>", "<a>", "<more>", "<ordinal>", "<h_m>")
+_COUNTED = (
+    "<number>",
+    "<tens>",
+    "<hundred>",
+    "<part>",
+    "<and_part>",
+    "<a>",
+    "<more>",
+    "<ordinal>",
+    "<h_m>",
+    "<time_unit>",
+)
 _NO_QUESTION_WORDS = """
 on in same next this that first any every of last no few some per each all what other whole which by big more
 mismo poco mucho buen otro estos unos varios pocos algunos otras varias al

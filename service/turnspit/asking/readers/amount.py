@@ -78,9 +78,12 @@ def _one_of(scene: Scene, target: int) -> tuple[int, str] | None:
     return None
 
 
+_BESIDE_A_UNIT = ("<soft>", "<break>", "<and_sign>", "<amend>")
+
+
 def _lone_unit(scene: Scene) -> int | None:
-    """`gas mark?`: a line that is nothing but a unit."""
-    rest = [place for place, item in enumerate(scene.items) if not ("<soft>" in item or "<break>" in item)]
+    """`gas mark?`, `and grams`, `cucharadas mejor`: a line that is nothing but a unit."""
+    rest = [place for place, item in enumerate(scene.items) if not any(tag in item for tag in _BESIDE_A_UNIT)]
     return rest[0] if len(rest) == 1 and target_unit(scene.items[rest[0]]) else None
 
 

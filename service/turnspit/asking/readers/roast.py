@@ -68,7 +68,7 @@ _PINK_KINDS = ("beef_rib", "beef_tenderloin", "beef_round", "lamb_leg", "veal_lo
 _PINK_MEATS = ("beef", "lamb", "veal")
 # Beside these pink is seen, or asked about, and so feared.
 _PINK_FEARED = """
-<can> <safe> <ok> <done> <done_word> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
+<can> <safe> <done> <done_word> <probe> <temperature_read> <out> <rest> 'is 'still 'came 'looks 'inside
 'bit 'sale 'salio 'esta 'quedo 'sigue
 """
 
@@ -77,7 +77,9 @@ def _pink_is_wished(scene: Scene, kind: str) -> bool:
     """`leg of lamb 2.5 kg, pink`: of beef, lamb or veal, with nothing that tells of a fear."""
     named = "roast.kind" in scene.values or "roast.kind" in scene.before
     meat = any(item.get("<generic>") in _PINK_MEATS for item in scene.items)
-    return ((named and kind in _PINK_KINDS) or meat) and not scene.has(*_PINK_FEARED.split())
+    # "ok, lamb leg 2 kg pink" opens with it.
+    leave = any("<ok>" in item for item in scene.items[1:])
+    return ((named and kind in _PINK_KINDS) or meat) and not (leave or scene.has(*_PINK_FEARED.split()))
 
 
 def _kind(scene: Scene) -> None:
@@ -207,13 +209,13 @@ def _count(scene: Scene) -> None:
         if each is not None and said.value > 1 and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
-        if said.value > 1 and _right_before_a_weight(scene, place):
-            scene.put("roast.count", int(said.value), "roast: how many", place)
-            continue
         noun = _counted(scene, place)
         either = noun is not None and scene.after_is(noun, "'or", "'o") is not None
         if either or scene.before_is(place, "'or", "'o") is not None:
             # "one big turkey or two?" is asked.
+            continue
+        if said.value > 1 and _right_before_a_weight(scene, place):
+            scene.put("roast.count", int(said.value), "roast: how many", place)
             continue
         if noun is not None and scene.items[noun].words == "ribs" and _names_a_rib(scene, noun):
             continue
