@@ -19,6 +19,7 @@ Use = Literal["oven", "reading", "target", "nothing"]
 
 OVEN_FROM_C = 100.0
 READ_AT_MOST = 220
+_HOTTEST_F = 500
 # Another setting of an oven lies this near to the one before.
 _NEAR_K = 60.0
 _ALONE = 2
@@ -46,7 +47,9 @@ def temperatures(scene: Scene) -> list[Said]:
             found.append(Said(place, value.value, value.unit, False))
         elif "<number>" in item and lowest <= item.tags["<number>"].value <= highest:
             number = item.tags["<number>"]
-            if bare_clock(scene, place) is None and not is_spoken_hour(scene, number):
+            # "so out 620": no dial shows that.
+            no_setting = number.value > _HOTTEST_F and number.value % 25 != 0
+            if bare_clock(scene, place) is None and not is_spoken_hour(scene, number) and not no_setting:
                 found.append(Said(place, number.value, "", True))
     return found
 
@@ -178,7 +181,7 @@ def _of_a_cold_place(scene: Scene, said: Said) -> Use | None:
     """`frozen 20 lb, fridge at 38`, `thaw in a 3 degree fridge`: how cold the place is in which it thaws."""
     low, high = _COLD_C
     cold = low <= said.celsius(plausible_cold(said.value, scene.usual)) <= high
-    if not cold or scene.has("<safe>", "<ok>", "<out>", "<danger>") or scene.before_is(said.place, "<probe>"):
+    if not cold or scene.has("<safe>", "<ok>", "<out>", "<danger>"):
         return None
     thaws = scene.has("<thaw>") or any(item.get("<state>") in _THAWS for item in scene.items)
     beside = scene.nearest(said.place, "<cold_place>", reach=2.5) is not None
@@ -290,7 +293,8 @@ def _alone_before_how_long(scene: Scene, said: Said) -> Use | None:
 def _it_is_now(scene: Scene, said: Said) -> Use | None:
     """`when will it hit 165, it's 140 now`."""
     behind = scene.items[said.place + 1].words if said.place + 1 < len(scene.items) else ""
-    now = behind in ("now", "right now", "currently", "at the moment", "ahora")
+    before = scene.items[said.place - 1].words if said.place else ""
+    now = behind in ("now", "right now", "currently", "at the moment", "ahora") or before in ("now", "ahora")
     asks = scene.has("<probe>", "<place>", "<done>", "<when>", "<subject>", "<danger>")
     return "reading" if said.bare and now and asks and said.core_like else None
 
