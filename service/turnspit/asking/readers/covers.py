@@ -83,7 +83,9 @@ def _recipe_far_up(*values: object) -> FromTo | None:
 
 
 @grammar.rule("from|de <number> <people>? to|a|<scale_to> <number> <people>?", gives="<from_to>")
-def _from_to(first: Number | float, _: str | None, __: str | None, last: Number | float, *___: object) -> FromTo | None:
+def _from_to(
+    first: Number | float, _: str | None, __: str | None, last: Number | float, *___: object
+) -> FromTo | None:
     low, high = number(first).value, number(last).value
     # "de 2,2 a 190" is a weight and an oven.
     return FromTo(low, high) if low == int(low) and high <= _FARTHEST * max(low, 1) else None
@@ -137,6 +139,13 @@ def _so_many_in_all(*values: object) -> Covers | None:
 def _adults_and_kids(*values: object) -> Covers | None:
     counts = [number(value).value for value in values if isinstance(value, Number)]
     return _counted(covers(sum(counts)), values)
+
+
+@grammar.rule("<number> <people> and|<and_sign>|, <number> <birds>", gives="<covers>")
+def _us_and_them(us: Number | float, _: str, *rest: object) -> Covers | None:
+    """`2 of us plus 4 of them`."""
+    them, which = rest[-2], rest[-1]
+    return covers(number(us).value + them.value) if which == "of_them" and isinstance(them, Number) else None
 
 
 @grammar.rule("<number> -|to|or|a|o <number> <people>", gives="<covers>")
@@ -262,6 +271,6 @@ def _serve(value: Number | float) -> Covers | None:
     return covers(said.value) if said.value > 12 and not hour else None
 
 
-@for_grammar.rule("<for> <number> !service|svc|seating|sitting", gives="<covers>")
+@for_grammar.rule("<for> <number> !service|svc|seating|sitting|<place>|<deg>", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)

@@ -55,12 +55,19 @@ def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
 
 
+# Where beef and lamb are wished to end.
+_ROSY_C = 45, 75
+
+
 def _wanted_end(scene: Scene, said: Said) -> Target | None:
     """`rib is at 105, want 130`; `need 130` may be portions."""
     if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
         return None
     probed = scene.has("<place>", "<probe>", "<temperature>") or "reading.temperature_c" in scene.before
-    if said.bare and not (100 <= said.value <= 185 or probed):
+    rosy = (
+        scene.usual == "metric" and scene.has("<mass>") and is_red(scene) and _ROSY_C[0] <= said.value <= _ROSY_C[1]
+    )
+    if said.bare and not (100 <= said.value <= 185 or probed or rosy):
         return None
     of_a_roast = "roast.target_c" in scene.before or "reading.temperature_c" in scene.before
     return "target" if of_a_roast or scene.has("<roast>", "<generic>", "<place>", "<probe>") else None
