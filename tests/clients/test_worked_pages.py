@@ -109,7 +109,7 @@ def test_so_many_birds_with_children_apart_and_the_orders_of_a_day(server: str) 
     assert "2 × 21 lb" in page
     assert "4 children count as half each" in page
     assert "Order by" in page
-    assert "turkey: 2 cases" in page
+    assert "turkeys: 1 case of 2" in page
     assert "Order by" not in shown(asked(server, "size", covers=30, kind="veal_loin", serve_on="2026-11-26"))
 
 

@@ -1,9 +1,11 @@
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
-from turnspit.recipes import Recipe, order_sheet, read_ingredient, read_starter, shopping_list
+from turnspit.recipes import Recipe, order_line, order_sheet, read_ingredient, read_starter, shopping_list
+from turnspit.words import Reader, say
 
+READER = Reader(datetime(2026, 11, 20, tzinfo=UTC))
 THURSDAY = date(2026, 11, 26)
 
 
@@ -20,7 +22,8 @@ def test_two_hundred_covers_are_ordered_by_the_case():
 
 def test_a_little_is_ordered_by_the_pack():
     line = sheet("1 lb russet potatoes").lines[0]
-    assert (line.case_of, line.case) == ("", pytest.approx(453.59237 / 4))
+    assert (line.cases, line.case_of, line.packs) == (0, "", 4)
+    assert line.pack_size == pytest.approx(453.59237 / 4)
 
 
 def test_from_half_a_case_on_it_is_a_case():  # common practice, no source
@@ -31,7 +34,17 @@ def test_from_half_a_case_on_it_is_a_case():  # common practice, no source
 def test_cream_by_the_cup_comes_in_cases_of_cartons():
     line = sheet("50 cups heavy cream").lines[0]
     assert line.case_of == "case"
-    assert line.cases == 2  # 11.8 L in cases of 11.35 L
+    assert (line.cases, line.packs, line.pack) == (1, 2, "carton")  # 11.8 L in cases of 11.35 L
+
+
+def test_one_bird_is_no_case_of_two_and_half_a_sack_beside_one_is_loose():
+    one = sheet("1 (14 lb) turkey").lines[0]
+    assert (one.cases, one.packs, one.left_over) == (0, 1, 0)
+    potatoes = sheet("70 lb russet potatoes").lines[0]
+    assert (potatoes.cases, potatoes.pack, potatoes.packs) == (1, "loose", 80)
+    assert say(order_line(potatoes), READER) == "russet potatoes: 1 sack of 50 lb (22.7 kg) and 20 lb (9.1 kg)"
+    oranges = sheet("juice of 3 oranges").lines[0]
+    assert say(order_line(oranges), READER).startswith("oranges: 3 oranges of ")
 
 
 def test_cold_goods_are_received_cold():

@@ -126,6 +126,16 @@ def test_names_that_hold_a_bird_are_not_a_bird():
     assert food_key("chickens") == "roast_chicken"
 
 
+def test_a_price_is_found_by_any_name_of_the_food():
+    listed = shopping_list(
+        [recipe("2 lb russet potatoes", "1 lb unsalted butter")], prices={"potatoes": 2.0, "mantequilla": 5}
+    )
+    costs = {line.item: line.cost for line in listed.lines}
+    assert costs["unsalted butter"] == 5
+    assert costs["russet potatoes"] == pytest.approx(2 * 2 * 0.45359237)
+    assert listed.unpriced == 0
+
+
 def test_the_same_lemons_give_juice_and_zest():
     listed = shopping_list(
         [
@@ -160,7 +170,9 @@ def test_mass_is_conserved_through_the_list_of_a_whole_dinner(market):
     bunches = 20.0  # a bunch of thyme, by its pack
     peel = 2 * 12.0  # of two oranges, by its pack
     assert weighed == pytest.approx(wanted + others + bunches + peel, rel=1e-6)
-    assert {text for line in lines for text in line.lines} == {_line(i) for d in recipes for i in d.ingredients}
+    assert {text for line in lines for text in line.lines} == {
+        _line(i, market) for d in recipes for i in d.ingredients
+    }
 
 
 @settings(deadline=None)

@@ -24,9 +24,9 @@ def lists_of(service: Service, body: ListsBody, reader: Reader) -> ListsGiven:
 def _scaled(service: Service, dish: DishBody) -> Recipe:
     recipe = recipe_of(service, dish.recipe_id)
     if dish.servings is not None:
-        return scale_recipe(recipe, servings=dish.servings).recipe
+        return scale_recipe(recipe, servings=dish.servings).shown()
     if dish.factor is not None:
-        return scale_recipe(recipe, factor=dish.factor).recipe
+        return scale_recipe(recipe, factor=dish.factor).shown()
     return recipe
 
 

@@ -36,15 +36,32 @@ def bought_line(bought: Bought) -> Message:
 def order_line(line: OrderLine) -> Message:
     """One line of an order sheet, without its dates."""
     cold = line.receive_at_most_c is not None
-    kind = "recipes-order-loose" if line.loose else "recipes-order"
+    parts = [part for part in (_cases(line), _packs(line)) if part is not None]
+    ordered = parts[0] if len(parts) == 1 else Message("recipes-order-both", cases=parts[0], packs=parts[1])
     return Message(
-        f"{kind}-cold" if cold else kind,
+        "recipes-order-cold" if cold else "recipes-order",
         item=_named(line.item),
-        cases=line.cases,
-        case_of=Message(f"recipes-case-{line.case_of or 'pack'}", count=line.cases),
-        size=amount(line.cases * line.case if line.loose else line.case, line.measure, line.item, line.each_kg),
+        ordered=ordered,
         receive_c=line.receive_at_most_c or 0.0,
     )
+
+
+def _cases(line: OrderLine) -> Message | None:
+    if not line.cases:
+        return None
+    size = amount(line.case, line.measure, line.item, line.each_kg)
+    case_of = Message(f"recipes-case-{line.case_of}", count=line.cases)
+    return Message("recipes-order-packs", packs=line.cases, pack=case_of, size=size)
+
+
+def _packs(line: OrderLine) -> Message | None:
+    if not line.packs:
+        return None
+    if line.pack in ("loose", "piece"):
+        return amount(line.packs * line.pack_size, line.measure, line.item, line.each_kg)
+    size = amount(line.pack_size, line.measure, line.item)
+    pack = Message(f"recipes-pack-{line.pack}", count=line.packs)
+    return Message("recipes-order-packs", packs=line.packs, pack=pack, size=size)
 
 
 def day_heading(day: PrepDay) -> Message:

@@ -7,8 +7,9 @@ from fractions import Fraction
 
 from turnspit.errors import Unknown
 from turnspit.quantities import Amount
+from turnspit.recipes.inflection import in_number
 from turnspit.recipes.portions import SizeCase, Sizing, size_roast
-from turnspit.recipes.recipe import Recipe
+from turnspit.recipes.recipe import Recipe, Yield
 from turnspit.recipes.scaling import named_roast, scale_recipe
 from turnspit.recipes.starter import Starter, read_starter, starters
 
@@ -41,7 +42,7 @@ def menu(case: SizeCase, sides: tuple[str, ...] = SIDES, *, brine: bool = False)
     eaters = Fraction(case.covers) - Fraction(case.children, 2)
     dishes = [_roast(by_kind[case.kind], sizing)]
     if brine and case.kind in BIRDS:
-        dishes.append(scale_recipe(read_starter("brine-federal").recipe, factor=sizing.total_kg / BRINED_KG).recipe)
+        dishes.append(scale_recipe(read_starter("brine-federal").recipe, factor=sizing.total_kg / BRINED_KG).shown())
     dishes += [_side(read_starter(key), eaters) for key in sides]
     return Menu(sizing, tuple(dishes))
 
@@ -49,19 +50,22 @@ def menu(case: SizeCase, sides: tuple[str, ...] = SIDES, *, brine: bool = False)
 def _roast(starter: Starter, sizing: Sizing) -> Recipe:
     """The roast in the number and weight of the sizing, the rest of its recipe in proportion."""
     roast, raw_kg = named_roast(starter.recipe)
-    scaled = scale_recipe(starter.recipe, factor=sizing.total_kg / raw_kg).recipe
+    scaled = scale_recipe(starter.recipe, factor=sizing.total_kg / raw_kg).shown()
     each = Amount(Fraction(str(round(sizing.each_kg, 2))), "kg")
     amount = Amount(Fraction(sizing.count), each=each)
     place = starter.recipe.ingredients.index(roast)
     text = f"{sizing.count} x {sizing.each_kg:.2f} kg {roast.item}"
-    bought = replace(scaled.ingredients[place], amount=amount, text=text)
+    item = in_number(roast.item, many=sizing.count > 1)
+    bought = replace(scaled.ingredients[place], item=item, amount=amount, text=text)
     ingredients = (*scaled.ingredients[:place], bought, *scaled.ingredients[place + 1 :])
-    return replace(scaled, ingredients=ingredients)
+    return replace(
+        scaled, ingredients=ingredients, makes=Yield(Fraction(sizing.case.covers - sizing.case.non_eaters))
+    )
 
 
 def _side(starter: Starter, eaters: Fraction) -> Recipe:
     """A side for so many: by servings, or in proportion to the table it was made for."""
     makes = starter.recipe.makes
     if makes is not None and makes.unit == "serving":
-        return scale_recipe(starter.recipe, servings=eaters).recipe
-    return scale_recipe(starter.recipe, factor=eaters / COVERS_OF_THE_STARTERS).recipe
+        return scale_recipe(starter.recipe, servings=eaters).shown()
+    return scale_recipe(starter.recipe, factor=eaters / COVERS_OF_THE_STARTERS).shown()

@@ -15,15 +15,15 @@ SUNDAY = 6
 DELIVERED_DAYS_BEFORE = 1
 """Before the cooking starts, the day before the dinner or the earliest prep (common practice, no source)."""
 LEAST_OF_A_CASE = 0.5
-"""Less than half a case is bought by the pack (common practice, no source)."""
+"""Up to half a case is bought by the pack, beside whole cases too (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
 class OrderLine:
-    """One food to order. `cases` of `case` (in `measure`: g, ml or piece) leave `left_over` beyond the need.
+    """One food to order: `cases` of `case` (in `measure`: g, ml or piece), and `packs` of `pack_size` beside them.
 
-    `case_of` is "" where the food is ordered by the shop's pack, `loose` holds where it is weighed or
-    counted out. `receive_at_most_c` is None for what is not cold.
+    Together they leave `left_over` beyond the need. `case_of` is what a case is ("sack"), `pack` what a shop sells
+    ("loose" and "piece" are weighed or counted out). `receive_at_most_c` is None for what is not cold.
     """
 
     item: str
@@ -36,7 +36,9 @@ class OrderLine:
     order_by: date
     deliver_on: date
     receive_at_most_c: float | None
-    loose: bool = False
+    packs: int = 0
+    pack: str = ""
+    pack_size: float = 0.0
     each_kg: float | None = None
 
 
@@ -71,12 +73,10 @@ def order_sheet(
 def _line(bought: Bought, need: Need, serve_on: date, prep_days: int, frozen_roast_kg: float | None) -> OrderLine:
     row = table("order_cases").by("key").get(need.key)
     wanted = max(need.trimmed - bought.made, 0.0)
-    sized = None if row is None else as_measured(float(row["case"]), row["measure"], need)
-    case_of = ""
-    case = bought.pack_size
-    if row is not None and sized is not None and wanted >= LEAST_OF_A_CASE * sized:
-        case, case_of = sized, str(row["case_of"])
-    cases = math.ceil(wanted / case - 1e-9)
+    if need.measure == "piece":
+        wanted = math.ceil(wanted - 1e-9)
+    case = 0.0 if row is None else as_measured(float(row["case"]), row["measure"], need) or 0.0
+    cases, packs = _cases_and_packs(wanted, case, bought.pack_size)
     days = prep_days + DELIVERED_DAYS_BEFORE
     if need.key.startswith("roast_") and frozen_roast_kg is not None:
         days = prep_days + thaw_days(frozen_roast_kg)[1]
@@ -89,14 +89,25 @@ def _line(bought: Bought, need: Need, serve_on: date, prep_days: int, frozen_roa
         amount=wanted,
         cases=cases,
         case=case,
-        case_of=case_of,
-        left_over=cases * case - wanted,
+        case_of=str(row["case_of"]) if row is not None and cases else "",
+        left_over=cases * case + packs * bought.pack_size - wanted,
         order_by=_working_day(deliver_on - timedelta(days=lead)),
         deliver_on=deliver_on,
         receive_at_most_c=rule("receiving-41").limits["food_max_c"] if cold else None,
-        loose=not case_of and bought.pack in ("loose", "piece"),
+        packs=packs,
+        pack=bought.pack,
+        pack_size=bought.pack_size,
         each_kg=need.each_kg,
     )
+
+
+def _cases_and_packs(wanted: float, case: float, pack: float) -> tuple[int, int]:
+    """Whole cases, and packs for what is left of up to half a case."""
+    cases = int(wanted / case + 1e-9) if case else 0
+    rest = wanted - cases * case
+    if case and rest > LEAST_OF_A_CASE * case:
+        return cases + 1, 0
+    return cases, math.ceil(rest / pack - 1e-9)
 
 
 def _working_day(day: date) -> date:

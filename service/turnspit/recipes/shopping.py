@@ -96,9 +96,9 @@ def shopping_list(
 ) -> ShoppingList:
     """The ingredients of all `recipes` as one list in packs of that market.
 
-    `prices` gives what one pack costs by food key or item name (for what is sold loose: a kilogram). Nothing is lost:
-    a line that cannot be measured stands with its text. Raises Impossible for a price below zero, Unknown for a
-    market that is none.
+    `prices` gives what one pack costs by food key, item or any name of the food (for what is sold loose: a kilogram).
+    Nothing is lost: a line that cannot be measured stands with its text. Raises Impossible for a price below zero,
+    Unknown for a market that is none.
     """
     if market not in LOOSE_G:
         raise Unknown("market", market, tuple(LOOSE_G))
@@ -110,7 +110,8 @@ def shopping_list(
         for (key, measure), lines in groups.items()
     ]
     if prices is not None:
-        bought = [_priced(line, prices) for line in bought]
+        by_food = {food_key(name): price for name, price in prices.items()}  # "potatoes" is any potato
+        bought = [_priced(line, {**by_food, **prices}) for line in bought]
     by_aisle = {
         aisle: tuple(sorted((line for line in bought if line.aisle == aisle), key=lambda line: line.item))
         for aisle in (*_aisle_names(), OTHER)
@@ -178,6 +179,8 @@ def _bought(key: str, measure: str, lines: list[tuple[Recipe, Ingredient]], mark
         made = need.amount  # the roast gives them
     pack, size = _pack(need, market) if need else ("", 0.0)
     wanted = max(need.trimmed - made, 0.0) if need else 0.0
+    if need and need.measure == "piece":
+        wanted = math.ceil(wanted - 1e-9)
     packs = math.ceil(wanted / size - 1e-9) if size else 0
     return Bought(
         need=need,
@@ -189,7 +192,7 @@ def _bought(key: str, measure: str, lines: list[tuple[Recipe, Ingredient]], mark
         left_over=packs * size - wanted,
         made=min(made, need.trimmed) if need else 0.0,
         recipes=tuple(dict.fromkeys(recipe.name for recipe, _ in lines)),
-        lines=tuple(_line(ingredient) for _, ingredient in lines),
+        lines=tuple(_line(ingredient, market) for _, ingredient in lines),
         optional=all(ingredient.optional for _, ingredient in lines),
     )
 
@@ -285,9 +288,11 @@ def _priced(line: Bought, prices: Mapping[str, float]) -> Bought:
     return replace(line, cost=price * amount)
 
 
-def _line(ingredient: Ingredient) -> str:
-    """The line as it stands, its amount as it is now (a scaled recipe's text has the old one)."""
-    return write_ingredient(ingredient) if ingredient.read and ingredient.amount is not None else ingredient.text
+def _line(ingredient: Ingredient, market: Market) -> str:
+    """The line in the measures of the market, its amount as it is now (a scaled recipe's text has the old one)."""
+    return (
+        write_ingredient(ingredient, market) if ingredient.read and ingredient.amount is not None else ingredient.text
+    )
 
 
 def _display(key: str, ingredients: list[Ingredient]) -> str:

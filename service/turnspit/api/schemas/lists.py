@@ -75,7 +75,9 @@ class ListsBody(ReaderFields):
         default=None, description="What a pack costs by food; for what is sold loose, a kilogram."
     )
     serve_on: date | None = Field(default=None, description="Adds an order sheet with its days.")
-    prep_days: Whole = Field(default=1, ge=0, le=14)
+    prep_days: Whole | None = Field(
+        default=None, ge=0, le=14, description="Days of work before it; by default as early as a recipe begins."
+    )
     frozen_roast_kg: Number | None = Field(default=None, gt=0, le=100)
     avoid: list[Name] = Field(default_factory=list, max_length=20, description="Allergens a guest must avoid.")
 
@@ -221,6 +223,8 @@ class OrderGiven(Given):
     text: str
     item: str
     cases: int
+    packs: int = Field(description="Beside the cases, or in their place for less than half a case.")
+    left_over: float = Field(description="Beyond the need, in g, mL or pieces.")
     order_by: date
     deliver_on: date
     receive_at_most_c: float | None
@@ -232,6 +236,8 @@ class OrderGiven(Given):
             text=say(order_line(line), reader),
             item=line.item,
             cases=line.cases,
+            packs=line.packs,
+            left_over=round(line.left_over, 1),
             order_by=line.order_by,
             deliver_on=line.deliver_on,
             receive_at_most_c=line.receive_at_most_c,
@@ -271,7 +277,9 @@ def listed(
     cautions = [caution("allergens"), caution("raw-juices", "info")]
     order = None
     if body.serve_on is not None:
-        sheet = order_sheet(shopping, body.serve_on, prep_days=body.prep_days, frozen_roast_kg=body.frozen_roast_kg)
+        begun = max((step.days_before for dish in dishes for step in dish.steps), default=0)
+        days = max(begun, 1) if body.prep_days is None else body.prep_days
+        sheet = order_sheet(shopping, body.serve_on, prep_days=days, frozen_roast_kg=body.frozen_roast_kg)
         order = [OrderGiven.of(line, reader) for line in sheet.lines]
         cautions += sheet.cautions
     return ListsGiven(

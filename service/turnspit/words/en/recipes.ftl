@@ -89,10 +89,10 @@ recipes-amount-mass = { MASS($kg) }
 recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
 recipes-amount-pieces-of = { NUMBER($count, maximumFractionDigits: 1) } × { MASS($each_kg) }
-recipes-order = { $item }: { NUMBER($cases) } { $case_of } of { $size }
-recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } of { $size }, received at { TEMPERATURE($receive_c) } or below
-recipes-order-loose = { $item }: { $size }
-recipes-order-loose-cold = { $item }: { $size }, received at { TEMPERATURE($receive_c) } or below
+recipes-order = { $item }: { $ordered }
+recipes-order-cold = { $item }: { $ordered }, received at { TEMPERATURE($receive_c) } or below
+recipes-order-packs = { NUMBER($packs) } { $pack } of { $size }
+recipes-order-both = { $cases } and { $packs }
 recipes-at-once = { NUMBER($count) } × { $equipment } at once: { $recipes }
 recipes-day = { $days ->
     [0] On the day
@@ -188,8 +188,4 @@ recipes-case-case = { $count ->
 recipes-case-sack = { $count ->
     [one] sack
    *[other] sacks
-}
-recipes-case-pack = { $count ->
-    [one] pack
-   *[other] packs
 }

@@ -89,10 +89,10 @@ recipes-amount-mass = { MASS($kg) }
 recipes-amount-volume = { VOLUME($litres) }
 recipes-amount-pieces = { NUMBER($count, maximumFractionDigits: 1) }
 recipes-amount-pieces-of = { NUMBER($count, maximumFractionDigits: 1) } × { MASS($each_kg) }
-recipes-order = { $item }: { NUMBER($cases) } { $case_of } de { $size }
-recipes-order-cold = { $item }: { NUMBER($cases) } { $case_of } de { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
-recipes-order-loose = { $item }: { $size }
-recipes-order-loose-cold = { $item }: { $size }, se recibe a { TEMPERATURE($receive_c) } o menos
+recipes-order = { $item }: { $ordered }
+recipes-order-cold = { $item }: { $ordered }, se recibe a { TEMPERATURE($receive_c) } o menos
+recipes-order-packs = { NUMBER($packs) } { $pack } de { $size }
+recipes-order-both = { $cases } y { $packs }
 recipes-at-once = { NUMBER($count) } × { $equipment } a la vez: { $recipes }
 recipes-day = { $days ->
     [0] El mismo día
@@ -188,8 +188,4 @@ recipes-case-case = { $count ->
 recipes-case-sack = { $count ->
     [one] saco
    *[other] sacos
-}
-recipes-case-pack = { $count ->
-    [one] paquete
-   *[other] paquetes
 }
