@@ -23,7 +23,10 @@ from turnspit.asking.tokens import Number
 
 # What has a size, and what has a name. A name may be said by a part of it: `pork shoulder, i mean loin`.
 SIZES = ("<mass>", "<volume>", "<length>", "<temperature>", "<covers>", "<clock>", "<duration>", "<number>")
-_NAMES = ("<when_day>", "<roast>", "<place>", "<doneness>", "<state>", "<stuffed>", "<convection>", "<salt>")
+_NAMES = (
+    "<when_day>", "<roast>", "<place>", "<doneness>", "<state>", "<stuffed>", "<bone_in>", "<injected>",
+    "<convection>", "<salt>", "<factor>",
+)  # fmt: skip
 _VALUES = (*SIZES, *_NAMES)
 _UNITS = {"<mass_unit>": KG, "<volume_unit>": LITRES}
 CORRECTS = ("<repair>", "<second_thought>", "<denied>", "<wrong>")
