@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 
 import typer
 
-from turnspit_cli import logs, recipes, safety, verbs
+from turnspit_cli import lists, logs, recipes, safety, verbs
 
 REFUSED, FAULT = 2, 1
 
@@ -64,7 +64,7 @@ def serve(
 
 app.add_typer(recipes.recipe, name="recipe")
 app.add_typer(logs.log, name="log")
-for verb in (verbs.size, verbs.brine, verbs.convert, safety.check, safety.cool, safety.lethality):
+for verb in (verbs.size, lists.lists, verbs.brine, verbs.convert, safety.check, safety.cool, safety.lethality):
     app.command()(verb)
 
 

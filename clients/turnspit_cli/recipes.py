@@ -23,7 +23,7 @@ def show_recipe(
     """Print a recipe as clean text, or with --json as a schema.org Recipe."""
     from turnspit.recipes import write_json_ld, write_text
 
-    found = _recipe(source)
+    found = recipe_from(source)
     show(write_json_ld(found), as_json, lambda _: write_text(found, language=language).rstrip())
 
 
@@ -60,11 +60,12 @@ def scale_recipe(
     }
     body = request(ScaleBody, recipe_id=source, units=units, rules_off=rule_off or [], **given)
     led = "us" if units in ("us", None) else "metric"
-    scaled = ScaleGiven.of(body.scaled(_recipe(source)), reader(led, language), body)
+    scaled = ScaleGiven.of(body.scaled(recipe_from(source)), reader(led, language), body)
     show(scaled.model_dump(mode="json"), as_json, _told)
 
 
-def _recipe(source: str) -> Any:
+def recipe_from(source: str) -> Any:
+    """The recipe in a file, in the input (-), or the starter of that key. Raises Impossible for none."""
     from turnspit.errors import Impossible
     from turnspit.recipes import read_recipe, read_starter, starter_keys
 
