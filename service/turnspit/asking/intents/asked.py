@@ -54,6 +54,8 @@ def _carve(piece: Piece) -> bool:
         return not piece.has("<keep>")
     if piece.has("<when>") and piece.has("<carve>"):
         return not _carves_to_plan(piece)
+    if piece.has("<rest>") and piece.has("<how_long>") and not piece.has("<thaw>", "<cook>"):
+        return True
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
 
 
@@ -133,7 +135,8 @@ def _ready_to_roast(piece: Piece) -> bool:
         # "days in fridge frozen".
         return True
     roasts = piece.said("reading.temperature_c", "oven.temperature_c", "start_at") or _longer_than_usual(piece)
-    if roasts or not piece.has("<done>"):
+    ready = piece.has("<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves)
+    if roasts or not ready:
         return False
     frozen = piece.of_frozen or (piece.scene.before.get("roast.state") in _FROZEN and not piece.said("roast.state"))
     return frozen or (piece.has("<state>") and not piece.said("serve_at"))
@@ -170,6 +173,10 @@ def _when_done(piece: Piece) -> bool:
     if not (piece.has("<done>") or (piece.has("<when>") and ready)):
         return False
     start = piece.scene.values.get("start_at", "")
+    if not start and piece.said("roast.mass_kg") and piece.said("oven.temperature_c"):
+        # "chicken 1.6 kg at 190, done when": an order, where nothing is in the oven.
+        under_way = ("<temperature_read>", "<been_in>", "<started>", "<oven_left>", "<probe>", "<place>")
+        return not (piece.scene.has(*under_way) or piece.said("serve_at", "elapsed_h")) and piece.talk_of != "doneness"
     return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
 
 

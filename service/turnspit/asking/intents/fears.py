@@ -19,7 +19,16 @@ def safety(piece: Piece) -> bool:
 def _a_reading_is_judged(piece: Piece) -> bool | None:
     """`is 160 enough`, `can I serve it at 160`."""
     judged = piece.has("<can>") and (piece.has("<enough>", "<safe>", "<serve>") or piece.feeds)
-    return True if judged and piece.has("<temperature_read>") else None
+    pulls = any(item.words.startswith(("take it out", "take", "pull")) for item in piece.items)
+    return True if judged and piece.has("<temperature_read>") and not pulls else None
+
+
+def _served_so(piece: Piece) -> bool | None:
+    """`carved turkey, 4 hours in the cambro, reads 150, serve?`"""
+    last = piece.items[-1] if piece.items else None
+    serves = last is not None and last.get("<serve>") == "serve" and piece.is_asked
+    held = piece.has("<carve>", "<cooked>", "<hold>", "<vessel>")
+    return True if serves and held and piece.has("<temperature_read>") else None
 
 
 def _a_place_or_a_night_is_judged(piece: Piece) -> bool | None:
@@ -148,6 +157,7 @@ def _held_for_hours(piece: Piece) -> bool | None:
 _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _an_unsure_place_to_thaw,
     _a_reading_is_judged,
+    _served_so,
     _a_place_or_a_night_is_judged,
     _how_long_it_may_stand,
     _how_long_raw_meat_keeps,

@@ -182,6 +182,8 @@ def _target(scene: Scene, source: int | None) -> int | None:
                 "'a",
                 "<gas>",
                 "<and_in>",
+                "'does",
+                "'uses",
             )
             is not None
         ):
@@ -268,6 +270,7 @@ def _ends_name(item: Item) -> bool:
         for tag in (
             "<break>",
             "<only_have>",
+            "<recipe>",
             "<in>",
             "'in",
             "'to",

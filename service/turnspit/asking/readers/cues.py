@@ -125,13 +125,13 @@ def _hot(_: str) -> str:
     return "cooling"
 
 
-@grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in|<start>", gives="<started>", keeps=True)
+@grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in|inside|<start>", gives="<started>", keeps=True)
 def _i_put_in(*_: object) -> str:
     return "started"
 
 
 @grammar.rule(
-    f"if|when|should|do|can|could|must|once|would|will|shall i|we put|stick|pop <mass>? {_IT} in|<start>",
+    f"if|when|should|do|can|could|must|once|would|will|shall i|we put|stick|pop <mass>? {_IT} in|<in_for>|<start>",
     gives="<start>",
     keeps=True,
 )
@@ -140,7 +140,7 @@ def _if_i_put_in(*_: object) -> str:
 
 
 @grammar.rule(
-    f"put|putting|stick|pop|slide|get|shove|throw <mass>? {_IT} in|into",
+    f"put|putting|stick|pop|slide|get|shove|throw <mass>? {_IT} in|into|<in_for>",
     f"meto|meter|pongo <mass>? {_IT}",
     gives="<start>",
     keeps=True,
@@ -241,3 +241,8 @@ def _in_at() -> str:
 @grammar.rule("<fraction>|<part> <state>", gives="<state>")
 def _half_frozen(part: float | Number, _: str) -> str | None:
     return "part_frozen" if 0 < number(part).value < 1 else None
+
+
+@grammar.rule(f"loads|load|lots|lot|plenty|heaps|tons|piles of {_IT} left", gives="<leftovers>", keeps=True)
+def _lots_left(*_: object) -> str:
+    return "leftovers"

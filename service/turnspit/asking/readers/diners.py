@@ -17,6 +17,9 @@ def read(scene: Scene) -> None:
     more = [row for row in found if row[1].more]
     plain = [row for row in found if not row[1].sure and not row[1].more]
     for place, covers in (*sure, *plain):
+        if scene.items[place].words.endswith("eating") and place and scene.items[place - 1].words.endswith("at"):
+            # "done at 3 eating at 5".
+            continue
         counted = scene.after_is(place, "<mass>", "<roast>", "<generic>")
         if not covers.sure and counted is not None and "<how_big>" not in scene.items[counted]:
             # "brine for two 12 lb birds": for two birds, not for two people.

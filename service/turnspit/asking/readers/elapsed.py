@@ -68,6 +68,9 @@ def _out_from_to(scene: Scene) -> None:
 
 def _shifts(scene: Scene, place: int) -> bool:
     """`an hour later`, `push it back by 30 minutes`."""
+    if scene.has("<safe>", "<ok>", "<leftovers>", "<stock>"):
+        # "4 days later ok?".
+        return False
     later = scene.after_is(place, "<later>") or scene.before_is(place, "<later>")
     return later is not None or scene.before_is(place, "<shift>", "'by") is not None
 
@@ -88,7 +91,7 @@ def _sign(scene: Scene, place: int) -> float:
 def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
     """`dinner in 5 hours`: so long from now."""
     before = scene.before_is(place, "'in", "<within>", "'en") is not None
-    behind = scene.after_is(place, "'till", "'until", "'til", "'from", "'before", "'hasta") is not None
+    behind = scene.after_is(place, "'till", "'until", "'til", "'from", "'before", "'away", "'hasta") is not None
     if not (before or behind) or duration.unit not in ("h", "min"):
         return False
     near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)

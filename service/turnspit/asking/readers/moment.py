@@ -39,7 +39,7 @@ def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
     for place, _ in scene.find("<starts_now>"):
         scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
-    times_told = _without_now(scene, clocks(scene))
+    times_told = _without_for(scene, _without_now(scene, clocks(scene)))
     claims = _claims(scene, [place for place, _ in times_told])
     times = [_role(scene, place, clock, claims) for place, clock in times_told]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
@@ -74,6 +74,16 @@ def _without_now(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int,
         scene.hints["stood_h"] = round(hours, 2)
     scene.used.add(now[0])
     return [row for row in told if row != now]
+
+
+def _without_for(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int, Clock]]:
+    """`ready 4 sat 5pm`: a thumb's "for"."""
+    sure = any(not clock.is_open for _, clock in told)
+    return [
+        row
+        for row in told
+        if not (sure and "<number>" in scene.items[row[0]] and scene.after_is(row[0], "<when_day>") is not None)
+    ]
 
 
 def _is_now(scene: Scene, place: int) -> bool:
@@ -133,7 +143,7 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
         # "roast at 160 fan from 0930".
         role = _START
-    for_it = "<covers>" in scene.items[place] or scene.before_is(place, "<for>") is not None
+    for_it = "<covers>" in scene.items[place] or _is_for(scene, place)
     if role == _START and scene.has("<when>", "<plan>") and for_it:
         # "when does it go in for 7": seven is dinner.
         role = _SERVE

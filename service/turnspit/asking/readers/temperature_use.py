@@ -88,6 +88,17 @@ def _off_the_dial(scene: Scene, said: Said) -> Use | None:
 _MOST_OFF = 75
 
 
+def _of_an_age(scene: Scene, said: Said) -> Use | None:
+    """`grandad is 92`."""
+    return "nothing" if said.bare and scene.before_is(said.place, "<relatives>") is not None else None
+
+
+def _inside(scene: Scene, said: Said) -> Use | None:
+    """`only 120 inside`."""
+    inside = scene.after_is(said.place, "'inside", "'dentro") is not None
+    return "reading" if inside and said.bare and said.core_like else None
+
+
 def _of_the_water(scene: Scene, said: Said) -> Use | None:
     """`the water is 46 this morning`, `cooler, ice melted, 44 now`."""
     cold = 30 <= said.value <= 65 and said.bare
@@ -224,6 +235,13 @@ def _of_the_meat_too(scene: Scene, said: Said) -> Use | None:
 _HOT = 40
 
 
+def _short_of_the_wish(scene: Scene, said: Said) -> Use | None:
+    """`tengo la carne a 48 y la quiero a 55`: where the meat is, beside where it is to end."""
+    wished = scene.has("<target>") and not scene.has("<mass>", "<oven>", "<how_long>")
+    meat = scene.has("<roast>", "<generic>")
+    return "reading" if wished and meat and said.core_like and said.value <= READ_AT_MOST and _at(scene, said) else None
+
+
 def _roasted_low(scene: Scene, said: Said) -> Use | None:
     """`roast overnight at 200F`: an oven's, for something is roasted or started at it."""
     low = said.unit != "degC" and 170 <= said.value <= 250
@@ -321,6 +339,8 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
     _one_of_two,
     _off_the_dial,
+    _of_an_age,
+    _inside,
     _of_the_water,
     _of_the_oil,
     _of_mince,
@@ -338,6 +358,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _of_no_meat,
     _beside_a_place_or_probe,
     _of_the_meat_too,
+    _short_of_the_wish,
     _roasted_low,
     _held_at,
     _all_night_at,
