@@ -88,7 +88,7 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
     if found == "spoiled" and topic_of(enquiry.text, "smells_fine"):
         return "thawed_keeps" if topic_of(enquiry.text, "raw") else "keeping"
     if found == "cold_holding" and reading_c is not None and reading_c > NO_ROAST_C:
-        return "reading"
+        return "reading" if hours is None else "warm_holding"
     if found == "cold_holding" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
         return "left_out" if topic_of(enquiry.text, "stood_long") else "reheat" if _wished(enquiry) else found
     if found == "warm_holding" and enquiry.said("reading.place") in IN_THE_MEAT and hours is None:

@@ -9,11 +9,11 @@ from __future__ import annotations
 import re
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.answers.topics import named, topic_of
 from turnspit.asking.clean import clean
 
 COLD_TOPICS = ("cold_holding", "brine_temperature", "thaw_place", "receiving", "power_cut")
-HOT_TOPICS = ("reading", "target", "at_risk", "warm_holding", "interrupted", "pink", "reheat")
+HOT_TOPICS = ("reading", "target", "at_risk", "warm_holding", "interrupted", "pink", "reheat", "cooling")
 CELSIUS_TO_C = {"cold": 25.0, "hot": 82.0, "oven": 149.0}
 """Without a letter, a number up to this is Celsius: for cold things, for food that is hot, for an oven."""
 PLAUSIBLE_C = {"cold": (-10.0, 30.0), "hot": (25.0, 105.0), "oven": (50.0, 300.0)}
@@ -33,7 +33,7 @@ _ROASTED_AT = re.compile(
 )
 _FELL_TO = re.compile(r"\b(?:from|de) \d{2,3}\D{0,12}?\b(?:to|a) (\d{1,2})(?!\d)")
 CLOCK_TO, OVERNIGHT_H = 12.0, 6.0
-SLOW_C = 121.1
+SLOW_C, PINK_FROM_C = 121.1, 45.0
 UNTIL_THEN_K = 0.02
 """What took so long to get to a temperature was above it until then."""
 
@@ -50,13 +50,15 @@ def degrees_of(enquiry: Enquiry, topic: str) -> float | None:
     fell_to = _FELL_TO.search(line) if row == "cooling-measured" else None
     if fell_to is not None:
         return _celsius(float(fell_to.group(1)), "", "cold") + UNTIL_THEN_K
-    if said is not None or not (row or _served_at(enquiry)):
+    pink = named(enquiry.text, "safety") == "pink"
+    if said is not None or not (row or pink or _served_at(enquiry)):
         return said
     if topic == "thermometer":
         ice = bool(topic_of(enquiry.text, "in_ice_water"))
         return _only(line, "cold" if ice else "hot")
     kind = "cold" if topic in COLD_TOPICS else "hot" if topic in HOT_TOPICS else "oven" if topic == "oven" else ""
-    return _only(line, kind) if kind else None
+    c = _only(line, kind) if kind else None
+    return None if c is not None and pink and not row and c < PINK_FROM_C else c
 
 
 def oven_of(enquiry: Enquiry, hours: float | None) -> float | None:
@@ -110,11 +112,8 @@ def _only(line: str, kind: str) -> float | None:
 
 def _is_clock(line: str, found: re.Match[str]) -> bool:
     """Whether it is the hour of a clock: "since 9"."""
-    return (
-        not found.group(2)
-        and float(found.group(1).replace(",", ".")) <= CLOCK_TO
-        and bool(_HOUR_BEFORE.search(line[: found.start()]))
-    )
+    whole = found.group(1).isdigit() and not found.group(2)
+    return whole and float(found.group(1)) <= CLOCK_TO and bool(_HOUR_BEFORE.search(line[: found.start()]))
 
 
 def _celsius(number: float, letter: str, kind: str) -> float:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 
 from turnspit.asking.answers.answer import Enquiry
-from turnspit.asking.answers.topics import named
+from turnspit.asking.answers.topics import named, topic_of
 from turnspit.asking.clean import clean
 
-SHORTEST_H = 0.01
+SHORTEST_H, NIGHT_H = 0.01, 10.0
 _DAYS = (
     ("monday", "lunes"),
     ("tuesday", "martes"),
@@ -38,8 +38,13 @@ def hours_of(enquiry: Enquiry) -> float | None:
     if brined is not None:
         return brined
     line = clean(enquiry.line)
-    counted = _COUNTED.search(line) if named(enquiry.text, "dangers") in ON_THE_CLOCK else None
-    return _kept_h(line, enquiry.now.weekday()) if counted is None else float(counted.group(1).replace(",", "."))
+    if named(enquiry.text, "dangers") in ON_THE_CLOCK:
+        counted = _COUNTED.search(line)
+        if counted is not None:
+            return float(counted.group(1).replace(",", "."))
+        if topic_of(line, "overnight"):
+            return NIGHT_H
+    return _kept_h(line, enquiry.now.weekday())
 
 
 def _kept_h(line: str, today: int) -> float | None:

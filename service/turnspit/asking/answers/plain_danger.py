@@ -19,10 +19,12 @@ UNLESS = {
     "partial_cooking-two_days": "not_partial",
     "left_out-place": "not_left_out",
     "cross_contact-knife": "not_cross",
+    "cold_holding-reads": "not_fridge",
 }
 """Words that make no danger of a row, or of all rows of a topic."""
 NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
+LEAST_OVEN_C, COOLEST_ROASTING_C = 50.0, 104.0
 
 
 def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
@@ -37,7 +39,7 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
         or _frozen_and_stuffed(enquiry)
         or _stood_out(enquiry, intents)
         or _served_too_cool(enquiry)
-        or ("oven" if roasts_slowly(enquiry) else "")
+        or ("oven" if roasts_slowly(enquiry) or barely_warm_oven(enquiry) else "")
     )
 
 
@@ -76,6 +78,14 @@ def _served_too_cool(enquiry: Enquiry) -> str:
     from turnspit.asking.answers import safety  # loads the rooms that a question about cups does not need
 
     return "reading" if safety.stops(enquiry, "reading") else ""
+
+
+def barely_warm_oven(enquiry: Enquiry) -> bool:
+    """Whether something is roasted in an oven that no timetable reaches down to."""
+    oven_c, roast = enquiry.said("oven.temperature_c"), enquiry.said("roast.kind") or enquiry.said("roast.mass_kg")
+    if topic_of(enquiry.line, "holds_hot"):
+        return False
+    return oven_c is not None and roast is not None and LEAST_OVEN_C <= oven_c < COOLEST_ROASTING_C
 
 
 def _stuffing_is_late(enquiry: Enquiry) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any, get_args
 
@@ -13,6 +14,7 @@ from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import named, topic_of
 from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
+from turnspit.asking.clean import clean
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
 from turnspit.safety import Finding, SafetyQuestion, Topic, check_question
@@ -91,6 +93,13 @@ def _checked_as(enquiry: Enquiry, topic: str) -> str:
     return OWN_TOPICS.get(topic, topic)
 
 
+_OLD = re.compile(
+    r"\b(?:dad|mom|mum|mother|father|gran\w*|nan\w*|aunt|uncle|he|she|who|guest|abuel\w|madre|padre|suegr\w)\b[^.,]{0,20}?"
+    r"\b(?:is|turns|turned|tiene|de) (?:6[5-9]|[7-9]\d|10\d)\b"
+)
+"""A guest of 65 or more."""
+
+
 def stops(enquiry: Enquiry, topic: Topic) -> bool:
     """Whether the rules stop what is told, judged as that topic."""
     return check_question(_question(enquiry, topic), enquiry.kitchen)[0].severity == "stop"
@@ -124,7 +133,7 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         whole=bool(topic_of(text, "safety_whole")),
         convection=bool(said("oven.convection")),
         injected=bool(said("roast.injected")),
-        at_risk=bool(topic_of(text, "safety_at_risk")),
+        at_risk=bool(topic_of(text, "safety_at_risk") or _OLD.search(clean(text))),
     )
 
 
