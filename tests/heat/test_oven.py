@@ -31,7 +31,7 @@ def test_air_is_continuous_where_the_setting_changes() -> None:
     assert second.convection
     assert not first.convection
     assert off.set_c == ROOM_C
-    assert 90.0 < off.air_c(7200.0 + 1800.0) < 120.0
+    assert 45.0 < off.air_c(7200.0 + 1800.0) < 60.0
 
 
 def test_an_opening_cools_the_oven_and_it_recovers() -> None:

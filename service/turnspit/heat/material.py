@@ -46,26 +46,31 @@ class Material:
 
     def ice_share(self, temperature_c: Floats) -> Floats:
         """Share of the freezable water that is ice, 0 to 1."""
-        return np.maximum(0.0, 1.0 - self.freezing_c / np.minimum(temperature_c, self.freezing_c), dtype=float)
+        share = self.freezing_c / np.minimum(temperature_c, self.freezing_c)
+        return np.asarray(np.subtract(1.0, share, out=share) if np.ndim(share) else 1.0 - share)
 
     def enthalpy(self, temperature_c: Floats) -> Floats:
         """Volumetric enthalpy in J/m3 at `temperature_c`."""
         below: Floats = np.minimum(temperature_c - self.freezing_c, 0.0)
         above: Floats = np.maximum(temperature_c, self.freezing_c)
-        return self.capacity * above + self.frozen_capacity * below - self.latent * self.ice_share(temperature_c)
+        ice: Floats = self.latent * self.ice_share(temperature_c)
+        return self.capacity * above + self.frozen_capacity * below - ice
 
     def temperature_c(self, enthalpy: Floats) -> Floats:
         """The temperature that holds `enthalpy`: the inverse of `enthalpy`, in closed form."""
-        unfrozen: Floats = enthalpy / self.capacity
         if not self.has_ice(enthalpy):
-            return unfrozen
-        # below Tf: frozen_capacity T^2 - total T + latent Tf = 0 has one negative root, written without cancellation
-        depth: Floats = enthalpy - self.capacity * self.freezing_c
-        total: Floats = self.frozen_capacity * self.freezing_c + self.latent + np.minimum(depth, 0.0)
-        root: Floats = np.sqrt(total * total - 4.0 * self.frozen_capacity * self.latent * self.freezing_c)
-        warm: Floats = 2.0 * self.latent * self.freezing_c / np.where(total + root > 0.0, total + root, 1.0)
-        deep: Floats = (total - root) / (2.0 * self.frozen_capacity)
-        return np.where(depth >= 0.0, unfrozen, np.where(total > 0.0, warm, deep))
+            return np.asarray(enthalpy / self.capacity)
+        # below Tf: frozen_capacity T^2 - total T + latent Tf = 0 has one negative root; from Tf on it is Tf
+        depth: Floats = np.asarray(enthalpy - self.capacity * self.freezing_c)
+        total: Floats = np.minimum(depth, 0.0)
+        total += self.frozen_capacity * self.freezing_c + self.latent
+        root: Floats = total * total
+        root -= 4.0 * self.frozen_capacity * self.latent * self.freezing_c
+        total -= np.sqrt(root, out=root)
+        total /= 2.0 * self.frozen_capacity
+        above: Floats = np.maximum(depth, 0.0, out=depth)
+        above /= self.capacity
+        return np.add(total, above, out=total)
 
     def secant_capacity(self, temperature_c: Floats, enthalpy: Floats, step_k: float = 0.25) -> Floats:
         """Apparent capacity in J/(m3 K) over the next `step_k` of warming; the latent heat is inside it."""

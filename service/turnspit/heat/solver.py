@@ -186,7 +186,7 @@ def march(
     )
 
 
-ICE_SOLVES_MOST, ICE_TOLERANCE_K = 6, 0.05
+ICE_SOLVES_MOST, ICE_TOLERANCE_K = 6, 0.1
 """A step with ice is solved again until H and T agree to this, at most so many times."""
 
 ABSURD_C = -100.0, 400.0
