@@ -93,3 +93,14 @@ def test_a_pattern_may_say_what_must_not_come_next() -> None:
 
     assert "<count>" in grammar.reduce(line("6", "of", "birds"))[0].tags
     assert "<count>" not in grammar.reduce(line("6", "the", "lb"))[0].tags
+
+
+def test_a_pattern_may_say_what_must_stand_before() -> None:
+    grammar = Grammar("<clock>")
+
+    @grammar.rule("^half|past <number>")
+    def _clock(value: str) -> str:
+        return value
+
+    assert "<clock>" in grammar.reduce(line("past", "the", "6"))[2].tags
+    assert "<clock>" not in grammar.reduce(line("lb", "6"))[1].tags

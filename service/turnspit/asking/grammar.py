@@ -9,9 +9,9 @@ named by its pattern, which is written like the phrase it reads:
 
 A pattern is a row of elements: a bare word, `<tag>` for an item that carries the tag, `a|<b>` for either, and a `?`
 behind for one that may be missing. A `!` before the last one says what must not come next ("<number> of <them>
-!<people>"). Items tagged `soft` (articles, "about", "please") may stand between two elements. The function gets the
-values of the elements with a `<tag>` in their order (None for a missing one or a bare word) and gives a value, or
-None to pass.
+!<people>"), a `^` before the first one what must stand before ("^<meal> <number> <number>"). Items tagged `soft`
+(articles, "about", "please") may stand between two elements. The function gets the values of the elements with a
+`<tag>` in their order (None for a missing one or a bare word) and gives a value, or None to pass.
 Rules are tried in the order in which they are written: that order is the precedence, there is no other.
 
 Matching costs at most a constant (rules x pattern length) for each item, so a line is read in time linear in its
@@ -55,7 +55,7 @@ class Rule:
     """One phrase: its pattern, split into elements, and what it gives.
 
     `follows` are the tags of which one must come next for the rest to match; None where nothing must. None of
-    `unless` may come next behind it.
+    `unless` may come next behind it, one of `behind` must stand before it.
     """
 
     name: str
@@ -65,9 +65,12 @@ class Rule:
     keeps: bool = False
     follows: frozenset[str] | None = None
     unless: frozenset[str] = frozenset()
+    behind: frozenset[str] = frozenset()
 
     def match(self, items: list[Item], at: int) -> tuple[int, list[Any]] | None:
         """Where the match that starts at `at` ends, and the values of its tags; None without one."""
+        if self.behind and self.behind.isdisjoint(_coming(items, at, -1)):
+            return None
         found = _match(self.elements, 0, items, at, [])
         if found is None or (self.unless and not self.unless.isdisjoint(_coming(items, found[0] - 1))):
             return None
@@ -91,6 +94,7 @@ class Grammar:
         def add(action: AnyAction) -> AnyAction:
             for pattern in patterns:
                 row, _, barred = pattern.partition(" !")
+                led, row = row[1:].split(" ", 1) if row.startswith("^") else ("", row)
                 elements = tuple(_element(part) for part in row.split())
                 if elements[0][1]:
                     raise ValueError(f"{self.name} rule {pattern!r} starts with an element that may be missing")
@@ -102,6 +106,7 @@ class Grammar:
                     keeps,
                     _follows(elements),
                     frozenset(_element(barred)[0]) if barred else frozenset(),
+                    frozenset(_element(led)[0]) if led else frozenset(),
                 )
                 for start in elements[0][0]:
                     self._starts.setdefault(start, []).append(len(self.rules))
@@ -170,10 +175,11 @@ def _follows(elements: tuple[Element, ...]) -> frozenset[str] | None:
     return None
 
 
-def _coming(items: list[Item], at: int) -> set[str]:
-    """The tags of the next item, and of those behind it that may be reached over soft ones."""
+def _coming(items: list[Item], at: int, step: int = 1) -> set[str]:
+    """The tags of the next item, and of those that may be reached over soft ones; of those before with `step` -1."""
     tags: set[str] = set()
-    for item in items[at + 1 : at + 2 + _LONGEST_GAP]:
+    near = items[at + 1 : at + 2 + _LONGEST_GAP] if step > 0 else items[max(0, at - 1 - _LONGEST_GAP) : at][::-1]
+    for item in near:
         tags.update(item.tags)
         if "<soft>" not in item.tags:
             break

@@ -6,7 +6,7 @@ together. An oven is set in steps of 25 F and an hour told in quarters, so `at 3
 
 from __future__ import annotations
 
-from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.readers.clock import Clock, digits_clock, is_an_hour
 from turnspit.asking.readers.clock import clock as clock_of
 from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
@@ -19,6 +19,7 @@ _BESIDE = ("<meal>", "<serve>", "<start>", "<started>")
 _CUES = (*_BESIDE, "<at>", "'make", "'to", "'for", "'from", "<when_day>")
 # What is counted, measured or probed is no hour.
 _NO_HOUR = ("<place>", "<people>", "<mass_unit>", "<oven>", "<percent>", "<deg>", "<convection>")
+_SERVICE = ("'service", "'svc", "'seating", "'sitting")
 _SHIFTED = (
     "push",
     "pushed",
@@ -37,9 +38,8 @@ _FOUR_DIGITS = 1000
 # `20h`, written in one, behind a break or alone.
 _GLUED = 3
 _PARTS = frozenset((",", ".", "-", "/", "|", "finally", "finalmente", "rather", "mejor", "vers", "um"))
-_OVEN_STEP_F = 25
+_HOTTEST_F = 500
 _FEWEST_MINUTES = 5
-_QUARTER = 15
 
 
 def clocks(scene: Scene) -> list[tuple[int, Clock]]:
@@ -88,8 +88,9 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if cue is None:
         ahead = scene.after_is(place, *_BESIDE, *(("<when_day>",) if "." in said.digits else ()))
         probed = scene.before_is(place, "<place>", "<probe>", "<oven>") is not None
-        return clock if ahead is not None and not probed and _is_an_hour(said) else None
-    return clock if _told_as_an_hour(scene, cue, said) else None
+        return clock if ahead is not None and not probed and is_an_hour(said) else None
+    served = "'for" in scene.items[cue] and scene.after_is(place, *_SERVICE) is not None
+    return clock if served or _told_as_an_hour(scene, cue, said) else None
 
 
 def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
@@ -103,23 +104,16 @@ def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
         if any(tag in words for tag in _MEALS):
             return True
         shifted = words.words == "to" and (cue and scene.items[cue - 1].words in _SHIFTED)
-        return ("<start>" in words or bool(shifted)) and _is_an_hour(said)
-    if said.value >= _FOUR_DIGITS and said.digits.isdigit():
+        return ("<start>" in words or bool(shifted)) and is_an_hour(said)
+    if said.digits.isdigit() and (said.value >= _FOUR_DIGITS or (said.value > _HOTTEST_F and is_an_hour(said))):
         return True
     led = scene.before_is(cue, *_BESIDE, "<when_day>")
     if led is None:
         return False
     if "<when_day>" in scene.items[led] or "<start>" in scene.items[led]:
         # "tomorrow at 250" and "start at 350" are ovens.
-        return "." in said.digits or ("<start>" in scene.items[led] and _is_an_hour(said))
+        return "." in said.digits or ("<start>" in scene.items[led] and is_an_hour(said))
     return True
-
-
-def _is_an_hour(said: Number) -> bool:
-    """Whether hours and minutes written together are no oven setting: quarters of an hour, and no step of 25."""
-    if said.value >= _FOUR_DIGITS or "." in said.digits:
-        return True
-    return said.value % _OVEN_STEP_F != 0 and said.value % 100 % _QUARTER == 0
 
 
 def _counts(scene: Scene, place: int) -> bool:
@@ -135,7 +129,8 @@ def hour_of_day(scene: Scene, place: int) -> Clock | None:
         return None
     before = scene.before_is(place, "<meal>", "<serve>", "<at>", "<when_day>", "<oven>")
     at = before is not None and ("<oven>" not in scene.items[before] or scene.items[before].words.endswith(" at"))
-    told = at and item.words.endswith(" h")
+    at_the_hour = place > 0 and scene.items[place - 1].words in ("at", "@")
+    told = at and (item.words.endswith(" h") or at_the_hour)
     alone = item.end - item.start == _GLUED and (place == 0 or scene.items[place - 1].words in _PARTS)
     lasts = scene.has("<brine>", "<brined>", "<out>", "<been_in>", "<thaw>", "<how_long>")
     return Clock(int(duration.hours), 0, "", "24h") if told or (alone and not lasts) else None
@@ -148,4 +143,4 @@ def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:
     if not asked or covers.sure or covers.more:
         return None
     said = Number(float(covers.count), str(covers.count))
-    return digits_clock(said) if covers.count <= 12 or (covers.count > 99 and _is_an_hour(said)) else None
+    return digits_clock(said) if covers.count <= 12 or (covers.count > 99 and is_an_hour(said)) else None

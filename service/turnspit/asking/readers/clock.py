@@ -41,6 +41,9 @@ class Clock:
 
 
 grammar = Grammar("<clock>")
+_FOUR_DIGITS = 1000
+_OVEN_STEP_F = 25
+_QUARTER = 15
 
 
 def clock(hour: float, minute: float = 0, half: Half = "") -> Clock | None:
@@ -65,6 +68,13 @@ def digits_clock(said: Number, half: Half = "") -> Clock | None:
     if dot:
         return clock(int(whole or "0"), int(minutes), half) if len(minutes) == 2 and whole else None
     return clock(said.value, 0, half)
+
+
+def is_an_hour(said: Number) -> bool:
+    """Whether hours and minutes written together are no oven setting: quarters of an hour, and no step of 25."""
+    if said.value >= _FOUR_DIGITS or "." in said.digits:
+        return True
+    return said.value % _OVEN_STEP_F != 0 and said.value % 100 % _QUARTER == 0
 
 
 @grammar.rule("<part> past|<past>|<and_sign> <number> <ampm>?", gives="<clock>")
@@ -135,13 +145,20 @@ def _six_fifteen(hour: Number | float, minute: Number | float, half: Half | None
 
 
 @grammar.rule(
-    "at|by <number> <number> <ampm>? !<people>|<mass_unit>|<time_unit>|<deg>|<temperature_unit>", gives="<clock>"
+    "^<meal>|<serve>|<at>|<start>|<started> <number> <number> <ampm>? "
+    "!<people>|<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<roast>|<generic>",
+    gives="<clock>",
 )
 def _at_six_thirty(hour: Number | float, minute: Number | float, half: Half | None) -> Clock | None:
-    """`at 6 30`."""
+    """`at 6 30`, `dinner 6 30`."""
     said, past = number(hour), number(minute)
     apart = past.digits in ("00", "15", "30", "45") and said.digits and 1 <= said.value <= 12
     return clock(said.value, past.value, half or "") if apart else None
+
+
+@grammar.rule("<by_half> <number> <ampm>?", gives="<clock>")
+def _by_half_five(_: str, hour: Number | float, half: Half | None) -> Clock | None:
+    return _half_five(hour, half)
 
 
 @grammar.rule("half <number> <ampm>?", gives="<clock>")

@@ -60,13 +60,15 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
             return
         yield found
         at = found[0]
-        joined = False
+        joined = comma = False
         while at < len(items) and (items[at].words in _JOINS or "<soft>" in items[at]):
             if items[at].words in _SUMS:
                 return
             joined = joined or items[at].words in _JOINS
+            comma = items[at].words == ","
             at += 1
-        if not joined:
+        if not joined or (comma and at < len(items) and " of us" in items[at].words):
+            # "the in-laws, 6 of us" is who they are, "the in-laws and 4 of us" more.
             return
 
 
@@ -92,6 +94,8 @@ def _people(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
     if isinstance(covers, Covers):
         aged = items[at + 1].words in _AGES if at + 2 < len(items) and "<number>" in items[at + 2] else False
         return (at + (3 if aged else 1), covers, False) if covers.count and not covers.more else None
+    if "<feeds>" in item and item.words.endswith(" of") and at + 1 < len(items) and "<number>" in items[at + 1]:
+        return at + 2, Covers(int(number(items[at + 1].tags["<number>"]).value)), False
     many = 1
     if "<number>" in item or item.words in _BOTH:
         many = 2 if item.words in _BOTH else int(number(item.tags["<number>"]).value)

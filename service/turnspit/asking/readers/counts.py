@@ -43,6 +43,12 @@ def _six_times(how_many: Number | float, _: object) -> int | None:
     return count(how_many)
 
 
+@grammar.rule(f"<number> no .? {_ROAST}", gives="<count>", keeps=True)
+def _number_of(how_many: Number | float, _: object) -> int | None:
+    """`4 no. turkeys`."""
+    return count(how_many)
+
+
 @grammar.rule("<number> de|of|from <mass>", gives="<count>", keeps=True)
 def _two_of_five_kilos(how_many: Number | float, _: object) -> int | None:
     return count(how_many) if number(how_many).value > 1 else None

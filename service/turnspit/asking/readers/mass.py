@@ -11,7 +11,9 @@ from turnspit.asking.tokens import Number
 
 grammar = Grammar("<mass>")
 _THREE_DIGITS = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
-_NOT_GRAMS = "<deg>|<temperature_unit>|<c>|<convection>|<oven>|<people>|<time_unit>|<mass_unit>"
+_NOT_GRAMS = (
+    "<deg>|<temperature_unit>|<c>|<convection>|<oven>|people|guests|covers|pax|ppl|personas|<time_unit>|<mass_unit>"
+)
 _NOT_OUNCES = f"{_NOT_GRAMS}|<ampm>|<oclock>|<fraction>|x|-|to|or"
 
 
@@ -51,6 +53,12 @@ def _pounds_and_ounces(pounds: Number | float, ounces: Number | float) -> Measur
         return None
     lb = whole + rest / 16
     return Measure(lb, "lb", lb * KG["lb"])
+
+
+@grammar.rule("<number> lb|lbs <number> bird|turkey|chicken|goose|duck|capon|ham", gives="<mass>", keeps=True)
+def _pounds_and_ounces_of_one(pounds: Number | float, ounces: Number | float) -> Measure | None:
+    """`13 lb 4 bird`; "13 lb 4 birds" are four."""
+    return _pounds_and_ounces(pounds, ounces)
 
 
 @grammar.rule("<number> k", gives="<mass>")

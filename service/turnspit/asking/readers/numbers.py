@@ -13,6 +13,12 @@ def number(value: float | Number) -> Number:
     return value if isinstance(value, Number) else Number(float(value))
 
 
+@grammar.rule("( <number> )", gives="<number>")
+def _in_brackets(value: Number | float) -> Number:
+    """`(6) 18 lb birds`."""
+    return number(value)
+
+
 @grammar.rule("<number> -|and? <fraction>", "<number> and|y <fraction>", gives="<number>")
 def _whole_and_fraction(whole: Number | float, fraction: Number) -> Number | None:
     value = number(whole)

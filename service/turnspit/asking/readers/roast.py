@@ -219,7 +219,9 @@ def _count(scene: Scene) -> None:
             continue
         if noun is not None and scene.items[noun].words == "ribs" and _names_a_rib(scene, noun):
             continue
-        if noun is None or (said.value > 1 and said.digits and not is_plural(scene.items[noun].words)):
+        weighed = noun is not None and scene.after_is(noun, "<mass>") is not None
+        plural = noun is not None and (weighed or is_plural(scene.items[noun].words))
+        if noun is None or (said.value > 1 and said.digits and not plural):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)
 

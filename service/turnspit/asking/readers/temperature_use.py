@@ -226,6 +226,14 @@ def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     return "reading" if place and (said.value <= READ_AT_MOST or place[0] <= 2) else None
 
 
+def _of_the_same_place(scene: Scene, said: Said) -> Use | None:
+    """`breasts at 62 and 61`"""
+    at = scene.before_is(said.place, "<and_sign>")
+    if not at or "<number>" not in scene.items[at - 1] or not said.core_like or said.value > READ_AT_MOST:
+        return None
+    return "reading" if scene.nearest(at - 1, "<place>", reach=2) is not None else None
+
+
 def _of_the_meat_too(scene: Scene, said: Said) -> Use | None:
     """`dressing says 148, meat's 166`."""
     meat = scene.before_is(said.place, "<generic>") is not None and scene.has("<probe>", "<place>")
@@ -239,7 +247,9 @@ def _short_of_the_wish(scene: Scene, said: Said) -> Use | None:
     """`tengo la carne a 48 y la quiero a 55`: where the meat is, beside where it is to end."""
     wished = scene.has("<target>") and not scene.has("<mass>", "<oven>", "<how_long>")
     meat = scene.has("<roast>", "<generic>")
-    return "reading" if wished and meat and said.core_like and said.value <= READ_AT_MOST and _at(scene, said) else None
+    return (
+        "reading" if wished and meat and said.core_like and said.value <= READ_AT_MOST and _at(scene, said) else None
+    )
 
 
 def _roasted_low(scene: Scene, said: Said) -> Use | None:
@@ -357,6 +367,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_is_now,
     _of_no_meat,
     _beside_a_place_or_probe,
+    _of_the_same_place,
     _of_the_meat_too,
     _short_of_the_wish,
     _roasted_low,
