@@ -158,7 +158,11 @@ def _brine(piece: Piece) -> bool:
         return False
     if piece.has("<brine>"):
         return True
-    if piece.talk_of == "brine" and piece.has("<how_long>") and not piece.has("<cook>", "<roast>", "<keep>", "<thaw>"):
+    if (
+        piece.talk_of == "brine"
+        and piece.has("<how_long>")
+        and not piece.has("<cook>", "<roast>", "<keep>", "<thaw>")
+    ):
         # "how long in it".
         return True
     if piece.scene.has("<how_long>") and piece.follows("<brined>", "<roast>", "<generic>"):
@@ -176,7 +180,9 @@ def _when_done(piece: Piece) -> bool:
     if not start and piece.said("roast.mass_kg") and piece.said("oven.temperature_c"):
         # "chicken 1.6 kg at 190, done when": an order, where nothing is in the oven.
         under_way = ("<temperature_read>", "<been_in>", "<started>", "<oven_left>", "<probe>", "<place>")
-        return not (piece.scene.has(*under_way) or piece.said("serve_at", "elapsed_h")) and piece.talk_of != "doneness"
+        return (
+            not (piece.scene.has(*under_way) or piece.said("serve_at", "elapsed_h")) and piece.talk_of != "doneness"
+        )
     return start > piece.scene.now.isoformat() and not piece.scene.has("<temperature_read>", "<been_in>")
 
 

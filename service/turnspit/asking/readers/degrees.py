@@ -161,9 +161,12 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
     if not places:
         return [None] * len(readings)
     leads = places[0] < readings[0].place
-    beside = [scene.before_is(said.place, "<place>", "<turkey_place>") for said in readings]
+    beside = [_led_by(scene, said, places) for said in readings]
     if len(places) < len(readings) and any(place is not None for place in beside):
-        # "150 and the thigh 155": the thigh is the second one's.
+        # "150 and the thigh 155": the thigh is the second one's; "breasts 62 61 and 58" are all breasts.
+        for at in range(1, len(readings)):
+            if beside[at] is None and _goes_on(scene, readings[at - 1].place, readings[at].place):
+                beside[at] = beside[at - 1]
         return beside
     found: list[int | None] = []
     for said in readings:
@@ -172,3 +175,23 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
         choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
         found.append(choice[0] if choice else None)
     return found
+
+
+def _led_by(scene: Scene, said: Said, places: list[int]) -> int | None:
+    """The place that stands before a reading, with a word between at most: `thigh all over 74`."""
+    for far, at, item in scene.walk(said.place, -1):
+        if far > _A_WORD_BETWEEN or any(tag in item for tag in _PARTS_READINGS):
+            return None
+        if at in places:
+            return at
+    return None
+
+
+_A_WORD_BETWEEN = 2
+_PARTS_READINGS = ("<number>", "<temperature>", "<and_sign>", "<break>")
+
+
+def _goes_on(scene: Scene, one: int, other: int) -> bool:
+    """Whether nothing but commas and `and` stands between two readings."""
+    between = scene.items[one + 1 : other]
+    return all(item.words in (",", "/") or "<and_sign>" in item or "<soft>" in item for item in between)
