@@ -8,7 +8,6 @@ says what a cook wants who tells that.
 from __future__ import annotations
 
 from turnspit.asking.contract import Intent
-from turnspit.asking.grammar import Item
 from turnspit.asking.intents.asked import ASKED
 from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
 from turnspit.asking.intents.technique import technique
@@ -82,7 +81,8 @@ def _beside_scaling(scene: Scene) -> tuple[Intent, ...]:
         piece = Piece(scene, start, end)
         intent = next((name for name, test in ASKED if test(piece)), None)
         feared = intent != "safety" or piece.has("<danger>", "<out>")
-        if intent in _HAVE_THEIR_HOURS and feared and start and not piece.has("<scale>", "<factor>", "<recipe>", "<covers>"):
+        scales = not start or piece.has("<scale>", "<factor>", "<recipe>", "<covers>")
+        if intent in _HAVE_THEIR_HOURS and feared and not scales:
             found.append(intent)
     return tuple(dict.fromkeys(found))
 
@@ -143,31 +143,38 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
 _ENDS = ("<break>", "<and_sign>", "'and", "'y")
 
 
-def _asks(items: list[Item]) -> bool:
-    return any(tag in item for item in items for tag in (*QUESTION_WORDS, "<can>", "'how"))
-
-
 def _pieces(scene: Scene) -> list[tuple[int, int]]:
+    """Where each piece of the line starts and ends."""
     starts = [0]
+    said = set(scene.items[0].tags) if scene.items else set()
     for place, item in enumerate(scene.items):
         if not place:
             continue
-        before = scene.items[starts[-1] : place]
-        asked = _asks(before)
-        ended = (
-            any(tag in before[-1] for tag in _ENDS)
-            and before[-1].words not in "()"
-            and not any("'between" in one for one in before)
-        )
-        opens = any(tag in item.tags for tag in QUESTION_WORDS) and ("<plan>" in item or asked or ended)
-        # "brine it how long, roast it how long": a comma ends what asks.
-        opens = opens or (asked and ended)
-        if not opens and ("<can>" in item.tags or item.words in ("how", "what", "which", "should", "como", "que")):
-            opens = "<break>" in scene.items[place - 1].tags or scene.items[place - 1].words in ("and", "y")
-        if "<brined>" in item and item.words == "and brine":
-            # "thaw and brine" are two questions.
-            opens = any("<thaw>" in one for one in scene.items[starts[-1] : place])
-        numbered = item.words == ")" and "<number>" in scene.items[place - 1] and place > 1
-        if opens or numbered or item.words in (".", "?", "!", ";"):
+        if _begins(scene, place, said):
             starts.append(place)
+            said = set()
+        said.update(item.tags)
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]
+
+
+_ASKING = (*QUESTION_WORDS, "<can>", "'how")
+_OPEN_LATE = ("how", "what", "which", "should", "como", "que")
+
+
+def _begins(scene: Scene, place: int, said: set[str]) -> bool:
+    """Whether a piece begins at a place; `said` are the tags of the piece up to it."""
+    item, before = scene.items[place], scene.items[place - 1]
+    if item.words in (".", "?", "!", ";") or (item.words == ")" and "<number>" in before and place > 1):
+        return True
+    if "<brined>" in item and item.words == "and brine":
+        # "thaw and brine" are two questions.
+        return "<thaw>" in said
+    asked = not said.isdisjoint(_ASKING)
+    ended = any(tag in before for tag in _ENDS) and before.words not in "()" and "'between" not in said
+    if asked and ended:
+        # "brine it how long, roast it how long": a comma ends what asks.
+        return True
+    if any(tag in item.tags for tag in QUESTION_WORDS) and ("<plan>" in item or asked or ended):
+        return True
+    late = "<can>" in item.tags or item.words in _OPEN_LATE
+    return late and ("<break>" in before or before.words in ("and", "y"))

@@ -15,9 +15,11 @@ _OTHER_QUESTIONS = frozenset(_OTHER_TAGS.split())
 
 def read(scene: Scene) -> bool:
     """Put the `amount.*` values of the first part that is a whole conversion, where another part asks too."""
+    asks = [place for place, item in enumerate(scene.items) if not _OTHER_QUESTIONS.isdisjoint(item.tags)]
+    if not asks:
+        return False
     for start, end in _parts(scene):
-        rest = (*scene.items[:start], *scene.items[end:])
-        if not any(not _OTHER_QUESTIONS.isdisjoint(item.tags) for item in rest):
+        if all(start <= place < end for place in (asks[0], asks[-1])):
             continue
         part = Scene(scene.items[start:end], scene.now, scene.language, usual=scene.usual)
         if not amount.read(part) or not {"amount.value", "amount.target_unit"} <= part.values.keys():

@@ -53,7 +53,8 @@ _NEEDS = ("<takes>", "<need>", "<says>", "<recipe>")
 def _short(scene: Scene) -> bool:
     """`I have only 700 g potatoes`: the amount there is of one thing, or, where what is needed is said too, the part
     that it is of that."""
-    if not scene.has("<only_have>") or scene.has("<roast>", "<generic>", "<brine>", "<meal>", "<serve>"):
+    others = ("<roast>", "<generic>", "<brine>", "<vessel>", "<meal>", "<serve>")
+    if not scene.has("<only_have>") or scene.has(*others):
         return False
     there = next((at for at, _ in scene.find("<only_have>")), 0)
     measures = [(place, tag) for place, item in enumerate(scene.items) if (tag := _measure(item))]
