@@ -11,7 +11,8 @@ from typing import Literal
 
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
-from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core
+from turnspit.asking.readers.surroundings import surroundings
+from turnspit.asking.readers.temperature import Said, Temperature, plausible_core
 from turnspit.asking.readers.wished_end import too_hot_for_meat, wished_end
 from turnspit.asking.scene import Scene
 
@@ -76,16 +77,6 @@ def _one_of_two(scene: Scene, said: Said) -> Use | None:
     """`should I roast at 325 or 350`: neither is said."""
     both = scene.after_is(said.place, "'or", "'o"), scene.before_is(said.place, "'or", "'o")
     return "nothing" if said.bare and scene.has("<can>") and any(at is not None for at in both) else None
-
-
-def _off_the_dial(scene: Scene, said: Said) -> Use | None:
-    """`my oven runs 25 degrees cold`: how far the dial is off."""
-    off = scene.after_is(said.place, "<off_by>") is not None or scene.before_is(said.place, "<off_by>") is not None
-    return "nothing" if off and scene.has("<oven>") and said.value <= _MOST_OFF else None
-
-
-# No dial is further off, in either degrees.
-_MOST_OFF = 75
 
 
 def _of_an_age(scene: Scene, said: Said) -> Use | None:
@@ -179,33 +170,12 @@ def _held_in_heat(scene: Scene, said: Said) -> Use | None:
     return "oven" if scene.has("<oven>") else "reading"
 
 
+def _of_the_kitchen(scene: Scene, said: Said) -> Use | None:
+    return "nothing" if surroundings(scene, said) else None
+
+
 def _a_wished_end(scene: Scene, said: Said) -> Use | None:
     return wished_end(scene, said)
-
-
-# A refrigerator, a cellar, a porch in winter.
-_COLD_C = -30.0, 12.0
-_THAWS = ("frozen", "part_frozen")
-
-
-def _of_a_cold_place(scene: Scene, said: Said) -> Use | None:
-    """`frozen 20 lb, fridge at 38`, `thaw in a 3 degree fridge`: how cold the place is in which it thaws."""
-    low, high = _COLD_C
-    cold = low <= said.celsius(plausible_cold(said.value, scene.usual)) <= high
-    if not cold or scene.has("<safe>", "<ok>", "<out>", "<danger>"):
-        return None
-    thaws = scene.has("<thaw>") or any(item.get("<state>") in _THAWS for item in scene.items)
-    beside = scene.nearest(said.place, "<cold_place>", reach=2.5) is not None
-    return "nothing" if beside and (thaws or scene.before.get("roast.state") in _THAWS) else None
-
-
-def _of_the_weather(scene: Scene, said: Said) -> Use | None:
-    """`on the buffet, a 35 degree day`."""
-    near = scene.nearest(said.place, "<weather>", reach=1.5)
-    return "nothing" if near is not None and said.value <= _HOT_DAY else None
-
-
-_HOT_DAY = 120
 
 
 def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
@@ -348,7 +318,7 @@ def _degrees_by_their_height(scene: Scene, said: Said) -> Use | None:
 _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
     _one_of_two,
-    _off_the_dial,
+    _of_the_kitchen,
     _of_an_age,
     _inside,
     _of_the_water,
@@ -361,8 +331,6 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _slow_oven,
     _risen_in_the_rest,
     _a_wished_end,
-    _of_a_cold_place,
-    _of_the_weather,
     _beside_an_oven_word,
     _it_is_now,
     _of_no_meat,
