@@ -392,3 +392,16 @@ def test_every_kind_may_start_in_the_hottest_household_oven(kind: str) -> None:
     assert forecast.ready_min.p50 < median_min(replace(hot, oven=(OvenStep(0.0, 163.0),)))
     keys = {message.key for message in forecast.assumptions}
     assert keys & {"heat-oven-extrapolated", "heat-oven-extrapolated-one"}
+
+
+def test_nothing_loses_more_than_its_water() -> None:
+    parched = RoastCase(
+        "capon",
+        4.4,
+        state="frozen",
+        oven=(OvenStep(0.0, 257.0, True),),
+        target_c=90.0,
+        oven_vapour_pa=0.0,
+        members=16,
+    )
+    assert forecast_roast(parched).loss_fraction.p90 <= 0.65
