@@ -1,15 +1,18 @@
+import re
 from datetime import UTC, datetime
 
 import pytest
 
 from turnspit.recipes import (
     bought_line,
+    in_language,
     read_ingredient,
     read_starter,
     scale_recipe,
     shopping_list,
     starters,
     write_ingredient,
+    write_text,
 )
 from turnspit.recipes.spanish import spanish_food
 from turnspit.reference import table
@@ -57,3 +60,25 @@ def test_a_list_is_in_the_reader_s_language():
     assert any(line.startswith("caldo de pavo sin sal: ") for line in lines)
     english = [say(bought_line(line), Reader(READER.now)) for line in listed.lines]
     assert any(line.startswith("unsalted turkey stock: ") for line in english)
+
+
+def test_every_text_of_the_starters_is_there_in_spanish():
+    recipes = [starter.recipe for starter in starters()]
+    texts = {
+        text for one in recipes for text in (one.name, one.description, *(step.text for step in one.steps)) if text
+    }
+    assert [text for text in texts if in_language(text, "es") == text] == []
+    assert all(in_language(text, "en") == text for text in texts)
+
+
+def test_temperatures_are_the_same_in_both_languages():
+    for row in table("starter_texts_es"):
+        figures = [sorted(re.findall(r"\d+(?= °?[CF]\b)", row[language])) for language in ("en", "es")]
+        assert figures[0] == figures[1], row["en"]
+
+
+def test_a_recipe_of_ones_own_keeps_its_words():
+    text = write_text(read_starter("mashed-potatoes").recipe, language="es")
+    assert text.startswith("Puré de patatas")
+    assert "1. Pele las patatas" in text
+    assert in_language("Fry it.", "es") == "Fry it."

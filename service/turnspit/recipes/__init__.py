@@ -24,6 +24,7 @@ from turnspit.recipes.scaling import ScaledLine, ScaledRecipe, named_roast, scal
 from turnspit.recipes.scaling_rules import AppliedRule, scaling_rules
 from turnspit.recipes.shopping import Bought, Need, ShoppingList, shopping_list
 from turnspit.recipes.short import Shortage, shortage, shortage_in
+from turnspit.recipes.spanish import in_language, spanish_food
 from turnspit.recipes.starter import Starter, read_starter, starter_keys, starters
 from turnspit.recipes.text import write_text
 from turnspit.recipes.writing import write_ingredient, write_yield
@@ -63,6 +64,7 @@ __all__ = [
     "day_heading",
     "equipment_at_once",
     "equipment_line",
+    "in_language",
     "infer_region",
     "menu",
     "named_roast",
@@ -79,6 +81,7 @@ __all__ = [
     "shortage",
     "shortage_in",
     "size_roast",
+    "spanish_food",
     "starter_keys",
     "starters",
     "station_heading",

@@ -62,4 +62,4 @@ def _singular(noun: str) -> str:
         return noun
     if re.search(r"(?:x|ch|sh)es$", low):
         return noun[:-2]
-    return f"{noun[:-3]}y" if low.endswith("ies") else noun[:-1]
+    return f"{noun[:-3]}y" if low.endswith("ies") else noun[:-1] or noun

@@ -8,7 +8,7 @@ from turnspit.quantities.foods import is_liquid
 from turnspit.recipes.order import OrderLine
 from turnspit.recipes.prep import EquipmentNeed, PrepDay
 from turnspit.recipes.shopping import Bought, Measure
-from turnspit.recipes.spanish import spanish_food
+from turnspit.recipes.spanish import in_language, spanish_food
 
 
 def bought_line(bought: Bought) -> Message:
@@ -81,7 +81,15 @@ def aisle_heading(aisle: str) -> Message:
 
 def equipment_line(need: EquipmentNeed) -> Message:
     """How many of a thing at once, and for which recipes."""
-    return Message("recipes-at-once", count=need.count, equipment=need.equipment, recipes="; ".join(need.recipes))
+    said, spanish = (_users(need, language) for language in ("en", "es"))
+    thing = Message("recipes-food", said=need.equipment, es=in_language(need.equipment, "es"))
+    return Message(
+        "recipes-at-once", count=need.count, equipment=thing, recipes=Message("recipes-food", said=said, es=spanish)
+    )
+
+
+def _users(need: EquipmentNeed, language: str) -> str:
+    return "; ".join(in_language(name, language) for name in need.recipes)
 
 
 def _named(item: str) -> Message:

@@ -32,6 +32,11 @@ def in_spanish(ingredient: Ingredient) -> Ingredient:
     )
 
 
+def in_language(text: str, language: str) -> str:
+    """A text of the starter recipes (a name, a step, a thing in use) in that language; any other as it is."""
+    return _texts().get(text, text) if language == "es" else text
+
+
 @lru_cache(maxsize=4096)
 def spanish_food(item: str) -> str:
     """What an item is called in Spanish; the item itself where that is not known, or where it is Spanish already."""
@@ -57,7 +62,7 @@ def _said(words: str, food: str) -> str | None:
     found = _preparations().get(words.casefold())
     if found is None:
         return None
-    noun = food.split(maxsplit=1)[0]
+    noun = food.partition(" ")[0]
     plural = "s" if noun.endswith("s") else ""
     feminine = noun.removesuffix("s").endswith("a")
     return found.replace("*", ("a" if feminine else "o") + plural).replace("+", plural)
@@ -85,6 +90,11 @@ def _words(name: str) -> list[str]:
 @cache
 def _preparations() -> Mapping[str, str]:
     return {word: str(row["es"]) for row in table("preparation_words_es") for word in row.get("en", ())}
+
+
+@cache
+def _texts() -> Mapping[str, str]:
+    return {str(row["en"]): str(row["es"]) for row in table("starter_texts_es")}
 
 
 @cache

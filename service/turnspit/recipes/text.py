@@ -26,6 +26,7 @@ from turnspit.recipes.ingredients import read_ingredients
 from turnspit.recipes.items import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Step, Yield
 from turnspit.recipes.regions import RegionFound, infer_region
+from turnspit.recipes.spanish import in_language
 from turnspit.recipes.steps import read_step
 from turnspit.recipes.writing import write_ingredient, write_yield
 
@@ -79,11 +80,11 @@ def with_notes(recipe: Recipe, found: RegionFound, *, stated: bool) -> Recipe:
 def write_text(recipe: Recipe, system: System | None = None, language: str = "en") -> str:
     """The recipe as clean text that `read_text` reads back; headings and units in that language."""
     headings = {"en": ("Ingredients", "Method", "Notes"), "es": ("Ingredientes", "Preparación", "Notas")}[language]
-    lines = [recipe.name, ""]
+    lines = [in_language(recipe.name, language), ""]
     if recipe.makes is not None:
         lines += [write_yield(recipe.makes, language)]
     lines += [text for text in (_time_line(recipe, language),) if text]
-    lines += [recipe.description] if recipe.description else []
+    lines += [in_language(recipe.description, language)] if recipe.description else []
     lines += ["", headings[0]]
     section = ""
     for one in recipe.ingredients:
@@ -95,7 +96,7 @@ def write_text(recipe: Recipe, system: System | None = None, language: str = "en
     for number, step in enumerate(recipe.steps, 1):
         lines += [f"{step.section}:"] if step.section != section and step.section else []
         section = step.section
-        lines.append(f"{number}. {step.text}")
+        lines.append(f"{number}. {in_language(step.text, language)}")
     lines += ["", headings[2], *recipe.remarks] if recipe.remarks else []
     return "\n".join(lines) + "\n"
 

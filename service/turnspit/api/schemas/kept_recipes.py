@@ -9,7 +9,7 @@ from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, Given
 from turnspit.quantities import Amount, Region, write_amount
-from turnspit.recipes import Ingredient, Recipe, Step, allergens, write_json_ld, write_text, write_yield
+from turnspit.recipes import Ingredient, Recipe, Step, allergens, in_language, write_json_ld, write_text, write_yield
 from turnspit.words import Reader, say
 
 RECIPE_LIMIT = 500_000
@@ -49,7 +49,8 @@ class RecipeNamed(Given):
     def of(cls, recipe_id: str, recipe: Recipe, reader: Reader, *, starter: bool) -> Self:
         """In the reader's language."""
         makes = write_yield(recipe.makes, reader.language) if recipe.makes else ""
-        return cls(id=recipe_id, name=recipe.name, makes=makes, kind=recipe.kind, starter=starter)
+        name = in_language(recipe.name, reader.language)
+        return cls(id=recipe_id, name=name, makes=makes, kind=recipe.kind, starter=starter)
 
 
 class RecipesGiven(Given):
@@ -71,10 +72,10 @@ class StepGiven(Given):
     days_before: int
 
     @classmethod
-    def of(cls, step: Step) -> Self:
+    def of(cls, step: Step, language: str = "en") -> Self:
         """From the recipes room's."""
         return cls(
-            text=step.text,
+            text=in_language(step.text, language),
             section=step.section,
             minutes=step.minutes,
             temperatures_c=[round(c, 2) for c in step.temperatures_c],
@@ -181,10 +182,10 @@ class RecipeGiven(RecipeNamed):
         named = RecipeNamed.of(recipe_id, recipe, reader, starter=starter)
         return cls(
             **named.model_dump(),
-            description=recipe.description,
+            description=in_language(recipe.description, reader.language),
             region=recipe.region,
             ingredients=[IngredientGiven.of(one) for one in recipe.ingredients],
-            steps=[StepGiven.of(step) for step in recipe.steps],
+            steps=[StepGiven.of(step, reader.language) for step in recipe.steps],
             allergens=AllergenGiven.all_of(recipe),
             notes=[say(note, reader) for note in recipe.notes],
             source=recipe.source,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import date
 from typing import Any, Self
 
@@ -26,6 +26,7 @@ from turnspit.recipes import (
     day_heading,
     equipment_at_once,
     equipment_line,
+    in_language,
     order_line,
     order_sheet,
     prep_list,
@@ -119,7 +120,7 @@ class BoughtGiven(Given):
             pack=bought.pack,
             optional=bought.optional,
             cost=None if bought.cost is None else round(bought.cost, 2),
-            recipes=list(bought.recipes),
+            recipes=_named(bought.recipes, reader),
             lines=list(bought.lines),
         )
 
@@ -184,7 +185,7 @@ class PrepDayGiven(Given):
 
     @classmethod
     def of(cls, day: PrepDay, reader: Reader) -> Self:
-        """In the reader's words; a step keeps those of its recipe."""
+        """In the reader's words; a step of the cook's own recipe keeps those of its recipe."""
         return cls(
             days_before=day.days_before,
             heading=say(day_heading(day), reader),
@@ -193,7 +194,12 @@ class PrepDayGiven(Given):
                     station=station,
                     heading=say(station_heading(station), reader),
                     tasks=[
-                        TaskGiven(recipe=task.recipe, text=task.step.text, from_min=task.from_min, to_min=task.to_min)
+                        TaskGiven(
+                            recipe=in_language(task.recipe, reader.language),
+                            text=in_language(task.step.text, reader.language),
+                            from_min=task.from_min,
+                            to_min=task.to_min,
+                        )
                         for task in tasks
                     ],
                 )
@@ -214,7 +220,7 @@ class EquipmentGiven(Given):
     def of(cls, need: EquipmentNeed, reader: Reader) -> Self:
         """In the reader's words."""
         text = say(equipment_line(need), reader)
-        return cls(text=text, equipment=need.equipment, count=need.count, recipes=list(need.recipes))
+        return cls(text=text, equipment=need.equipment, count=need.count, recipes=_named(need.recipes, reader))
 
 
 class OrderGiven(Given):
@@ -294,6 +300,10 @@ def listed(
     )
 
 
+def _named(recipes: Iterable[str], reader: Reader) -> list[str]:
+    return [in_language(name, reader.language) for name in recipes]
+
+
 def _dishes(body: ListsBody, dishes: list[Recipe], kitchen: Kitchen | None, reader: Reader) -> list[DishGiven]:
     held: Mapping[str, list[str]] = {
         dish.name: [flag.allergen for flag in allergens(dish.ingredients)] for dish in dishes
@@ -301,7 +311,7 @@ def _dishes(body: ListsBody, dishes: list[Recipe], kitchen: Kitchen | None, read
     judged = {one.dish: one.finding for one in check_allergens(held, body.avoid, kitchen or "home")}
     return [
         DishGiven(
-            name=dish.name,
+            name=in_language(dish.name, reader.language),
             makes=write_yield(dish.makes, reader.language) if dish.makes else "",
             allergens=held[dish.name],
             grade=judged[dish.name].severity,

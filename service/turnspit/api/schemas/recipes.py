@@ -10,7 +10,16 @@ from pydantic import ConfigDict, Field, model_validator
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, ReaderFields, Whole
 from turnspit.api.schemas.kept_recipes import RECIPE_EXAMPLE, AllergenGiven, AmountGiven, RecipeText, StepGiven
 from turnspit.quantities import Region, System, pan, write_amount
-from turnspit.recipes import Recipe, ScaledLine, ScaledRecipe, scale_recipe, write_json_ld, write_text, write_yield
+from turnspit.recipes import (
+    Recipe,
+    ScaledLine,
+    ScaledRecipe,
+    in_language,
+    scale_recipe,
+    write_json_ld,
+    write_text,
+    write_yield,
+)
 from turnspit.recipes.writing import write_line_amount
 from turnspit.words import Reader, say
 from turnspit.words.reader import Units
@@ -134,11 +143,11 @@ class ScaleGiven(Given):
         return cls(
             factor=round(float(scaled.factor), 6),
             by=say(scaled.by, reader),
-            name=recipe.name,
+            name=in_language(recipe.name, reader.language),
             makes=write_yield(recipe.makes, reader.language) if recipe.makes else "",
             lines=[_line(line, reader, body) for line in scaled.lines],
-            steps=[step.text for step in recipe.steps],
-            method=[StepGiven.of(step) for step in recipe.steps],
+            steps=[in_language(step.text, reader.language) for step in recipe.steps],
+            method=[StepGiven.of(step, reader.language) for step in recipe.steps],
             rules=[
                 RuleGiven(
                     rule=rule.rule,
