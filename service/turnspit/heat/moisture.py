@@ -13,7 +13,7 @@ from turnspit.heat.solver import State
 DENSITY_KG_M3 = 1050.0
 SHRINK_C, SHRINK_WIDTH_K = 60.0, 5.0
 LOSS_MOST = 0.65
-"""Its water, after which there is nothing left to boil away; only a roast forgotten in the hottest fan oven comes near."""
+"""Its water: nothing is left to boil away. Only a roast forgotten in the hottest fan oven comes near."""
 EXPELLED = 0.35
 """Meat lets go of its juice as its proteins shrink: half of it by 60 C, in the end a third of the raw mass (after the
 water-holding curve of van der Sman 2007, from memory)."""
