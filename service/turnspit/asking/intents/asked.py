@@ -112,7 +112,7 @@ def _thaw(piece: Piece) -> bool:
         return True
     if piece.talk_of == "leftovers" and not piece.has("<thaw>"):
         return False
-    if piece.has("<freezer>") and piece.has("<when>", "<how_long>", "<done>"):
+    if piece.has("<freezer>") and (piece.has("<when>", "<how_long>", "<done>") or piece.ok_asked):
         return True
     if _ready_to_roast(piece):
         return True
@@ -154,6 +154,10 @@ def _days_of_the_frozen(piece: Piece) -> bool:
 
 
 def _brine(piece: Piece) -> bool:
+    first = next((item for item in piece.items if "<soft>" not in item and "<break>" not in item), None)
+    if first is not None and first.get("<brined>") is True and first.words.startswith("brine ") and piece.parted:
+        # "brine a 15 lb turkey and when do I put it in".
+        return True
     if not piece.asks and not piece.has("'or", "'o") and piece.said("serve_at", "start_at"):
         return False
     if piece.has("<brine>"):

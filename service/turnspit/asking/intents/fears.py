@@ -125,6 +125,12 @@ def _a_vessel_holds(piece: Piece) -> bool | None:
     return False if held and (piece.has("<brine>", "<brined>") or piece.said("brine.vessel_l")) else None
 
 
+def _out_of_the_freezer(piece: Piece) -> bool | None:
+    """`out of the freezer this morning, is it ok for tomorrow at 3`: whether it thaws in time."""
+    fears = piece.has("<danger>", "<out>", "<safe>")
+    return False if piece.has("<freezer>") and piece.said("serve_at") and not fears else None
+
+
 def _eaten_at_an_hour(piece: Piece) -> bool | None:
     """`can we eat at 4` asks of the hour."""
     asked = any("<safe>" in item and item.words.endswith("eat") for item in piece.items)
@@ -171,6 +177,7 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _hours_in_the_brine,
     _too_long_a_rest,
     _safely_thawed,
+    _out_of_the_freezer,
     _eaten_at_an_hour,
     _safe_or_ok,
     _something_kept_cold,

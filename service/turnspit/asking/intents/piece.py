@@ -60,6 +60,11 @@ class Piece:
         return False
 
     @property
+    def parted(self) -> bool:
+        """Whether "and" parts it from what comes next."""
+        return self.end < len(self.scene.items) and self.items[-1].words in ("and", "y", "then", "plus")
+
+    @property
     def feeds(self) -> bool:
         """Whether it asks, in plain words, if so much feeds so many."""
         return any("<feeds>" in item and item.words.startswith(_FEEDS) for item in self.items)

@@ -246,3 +246,8 @@ def _half_frozen(part: float | Number, _: str) -> str | None:
 @grammar.rule(f"loads|load|lots|lot|plenty|heaps|tons|piles of {_IT} left", gives="<leftovers>", keeps=True)
 def _lots_left(*_: object) -> str:
     return "leftovers"
+
+
+@grammar.rule(f"olvide|olvido|olvidamos sacar|sacarlo {_IT}? <freezer>", gives="<state>", keeps=True)
+def _forgotten_in_the_freezer(*_: object) -> str:
+    return "frozen"

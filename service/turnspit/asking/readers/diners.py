@@ -17,6 +17,9 @@ def read(scene: Scene) -> None:
     more = [row for row in found if row[1].more]
     plain = [row for row in found if not row[1].sure and not row[1].more]
     for place, covers in (*sure, *plain):
+        if any(scene.items[at].get("<danger>") == "allergens" for at in [scene.after_is(place, "<danger>")] if at):
+            # "4 people coming are celiac".
+            continue
         if scene.items[place].words.endswith("eating") and place and scene.items[place - 1].words.endswith("at"):
             # "done at 3 eating at 5".
             continue
