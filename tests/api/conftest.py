@@ -44,8 +44,8 @@ def portal() -> Iterator[BlockingPortal]:
 
 
 @contextmanager
-def opened(portal: BlockingPortal) -> Iterator[Api]:
-    settings = Settings(database_url="sqlite://", timezone="America/New_York")
+def opened(portal: BlockingPortal, **set_by: Any) -> Iterator[Api]:
+    settings = Settings(database_url="sqlite://", timezone="America/New_York", **set_by)
     app = create_app(settings, clock=lambda: NOW)
     yield Api(app, portal)
     app.state.service.store.close()
@@ -61,4 +61,11 @@ def api(portal: BlockingPortal) -> Iterator[Api]:
 def session_api(portal: BlockingPortal) -> Iterator[Api]:
     """One service for many examples of one test."""
     with opened(portal) as made:
+        yield made
+
+
+@pytest.fixture
+def wales_api(portal: BlockingPortal) -> Iterator[Api]:
+    """The service of a kitchen in Wales."""
+    with opened(portal, local_code="wales") as made:
         yield made

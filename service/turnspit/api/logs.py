@@ -62,7 +62,7 @@ def begin(service: Service, body: NewLogBody, reader: Reader) -> LogGiven:
     head = {
         "kind": body.kind,
         "item": body.item.strip(),
-        "kitchen": body.kitchen or service.settings.kitchen,
+        "kitchen": service.kitchen(body.kitchen),
         "interval_min": body.interval_min,
         "timezone": place,
     }

@@ -14,6 +14,7 @@ from fastapi import Request
 from turnspit.api.meters import Meters
 from turnspit.api.settings import Settings
 from turnspit.moment import moment
+from turnspit.reference import Kitchen
 from turnspit.storage import Store
 
 P = ParamSpec("P")
@@ -39,6 +40,11 @@ class Service:
     def now(self, at: datetime | str | None = None, timezone: str | None = None) -> datetime:
         """The asker's now; see `turnspit.moment`."""
         return moment(at, timezone, self.clock(), home=self.settings.timezone)
+
+    def kitchen(self, asked: Kitchen | None) -> Kitchen | None:
+        """By whose rules a request is judged: its own word, else the operator's; if licensed, by the local code."""
+        kitchen, place = asked or self.settings.kitchen, self.settings.local_code
+        return f"licensed_{place}" if kitchen == "licensed" and place else kitchen
 
     def oldest_talk(self) -> datetime:
         """Conversations last touched before this have expired."""

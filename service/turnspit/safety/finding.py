@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal, get_args
 
 from turnspit.message import Caution, Message, Severity
-from turnspit.reference import KITCHENS, Action, Kitchen, base_of, rule
+from turnspit.reference import KITCHENS, Action, Kitchen, base_of, rule, rules
 from turnspit.reference.rules import LIMIT_TOLERANCE
 
 Grade = Literal["ok", "info", "warn", "stop"]
@@ -95,4 +95,13 @@ def in_kitchen(check: Callable[[Kitchen], tuple[Finding, ...]], kitchen: Kitchen
 
 def local_codes(applied: Kitchen) -> Finding:
     """What ends every answer: whose rules were applied, and that local codes and licensed practice prevail."""
-    return finding(applied, "local-codes", "info", "go_on", Message(f"safety-kitchen-{base_of(applied)}"))
+    base = base_of(applied)
+    by = (
+        Message(f"safety-kitchen-{base}") if applied == base else Message("safety-kitchen-local", code=_code(applied))
+    )
+    return finding(applied, "local-codes", "info", "go_on", by)
+
+
+def _code(kitchen: Kitchen) -> str:
+    """The name of a local code, as its file has it."""
+    return rules(kitchen)[0].jurisdiction

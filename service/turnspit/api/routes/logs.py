@@ -65,11 +65,11 @@ async def show(log_id: str, request: Request, response: Response, service: Serve
 @router.post("/v1/labels", response_model=LabelsGiven)
 async def make_labels(body: LabelsBody, service: Served) -> LabelsGiven:
     """Labels for what is chilled: item, when it was made, the last day to use it, initials."""
-    return labelled(body, body.kitchen or service.settings.kitchen, service.now(body.now, body.timezone))
+    return labelled(body, service.kitchen(body.kitchen), service.now(body.now, body.timezone))
 
 
 @router.get("/v1/card", response_model=CardGiven)
 async def card(request: Request, service: Served, kitchen: Kitchen | None = None) -> CardGiven:
     """The one-page card for teaching staff."""
     reader = reader_for(request, service.now())
-    return CardGiven.of(staff_card(kitchen or service.settings.kitchen), reader)
+    return CardGiven.of(staff_card(service.kitchen(kitchen)), reader)

@@ -62,7 +62,7 @@ async def convert(body: ConvertBody, request: Request, service: Served) -> Conve
 async def check(body: CheckBody, request: Request, service: Served) -> CheckGiven:
     """What the published rules say to a question, a plan, a log or a cooling, and what to do now."""
     reader = reader_for(request, service.now(body.now, body.timezone), body.language, body.units, body.clock)
-    return await service.work(checked, body, body.kitchen or service.settings.kitchen, reader)
+    return await service.work(checked, body, service.kitchen(body.kitchen), reader)
 
 
 def _reader(request: Request, service: Service, body: ReaderFields) -> Reader:

@@ -9,6 +9,7 @@ from pydantic import ConfigDict, Field
 
 from turnspit.api.schemas.common import Body, Given, TimedFields
 from turnspit.api.schemas.safety import Kitchen, Word
+from turnspit.reference import Kitchen as CodeName
 from turnspit.safety import CardSection, Label, label
 from turnspit.words import Reader, say
 
@@ -85,7 +86,7 @@ class CardGiven(Given):
         )
 
 
-def labelled(body: LabelsBody, kitchen: Kitchen | None, now: datetime) -> LabelsGiven:
+def labelled(body: LabelsBody, kitchen: CodeName | None, now: datetime) -> LabelsGiven:
     """The labels; times without an offset are told in the zone of `now`. Raises what the safety room raises."""
     made = [
         label(part.item, _told(part.made_at or now, now), body.initials, kitchen, part.storage) for part in body.items

@@ -99,7 +99,7 @@ class LogGiven(Given):
     id: str
     kind: LogKind
     item: str
-    kitchen: Kitchen | None
+    kitchen: str | None = Field(description="`home`, `licensed`, or `licensed_` and the place of its local code.")
     interval_min: float
     timezone: str
     opened_at: datetime

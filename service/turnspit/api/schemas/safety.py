@@ -11,6 +11,7 @@ from pydantic import AwareDatetime, ConfigDict, Field, model_validator
 from turnspit.api.schemas.chills import ChillPart
 from turnspit.api.schemas.common import Body, Given, Number, Q, TimedFields, Whole, Yes
 from turnspit.api.schemas.lethality import LethalityBody, LethalityGiven
+from turnspit.reference import Kitchen as CodeName
 from turnspit.safety import (
     GRADES,
     CoolingPlan,
@@ -264,7 +265,7 @@ def _whole(depth_mm: float | None) -> float | None:
     return None if depth_mm is None else float(int(depth_mm))
 
 
-def checked(body: CheckBody, kitchen: Kitchen | None, reader: Reader) -> CheckGiven:
+def checked(body: CheckBody, kitchen: CodeName | None, reader: Reader) -> CheckGiven:
     """What the safety room finds, in the reader's words."""
 
     def told(findings: tuple[Finding, ...]) -> list[FindingGiven]:

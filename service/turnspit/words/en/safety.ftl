@@ -1,6 +1,7 @@
 # What a check saw, and what to do now.
 safety-kitchen-home = Judged by the federal consumer guidance (zone { TEMPERATURE(4.44) } to { TEMPERATURE(60) }). Local codes and licensed practice prevail.
 safety-kitchen-licensed = Judged by the FDA Food Code 2022 (zone { TEMPERATURE(5) } to { TEMPERATURE(57.22) }). Local codes and licensed practice prevail.
+safety-kitchen-local = Judged by { $code }, and by the FDA Food Code 2022 where that sets no limit. Licensed practice prevails.
 
 safety-do-go_on = Go on.
 safety-do-measure = Measure it with a thermometer.

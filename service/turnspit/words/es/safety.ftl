@@ -1,6 +1,7 @@
 # Lo que vio un control, y qué hacer ahora.
 safety-kitchen-home = Según la guía federal para el consumidor (zona de { TEMPERATURE(4.44) } a { TEMPERATURE(60) }). Las normas locales y la práctica con licencia prevalecen.
 safety-kitchen-licensed = Según el FDA Food Code 2022 (zona de { TEMPERATURE(5) } a { TEMPERATURE(57.22) }). Las normas locales y la práctica con licencia prevalecen.
+safety-kitchen-local = Según { $code }, y según el FDA Food Code 2022 donde aquella no fija un límite. La práctica con licencia prevalece.
 
 safety-do-go_on = Siga.
 safety-do-measure = Mídalo con un termómetro.
