@@ -43,6 +43,7 @@ class Field:
     like: str | Mapping[str, str] = ""
     told: str = ""
     unsaid: str = "form-any"
+    longest: int = 200
     called: tuple[str, ...] = ()
     known: Callable[[], Sequence[str]] = tuple
 
@@ -99,6 +100,9 @@ class Form:
         values: dict[str, Any] = {}
         problems: dict[str, Problem] = {}
         for each in self.fields:
+            if len(texts[each.name]) > each.longest:
+                problems[each.name] = Message("form-too-long", longest=each.longest)
+                continue
             try:
                 values[each.name] = _value(each, texts[each.name])
             except TurnspitError as error:

@@ -232,6 +232,7 @@ def test_a_probe_is_judged_at_its_altitude(server: str) -> None:
         ("size", {"covers": "14", "serve_on": "soon"}, "serve_on", "2026-11-26"),
         ("size", {"covers": "14", "kind": "mammoth"}, "kind", "“mammoth” is not known"),
         ("size", {"covers": "14", "largest": "16"}, "largest", "16 lb, 7 kg"),
+        ("brine", {"mass": f"1 a{' ' * 5000}b"}, "mass", "too long: at most 200"),
         ("brine", {"mass": "18"}, "mass", "Write it like 18 lb, 8 kg"),
         ("brine", {"mass": "900 lb"}, "mass", "is the most I can answer for"),
         ("brine", {"mass": "18 lb", "vessel": "5 lb"}, "vessel", "5 gal, 20 L"),
@@ -279,7 +280,11 @@ def test_what_cannot_be_is_told_beside_its_field_and_keeps_what_was_typed(
     else:
         assert not re.search(r"\b(is|the|write|above|cannot)\b", problem[1]), problem[1]
     for name, text in fields.items():
-        if text and name not in ("kind", "method", "to", "place", "topic", "moisture", "readings", "food", "degrees"):
+        if (
+            text
+            and len(text) < 200
+            and name not in ("kind", "method", "to", "place", "topic", "moisture", "readings", "food", "degrees")
+        ):
             assert f'name="{name}" value="{text}"' in response.text
 
 

@@ -62,6 +62,7 @@ def test_our_own_log_as_csv_is_taken_as_it_is_without_what_was_replaced() -> Non
         ("", "hold no reading"),
         ("hot", "hold no reading"),
         ("10 hot", "is no reading"),
+        (f"10{' ' * 300}66 C", "is no reading"),
         ("10 66", "has no degrees"),
         ("25:00 66 C", "has no time"),
         ("2026-13-01T10:00 66 C", "has no time"),

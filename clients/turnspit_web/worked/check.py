@@ -43,7 +43,7 @@ STOOD = ("counter", "outdoors", "car", "garage", "refrigerator", "breast", "thig
 KITCHEN = Field(
     "kitchen", kind="choice", options=("", "home", "licensed"), told="page-kitchen-", unsaid="page-kitchen-any"
 )
-LINE = Form("line", (Field("text", needed=True), KITCHEN))
+LINE = Form("line", (Field("text", needed=True, longest=2000), KITCHEN))
 """Both stand on one page; the form begins at the topic that a line was about."""
 FORM = Form(
     "check",

@@ -29,7 +29,7 @@ router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 FORM = Form(
     "lethality",
     (
-        Field("readings", kind="lines", needed=True, called=("core_c",)),
+        Field("readings", kind="lines", needed=True, longest=200_000, called=("core_c",)),
         CHOICE,
         Field("kind", kind="choice", options=KINDS, start="turkey", told="roast-", short=True),
         Field("mass", typed_kilograms, short=True, like="16 lb, 7 kg", called=("mass_kg",)),

@@ -18,6 +18,7 @@ from turnspit.safety.proof import Measured
 
 WAY_OUT = 'write a time and a temperature on each line, as "12:40 151 F breast"'
 DAY_MIN = 1440.0
+LONGEST_LINE = 200
 _TIME = r"\d{4}-\d\d-\d\d[T ]\d\d:\d\d\S*|\d{1,2}:\d\d(?::\d\d)?(?:\s*[ap]\.?\s?m\b\.?)?|\d+(?:[.,]\d+)?(?:\s*min\b)?"
 _DEGREES = r"-?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[CF]\b)?"
 _LINE = re.compile(rf"({_TIME})[\s,;|]+({_DEGREES})[\s,;|]*(.*)", re.IGNORECASE)
@@ -48,9 +49,9 @@ def read_measured(text: str, degrees: str = "") -> tuple[Measured, ...]:
 
 def _lines(lines: Sequence[str]) -> Iterator[tuple[str, str, str, str]]:
     for line in filter(None, lines):
-        found = _LINE.fullmatch(line)
+        found = _LINE.fullmatch(line) if len(line) <= LONGEST_LINE else None
         if found is None:
-            raise Impossible("readings", line, "is no reading", WAY_OUT)
+            raise Impossible("readings", line[:60], "is no reading", WAY_OUT)
         yield line, found[1], found[2], found[3].strip()
 
 

@@ -3,6 +3,7 @@ form-go = Work it out
 form-more = More
 form-any = not said
 form-worth = Worth knowing
+form-too-long = That is too long: at most { $longest } characters.
 form-needed = This must be said.
 form-unread = “{ $text }” cannot be read here. Write it like { $like }.
 form-unknown = “{ $text }” is not known. Known are: { $known }.

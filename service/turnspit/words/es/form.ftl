@@ -3,6 +3,7 @@ form-go = Calcular
 form-more = Más
 form-any = sin decir
 form-worth = Conviene saber
+form-too-long = Es demasiado largo: como mucho { $longest } letras.
 form-needed = Hay que decirlo.
 form-unread = Aquí no se entiende «{ $text }». Escríbalo como { $like }.
 form-unknown = No se conoce «{ $text }». Se conocen: { $known }.
