@@ -91,3 +91,16 @@ def test_nothing_loses_more_than_its_water() -> None:
         members=16,
     )
     assert forecast_roast(parched).loss_fraction.p90 <= 0.65
+
+
+def test_tied_round_is_later_lying_flat_sooner_and_each_is_told() -> None:
+    rib = RoastCase("beef_rib", 3.0, bone_in=False, target_c=57.0)
+    for case, form in ((rib, "joint"), (TURKEY, "bird")):
+        flat, untold, tied = (median_min(replace(case, tied=tied)) for tied in (False, None, True))
+        assert flat < untold < tied < 1.25 * flat
+        said = {message.key for message in forecast_roast(replace(case, tied=True, members=1)).assumptions}
+        assert f"heat-tied-{form}" in said
+    breasts = {forecast_roast(replace(TURKEY, tied=tied)).history_c["breast"][10, 0] for tied in (None, True)}
+    assert len(breasts) == 1
+    with pytest.raises(Impossible, match="tied"):
+        forecast_roast(replace(rib, tied="with string"))  # type: ignore[arg-type]

@@ -81,6 +81,7 @@ class RoastCase:
     is hot when the roast goes in. `openings_min`: the minutes at which the door is opened to look, `bastings_min`: to
     baste.
     `pan` is what it lies in or over: dark or enamelled, light and bright, glass, or any (not told, as in all charts).
+    `tied`: a joint tied round, a bird trussed, or neither; None where it is not told, as in all charts.
     `platter`: how it is carved after the rest, where that is asked.
     It rests on a board in the room, under loose foil, still wrapped in the foil or bag it was roasted in, or in a
     cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
@@ -108,6 +109,7 @@ class RoastCase:
     oven_vapour_pa: float = 5000.0
     pan: Pan = "any"
     platter: Platter | None = None
+    tied: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -128,8 +128,9 @@ def _check_kinds(case: RoastCase) -> None:
             check_real(name, getattr(case, name))
     for name in ("stuffed", "preheated"):
         check_yes(name, getattr(case, name))
-    if case.bone_in is not None:
-        check_yes("bone_in", case.bone_in)
+    for name in ("bone_in", "tied"):
+        if getattr(case, name) is not None:
+            check_yes(name, getattr(case, name))
     check_word("state", case.state, get_args(State))
     check_word("rest_place", case.rest_place, get_args(RestPlace))
     check_word("pan", case.pan, get_args(Pan))

@@ -139,7 +139,7 @@ def prepare(
     case: RoastCase, row: RoastRow, places: tuple[Station, ...], members: Members
 ) -> tuple[Body, State, Surroundings]:
     """The columns of every place (one after the other, each with all members), their start and their surroundings."""
-    radii, exponents = _shapes(case, places, members)
+    radii, exponents = _shapes(case, row, places, members)
     cells = CELLS if case.state == "thawed" and not case.stuffed else CELLS_FINE
     body = Body(radii * _length_factor(case, row), exponents, meat(row, members, len(places)), cells)
     start_c = _start_c(case, body, np.tile(members["start"], len(places)))
@@ -152,13 +152,26 @@ SAME_TIME = 0.59
 """Columns of radius R and exponent n take the same time when R grows as (1 + n)^0.59 (computed, 15 to 80 mm)."""
 
 
-def _shapes(case: RoastCase, places: tuple[Station, ...], members: Members) -> tuple[Floats, Floats]:
+TIED = 1.04
+"""Length of a joint tied round over one not told: at the same cross-section a round one takes a tenth longer than one
+1.3 times as wide as high, one that lies 1.6 times as wide 7 percent less; computed, not measured. Of a bird only the
+places that trussing lays against its body."""
+
+
+def _tied(case: RoastCase, row: RoastRow, place: Station) -> float:
+    if case.tied is None or (row.poultry and place.name in ("breast", "stuffing")):
+        return 1.0
+    return TIED if case.tied else 1.0 / TIED
+
+
+def _shapes(case: RoastCase, row: RoastRow, places: tuple[Station, ...], members: Members) -> tuple[Floats, Floats]:
     """Radius and exponent of every column; a member's shape changes both so that its time stays."""
     radii, exponents = [], []
     for place, own in zip(places, members["station"], strict=False):
         exponent = np.maximum(place.exponent + members["shape"], 0.0)
         rounder = ((1.0 + exponent) / (1.0 + place.exponent)) ** SAME_TIME
-        radii.append(place.radius_at(case.mass_kg) * members["size"] * own * rounder)
+        length_m = place.radius_at(case.mass_kg) * _tied(case, row, place)
+        radii.append(length_m * members["size"] * own * rounder)
         exponents.append(exponent)
     return np.concatenate(radii), np.concatenate(exponents)
 

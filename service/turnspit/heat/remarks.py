@@ -31,6 +31,9 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
         said.append(Message("heat-count", count=case.count, mass_kg=case.mass_kg))
     if case.count > household_pieces(case.mass_kg):
         said.append(Message("heat-count-crowded", count=household_pieces(case.mass_kg)))
+    if case.tied is not None:
+        form = "bird" if row.poultry else "joint"
+        said.append(Message(f"heat-{'tied' if case.tied else 'untied'}-{form}"))
     if case.pan != "any":
         said.append(Message(f"heat-pan-{case.pan}"))
     if case.stuffed:

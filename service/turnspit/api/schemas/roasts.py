@@ -30,6 +30,7 @@ class RoastBody(Body):
     state: State = "thawed"
     stuffed: Yes = False
     bone_in: Yes | None = None
+    tied: Yes | None = Field(default=None, description="A joint tied round, a bird trussed; by default not told.")
 
 
 class OvenStepBody(Body):
