@@ -73,6 +73,10 @@ def test_a_roast_stays_one_and_weighs_more():
     turkey = scaled.linear.ingredients[3]
     assert turkey.amount.value == 1
     assert turkey.kilograms() == pytest.approx(9.0, rel=1e-5)
+    assert [scaled.lines[3].text(system) for system in (None, "metric")] == [
+        "1 (19 3/4 lb) turkey",
+        "1 (9 kg) turkey",
+    ]
     assert scaled.linear.ingredients[0].litres() == pytest.approx(3.7854 * 9.0 / 6.3503, rel=1e-4)
 
 

@@ -8,22 +8,22 @@ from turnspit.quantities.foods import is_liquid
 from turnspit.recipes.order import OrderLine
 from turnspit.recipes.prep import EquipmentNeed, PrepDay
 from turnspit.recipes.shopping import Bought, Measure
-from turnspit.recipes.spanish import in_language, spanish_food
+from turnspit.recipes.spanish import food_message, in_language
 
 
 def bought_line(bought: Bought) -> Message:
     """One line of a shopping list: how many packs of what size, and what is left over."""
     need = bought.need
     if need is None:
-        return Message("recipes-buy-unmeasured", item=_named(bought.item), line=bought.lines[0])
-    values: dict[str, Value] = {"item": _named(bought.item), "packs": bought.packs}
+        return Message("recipes-buy-unmeasured", item=food_message(bought.item), line=bought.lines[0])
+    values: dict[str, Value] = {"item": food_message(bought.item), "packs": bought.packs}
     if not bought.packs:
         return Message(
-            "recipes-buy-made", item=_named(bought.item), amount=amount(need.trimmed, need.measure, need.item)
+            "recipes-buy-made", item=food_message(bought.item), amount=amount(need.trimmed, need.measure, need.item)
         )
     if bought.pack in ("loose", "piece"):
         weighed_or_counted = amount(bought.buy, need.measure, need.item, need.each_kg)
-        return Message("recipes-buy-loose", item=_named(bought.item), amount=weighed_or_counted)
+        return Message("recipes-buy-loose", item=food_message(bought.item), amount=weighed_or_counted)
     return Message(
         "recipes-buy-packs",
         **values,
@@ -40,7 +40,7 @@ def order_line(line: OrderLine) -> Message:
     ordered = parts[0] if len(parts) == 1 else Message("recipes-order-both", cases=parts[0], packs=parts[1])
     return Message(
         "recipes-order-cold" if cold else "recipes-order",
-        item=_named(line.item),
+        item=food_message(line.item),
         ordered=ordered,
         receive_c=line.receive_at_most_c or 0.0,
     )
@@ -90,11 +90,6 @@ def equipment_line(need: EquipmentNeed) -> Message:
 
 def _users(need: EquipmentNeed, language: str) -> str:
     return "; ".join(in_language(name, language) for name in need.recipes)
-
-
-def _named(item: str) -> Message:
-    """The recipe's own word, or what the food is called in the reader's language."""
-    return Message("recipes-food", said=item, es=spanish_food(item))
 
 
 def amount(value: float, measure: Measure, item: str, each_kg: float | None = None) -> Message:

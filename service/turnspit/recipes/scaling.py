@@ -16,6 +16,7 @@ from turnspit.recipes.items import ingredient_words
 from turnspit.recipes.recipe import Ingredient, Recipe, Yield
 from turnspit.recipes.scaling_rules import AppliedRule, apply_rules
 from turnspit.recipes.short import positive, shortage_in
+from turnspit.recipes.spanish import food_message
 from turnspit.recipes.writing import write_ingredient
 from turnspit.reference import caution
 
@@ -154,7 +155,7 @@ def _ratio(recipe: Recipe, name: str, value: object, pan_from: Pan | None) -> tu
         if name == "roast_kg":
             roast, kg = named_roast(recipe)
             return number / Fraction(kg), Message(
-                "recipes-by-roast", item=roast.item, from_kg=kg, to_kg=float(number)
+                "recipes-by-roast", item=food_message(roast.item), from_kg=kg, to_kg=float(number)
             )
         holds = float(number) * FILL
         made_l = total_litres(recipe)

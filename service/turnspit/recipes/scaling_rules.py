@@ -9,9 +9,10 @@ from fractions import Fraction
 from functools import cache, lru_cache
 
 from turnspit.errors import Unknown
-from turnspit.message import Message
+from turnspit.message import Message, Value
 from turnspit.quantities import Amount
 from turnspit.recipes.recipe import Ingredient, Recipe
+from turnspit.recipes.spanish import food_message
 from turnspit.reference import Row, table
 
 MOST_EVAPORATED = 0.5
@@ -154,9 +155,9 @@ def _in_parts(amount: Amount | None) -> bool:
     return amount is not None and not amount.unit and amount.usual.denominator != 1
 
 
-def _values(factor: Fraction, items: tuple[str, ...]) -> dict[str, str | float]:
+def _values(factor: Fraction, items: tuple[str, ...]) -> dict[str, Value]:
     return {
-        "items": ", ".join(dict.fromkeys(items)),
+        "items": food_message(*dict.fromkeys(items)),
         "factor": round(float(factor), 3),
         "batches": math.ceil(factor / 3),
         "time_factor": round(float(factor) ** (2 / 3), 2),

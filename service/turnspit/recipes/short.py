@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from turnspit.errors import Impossible
-from turnspit.message import Message
+from turnspit.message import Message, Value
 from turnspit.quantities import Amount, food_named, unit, write_amount
 from turnspit.quantities.units import unit_ratio
 from turnspit.recipes.recipe import Ingredient, Recipe
+from turnspit.recipes.spanish import food_message
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,15 @@ class Shortage:
 
     def message(self) -> Message:
         """What is to be said of it: 700 g of the 1.2 kg needed, and for how many whole servings that is."""
-        said = {"item": self.item, "have": self._written(self.have), "needed": self._written(self.needed)}
+        said: dict[str, Value] = {
+            "item": food_message(self.item),
+            "have": self._written(self.have),
+            "needed": self._written(self.needed),
+        }
+            "item": food_message(self.item),
+            "have": self._written(self.have),
+            "needed": self._written(self.needed),
+        }
         if self.servings is None or self.serves is None:
             return Message("recipes-by-short", factor=float(self.factor), **said)
         whole = math.floor(self.servings + Fraction(1, 20))

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from functools import cache, lru_cache
 
+from turnspit.message import Message
 from turnspit.recipes.food_keys import food_key
 from turnspit.recipes.recipe import Ingredient
 from turnspit.reference import Row, table
@@ -30,6 +31,11 @@ def in_spanish(ingredient: Ingredient) -> Ingredient:
         purpose=_uses().get(ingredient.purpose.casefold(), ingredient.purpose),
         alternatives=tuple(in_spanish(one) for one in ingredient.alternatives),
     )
+
+
+def food_message(*items: str) -> Message:
+    """The foods, a comma between them, in the reader's language."""
+    return Message("recipes-food", said=", ".join(items), es=", ".join(spanish_food(item) for item in items))
 
 
 def in_language(text: str, language: str) -> str:

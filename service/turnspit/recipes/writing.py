@@ -73,9 +73,9 @@ def _measure(amount: Amount, language: str, system: System | None = None) -> str
 
 
 def _each(amount: Amount, system: System | None, language: str) -> str:
-    """What each is: of a tin as its label says, of a bird in the system asked for."""
+    """What each is: of a tin as its label says, of a bird rounded, in the system asked for."""
     assert amount.each is not None
-    if system is None or (amount.unit and is_package(amount.unit)):
+    if amount.unit and is_package(amount.unit):
         return _as_printed(amount.each, language)
     return _measure(amount.each, language, system)
 
