@@ -15,8 +15,8 @@ heat-count-crowded = A household oven holds { $count ->
     [one] one such piece
    *[other] { $count } such pieces
 } with air between; for more, this counts on a larger oven with the power for it. Else use two ovens, or roast in turn.
-heat-tied-joint = Tied round it is as thick as it can be: some 7 percent longer than one of which that is not told. Computed from its shape, not measured.
-heat-untied-joint = Not tied it lies flatter: some 7 percent quicker than one of which that is not told. Computed from its shape, not measured.
+heat-tied-joint = Tied round it is as thick as it can be: some 5 percent longer than one of which that is not told. Computed from its shape, not measured.
+heat-untied-joint = Not tied it lies flatter: some 5 percent quicker than one of which that is not told. Computed from its shape, not measured.
 heat-tied-bird = Trussed, thigh and wing joint lie against the body and come later. Computed from the shape, not measured.
 heat-untied-bird = Not trussed, thigh and wing joint stand free and come sooner. Computed from the shape, not measured.
 heat-pan-dark = A dark pan warms the underside more than a bright one: a few percent sooner. That it is quicker is published, by how much is computed here.

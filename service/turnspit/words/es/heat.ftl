@@ -15,8 +15,8 @@ heat-count-crowded = En un horno doméstico { $count ->
     [one] cabe una pieza así
    *[other] caben { $count } piezas así
 } con aire alrededor; para más, se cuenta con un horno mayor y con potencia para ello. Si no, use dos hornos o ase por tandas.
-heat-tied-joint = Atada y redonda tiene el mayor grosor posible: cerca de un 7 por ciento más que si no se dice. Calculado por su forma, no medido.
-heat-untied-joint = Sin atar queda más plana: cerca de un 7 por ciento más rápida que si no se dice. Calculado por su forma, no medido.
+heat-tied-joint = Atada y redonda tiene el mayor grosor posible: cerca de un 5 por ciento más que si no se dice. Calculado por su forma, no medido.
+heat-untied-joint = Sin atar queda más plana: cerca de un 5 por ciento más rápida que si no se dice. Calculado por su forma, no medido.
 heat-tied-bird = Bridada, el muslo y la articulación del ala quedan pegados al cuerpo y tardan más. Calculado por la forma, no medido.
 heat-untied-bird = Sin bridar, el muslo y la articulación del ala quedan libres y llegan antes. Calculado por la forma, no medido.
 heat-pan-dark = Una fuente oscura calienta más la parte de abajo que una brillante: unos pocos puntos por ciento antes. Que es más rápida está publicado; cuánto, se calcula aquí.
