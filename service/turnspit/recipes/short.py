@@ -39,10 +39,6 @@ class Shortage:
             "have": self._written(self.have),
             "needed": self._written(self.needed),
         }
-            "item": food_message(self.item),
-            "have": self._written(self.have),
-            "needed": self._written(self.needed),
-        }
         if self.servings is None or self.serves is None:
             return Message("recipes-by-short", factor=float(self.factor), **said)
         whole = math.floor(self.servings + Fraction(1, 20))
