@@ -1,10 +1,11 @@
 import json
 import tomllib
 from datetime import UTC, datetime, timedelta
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from turnspit.errors import Impossible, OutOfRange, Unknown
@@ -116,7 +117,10 @@ def test_gaps_are_shown():
 @given(KINDS, READINGS, st.integers(0, 900), st.integers(1, 120))
 def test_a_gap_longer_than_the_interval_is_never_ok(kind, readings, now, interval):
     verdict = check_log(log_of(kind, readings), at(now), interval_min=interval)
-    if verdict.gaps:
+    minutes = sorted(minute for minute, _ in readings if minute <= now)
+    spans = [late - early for early, late in pairwise([*minutes, max([now, *minutes])])] if minutes else []
+    assert len(verdict.gaps) == sum(span > interval for span in spans)
+    if any(span > interval for span in spans):
         assert verdict.severity in ("warn", "stop")
 
 
@@ -151,6 +155,47 @@ def test_a_stop_survives_whatever_is_measured_later(kind, readings, more):
         assert {stop.rule for stop in verdict.open_stops} <= {
             stop.rule for stop in later.open_stops
         } or later.severity == "stop"
+
+
+ENTRIES = st.one_of(
+    st.tuples(st.just("reading"), st.floats(0, 90)),
+    st.tuples(st.just("correct"), st.floats(0, 90)),
+    st.tuples(st.just("act"), st.sampled_from(["cooked_on", "reheated", "chilled"])),
+)
+
+
+@given(KINDS, READINGS, st.lists(ENTRIES, max_size=6), st.sampled_from([None, "home", "licensed"]))
+@example("cooling", [(0, 60.0), (200, 40.0)], [("act", "reheated"), ("reading", 2.0)], "licensed")
+@example("hot_holding", [(0, 40.0), (300, 40.0)], [("correct", 70.0), ("act", "chilled")], "home")
+def test_a_stop_stays_open_until_the_action_that_answers_it(kind, readings, entries, kitchen):
+    """Whatever else is measured, corrected or done; only throwing away closes every one of them."""
+    log = log_of(kind, readings)
+    stops = {(stop.rule, stop.do) for stop in check_log(log, at(600), kitchen).open_stops}
+    done = set()
+    for minute, (what, value) in enumerate(entries, 601):
+        if what == "act":
+            log, done = log.act(value, at(minute), "CD"), done | {value}
+        elif what == "correct":
+            log = log.correct(len(readings), value, "CD", at(minute))
+        else:
+            log = log.reading(at(minute), value, "CD")
+    still = {(stop.rule, stop.do) for stop in check_log(log, at(610), kitchen).open_stops}
+    answered = {(rule, do) for rule, do in stops if do in ("cook_on", "measure") and "cooked_on" in done}
+    assert stops - answered <= still
+    assert not check_log(log.act("discarded", at(611), "CD"), at(612), kitchen).open_stops
+
+
+@given(KINDS, st.lists(st.tuples(st.integers(0, 600), st.integers(320, 1940)), min_size=1, max_size=8,
+                       unique_by=lambda reading: reading[0]))  # fmt: skip
+def test_the_unit_of_the_readings_does_not_matter(kind, tenths_f):
+    """Readings in tenths of a degree F are judged alike when they are kept in C to two decimals."""
+    exact = [(minute, (tenths / 10 - 32) / 1.8) for minute, tenths in tenths_f]
+    kept = [(minute, round(core_c, 2)) for minute, core_c in exact]
+    one, other = (check_log(log_of(kind, readings), at(700)) for readings in (exact, kept))
+    assert (one.severity, [each.rule for each in one.findings]) == (
+        other.severity,
+        [each.rule for each in other.findings],
+    )
 
 
 def test_who_and_when_are_needed():

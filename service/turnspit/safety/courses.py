@@ -87,18 +87,28 @@ def cooling_course(course: Course, kitchen: Kitchen) -> tuple[Finding, ...]:
     """The two stages, counted from the last of the hot readings it begins with.
 
     The Food Code's limits hold at home too: the consumer guidance prints none. A food first measured below 57 C has
-    an unknown start, taken as that reading.
+    an unknown start, taken as that reading. Hot readings farther apart than the first stage may take do not prove
+    that it stayed hot between them.
     """
     hot_c, middle_c, cold_c, first_h, total_h = (
         limit(TWO_STAGE, name, kitchen) for name in ("from_c", "middle_c", "cold_c", "first_max_h", "total_max_h")
     )
-    hot = tuple(takewhile(lambda point: reaches(point.core_c, hot_c), course.points))
+    hot = _hot_before_cooling(course.points, hot_c, first_h)
     start = hot[-1].at if hot else course.since or course.points[0].at
     later = [point for point in course.points if point.at >= start]
     unknown = () if hot or course.since else ("start",)
     stages = (Stage("middle", middle_c, first_h), Stage("cold", cold_c, total_h))
     found = [replace(_stage(kitchen, stage, start, later, course.now), unknown=unknown) for stage in stages]
     return (*found, *_rewarmed(course, kitchen, later, cold_c))
+
+
+def _hot_before_cooling(points: Sequence[Point], hot_c: float, longest_h: float) -> tuple[Point, ...]:
+    """The hot readings a cooling begins with, as far as they follow one another within so many hours."""
+    hot = tuple(takewhile(lambda point: reaches(point.core_c, hot_c), points))
+    apart = next(
+        (n for n, (one, other) in enumerate(pairwise(hot), 1) if _hours(one.at, other.at) > longest_h), len(hot)
+    )
+    return hot[:apart]
 
 
 def _stage(kitchen: Kitchen, stage: Stage, start: datetime, later: Sequence[Point], now: datetime) -> Finding:
