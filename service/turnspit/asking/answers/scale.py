@@ -123,9 +123,10 @@ def _scaled_recipe(enquiry: Enquiry, scaled: ScaledRecipe, factor: float) -> Ans
     system = reader.units if enquiry.said("units") else None
     written = [line.text(system, reader.language) for line in scaled.lines]
     rules = tuple(rule.message for rule in scaled.rules if rule.on)
+    short = (scaled.by,) if scaled.by.key.startswith("recipes-by-short") else ()
     return Answer(
         headline=_recipe_headline(scaled),
-        lines=(*(Message("asking-line", text=text) for text in written), *rules, *scaled.notes),
+        lines=(*short, *(Message("asking-line", text=text) for text in written), *rules, *scaled.notes),
         reasons=(Message("asking-why-scale"), *sources_line([rule.source for rule in scaled.rules])),
         cautions=scaled.cautions,
         next=(Message("asking-next-half"), Message("asking-next-double"), Message("asking-next-why")),
@@ -134,8 +135,11 @@ def _scaled_recipe(enquiry: Enquiry, scaled: ScaledRecipe, factor: float) -> Ans
 
 
 def _recipe_headline(scaled: ScaledRecipe) -> Message:
-    makes = scaled.recipe.makes
-    said: dict[str, Any] = {"name": scaled.recipe.name, "factor": float(scaled.factor)}
+    from turnspit.recipes import in_language
+
+    makes, name = scaled.recipe.makes, scaled.recipe.name
+    named = Message("recipes-food", said=name, es=in_language(name, "es"))
+    said: dict[str, Any] = {"name": named, "factor": float(scaled.factor)}
     if makes is None or makes.unit != "serving":
         return Message("asking-scale-recipe", **said)
     return Message("asking-scale-recipe-servings", servings=float(makes.usual), **said)
