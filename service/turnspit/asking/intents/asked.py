@@ -54,6 +54,11 @@ def _carve(piece: Piece) -> bool:
         return not piece.has("<keep>")
     if piece.has("<when>") and piece.has("<carve>"):
         return not _carves_to_plan(piece)
+    if piece.said("reading.place") and not piece.asks:
+        # "thigh 168, breast 159, resting already".
+        return False
+    if piece.has("<carve>") and piece.has("'how"):
+        return True
     if piece.has("<rest>") and piece.has("<how_long>") and not piece.has("<thaw>", "<cook>"):
         return True
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
@@ -61,6 +66,9 @@ def _carve(piece: Piece) -> bool:
 
 def _leftovers(piece: Piece) -> bool:
     if piece.has("<yield>") or (piece.has("<stock>") and piece.has("<carve>")):
+        return False
+    if piece.danger == "cooling" and piece.said("elapsed_h") and piece.ok_asked:
+        # "turkey stock, cooling for 5 hours, still 80 F, ok?"
         return False
     if piece.has("<stock>", "<reheat>"):
         # "3 bones, 7 lb, serving 19:30" is a rib roast.
