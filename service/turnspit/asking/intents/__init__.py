@@ -51,6 +51,10 @@ def _intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     whole = Piece(scene, 0, len(scene.items))
     if found:
         settled = _settled(found, whole)
+        plans = whole.said("serve_at") and whole.said("roast.mass_kg")
+        if [name for name, _ in settled] == ["carve"] and settled[0][1].start and plans:
+            # "dinner at 6, 14 lb, and how do I carve it after".
+            settled = [("plan", Piece(scene, 0, settled[0][1].start)), *settled]
         scene.hints["pieces"] = [(name, piece.start, piece.end) for name, piece in settled]
         return tuple(name for name, _ in settled)
     if scene.hints.get("technique") and not whole.said("serve_at", "reading.temperature_c"):

@@ -126,6 +126,11 @@ def _put_bare_degrees(scene: Scene, target: int) -> bool:
     if wanted not in _OTHER_DEGREES or len(numbers) != 1 or scene.has(*_OF_A_DINNER):
         return False
     place, item = numbers[0]
+    units = [at for at, one in enumerate(scene.items) if "<temperature_unit>" in one]
+    if len(units) == 2:
+        # "recipe is in fahrenheit, 325, my oven is celsius": the nearer one is the number's.
+        target = max(units, key=lambda at: abs(at - place))
+        wanted = target_unit(scene.items[target])
     other = _OTHER_DEGREES[wanted] or plausible_oven(item.tags["<number>"].value, scene.usual)[0]
     scene.put("amount.value", _number(item.tags["<number>"]), "amount: value", place)
     scene.put("amount.unit", other, "amount: the other degrees", place)

@@ -41,7 +41,8 @@ def read(scene: Scene) -> None:
 
 
 def _of_a_stuff(scene: Scene, place: int) -> bool:
-    return scene.after_is(place, "<salt>", "<ingredient>") is not None
+    of = scene.after_is(place, "'of", "'de")
+    return scene.after_is(place if of is None else of, "<salt>", "<ingredient>") is not None
 
 
 def _of_the_brine(scene: Scene, place: int) -> bool:

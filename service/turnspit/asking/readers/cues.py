@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.covers import FromTo
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
@@ -42,8 +43,8 @@ def _hace_calor(_: object) -> str:
 
 
 @grammar.rule("<from_to> <deg>? in|within|en <duration>", gives="<danger>", keeps=True)
-def _cooled_in(*_: object) -> str:
-    return "cooling"
+def _cooled_in(span: FromTo, *_: object) -> str | None:
+    return "cooling" if span.low > span.high else None
 
 
 @grammar.rule("<oven_left> of <freezer>", gives="<thaw>")

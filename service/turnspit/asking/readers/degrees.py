@@ -74,9 +74,16 @@ def _cooled(scene: Scene) -> None:
             scene.put("reading.temperature_c", round(celsius, 2), "reading: cooled to", place, keep=True)
             item.tags.setdefault("<danger>", "cooling")
             scene.tags.add("<danger>")
+        elif scene.has("<place>", "<probe>") and _COOLEST_ROAST <= span.low < span.high <= _HOTTEST_ROAST:
+            # "jumped from 140 to 155, breast".
+            celsius = Temperature(span.high, plausible_core(span.high)).celsius
+            scene.put("reading.temperature_c", round(celsius, 2), "reading: risen to", place, keep=True)
+            for at, found in scene.find("<place>"):
+                scene.put("reading.place", found.tags["<place>"], "reading: its place", at)
 
 
 _HOT_C, _BOILING_C = 55, 100
+_COOLEST_ROAST, _HOTTEST_ROAST = 30, 212
 
 
 def _put_oven(scene: Scene, said: Said) -> None:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from turnspit.asking.readers.bare_clock import clocks
-from turnspit.asking.readers.clock import Clock
+from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
 from turnspit.asking.scene import Scene
 
@@ -43,6 +43,11 @@ def read(scene: Scene) -> None:
     claims = _claims(scene, [place for place, _ in times_told])
     times = [_role(scene, place, clock, claims) for place, clock in times_told]
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
+    if times:
+        # "bought 2 days ago, dinner at 6": that day is not of the dinner.
+        days = [
+            (place, day) for place, day in days if "<duration>" not in scene.items[place] or _is_coming(scene, day)
+        ]
     ranked = sorted(
         times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
     )
@@ -58,9 +63,14 @@ def read(scene: Scene) -> None:
         scene.hints["day_half"] = days[0][1].half
 
 
+def _is_coming(scene: Scene, day: Day) -> bool:
+    on = day.on(scene.now.date())
+    return on is None or on >= scene.now.date()
+
+
 def _without_now(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int, Clock]]:
     """The times without that of the clock itself: `on the stove since 9, it's 1 now`; it ends what began then."""
-    now = next(((place, clock) for place, clock in told if _is_now(scene, place)), None)
+    now = next(((place, clock) for place, clock in [*told, *_bare(scene)] if _is_now(scene, place)), None)
     if now is None or (
         len(told) == 1 and not scene.has("<started>", "<out>", "<been_in>", "<temperature_read>", "<danger>")
     ):
@@ -84,6 +94,12 @@ def _without_for(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int,
         for row in told
         if not (sure and scene.items[row[0]].words == "4" and scene.after_is(row[0], "<when_day>") is not None)
     ]
+
+
+def _bare(scene: Scene) -> list[tuple[int, Clock]]:
+    """Numbers that are an hour because they stand before "now"."""
+    found = [(place, digits_clock(item.tags["<number>"])) for place, item in scene.find("<number>", unused=True)]
+    return [(place, clock) for place, clock in found if clock is not None and clock.is_open]
 
 
 def _is_now(scene: Scene, place: int) -> bool:

@@ -124,6 +124,10 @@ def _state(scene: Scene) -> None:
     # "is it thawed if the cavity is icy": ice that is seen counts.
     states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
     for place, item in states:
+        stored = scene.has("<can>") and scene.has("<leftovers>", "<stock>", "<keep>")
+        if stored and scene.before_is(place, "'be") is not None:
+            # "can turkey soup be frozen".
+            continue
         scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
     if not scene.has(*_STORED):
         for place, _ in scene.find("<freezer>"):
@@ -165,11 +169,11 @@ def _a_portion(scene: Scene, place: int, measure: Measure) -> bool:
     """`a pound a head`, `200 g cooked portion`, `a pound and a half each for 10`: what one guest gets."""
     if measure.si > _LARGEST_PORTION_KG:
         return False
-    if scene.nearest(place, "<portion>", reach=_PORTION_REACH) is not None:
+    if " per " in scene.items[place].words or scene.nearest(place, "<portion>", reach=_PORTION_REACH) is not None:
         return True
     lightest, _ = roast(scene.values.get("roast.kind") or scene.before.get("roast.kind") or "turkey").mass_kg_range
     served = "covers" in scene.values and "roast.count" not in scene.values
-    return served and measure.si < lightest / 2 and scene.after_is(place, "<birds>") is not None
+    return served and measure.si < lightest / 2 and scene.nearest(place, "<birds>", reach=2) is not None
 
 
 def _of_an_ingredient(scene: Scene, place: int) -> bool:

@@ -131,7 +131,7 @@ def _for_two_numbers(scene: Scene) -> bool:
     if scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<place>", "<brine>", "<plan>"):
         return False
     covers = [place for place, item in enumerate(scene.items) if "<covers>" in item]
-    said = [place for place, _ in scene.find("<number>") if scene.before_is(place, "<says>") is not None]
+    said = [place for place, _ in scene.find("<number>") if scene.before_is(place, "<says>", "<need>") is not None]
     return len(covers) > 1 or (bool(said) and len(covers) + len(said) > 1)
 
 

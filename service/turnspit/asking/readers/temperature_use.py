@@ -84,6 +84,17 @@ def _of_an_age(scene: Scene, said: Said) -> Use | None:
     return "nothing" if said.bare and scene.before_is(said.place, "<relatives>") is not None else None
 
 
+def _after_so_long(scene: Scene, said: Said) -> Use | None:
+    """`only 100 after 90 minutes`."""
+    so_long = scene.has("<been_in>", "<started>") and scene.has("<duration>", "<clock>")
+    low = said.bare and said.core_like and said.value <= _DONE_F and not _at(scene, said)
+    return "reading" if so_long and low and scene.after_is(said.place, *_COUNTED) is None else None
+
+
+_DONE_F = 185
+_COUNTED = ("<roast>", "<generic>", "<people>", "<time_unit>", "<mass_unit>", "<recipe>")
+
+
 def _inside(scene: Scene, said: Said) -> Use | None:
     """`only 120 inside`."""
     inside = scene.after_is(said.place, "'inside", "'dentro") is not None
@@ -345,6 +356,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _served_at,
     _at_an_oven_setting,
     _a_round_high_number,
+    _after_so_long,
     _like_the_oven_before,
     _alone_before_how_long,
     _feared_for,
