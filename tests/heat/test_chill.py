@@ -252,3 +252,11 @@ def test_brine_below_freezing_cools_sooner_and_is_told() -> None:
     assert medians == sorted(medians, reverse=True)
     told = forecast_chill(ChillCase(**{**SLAB, "medium": "water", "medium_c": -4.0})).assumptions
     assert "heat-chill-glycol" in {message.key for message in told}
+
+
+def test_a_pan_on_ice_is_far_slower_than_a_bag_in_it() -> None:
+    rice = {"food": "cooked rice", "shape": "slab", "dims_mm": (50.0,), "medium": "ice_bath", "from_c": 57.0}
+    assert median_h(rice) > 1.7 * median_h(rice, packaging="bag")
+    told = {message.key for message in forecast_chill(ChillCase(**rice)).assumptions}
+    assert "heat-chill-pan-on-ice" in told
+    assert "heat-chill-bare" not in told

@@ -14,13 +14,20 @@ from turnspit.reference import Row, table
 LIQUID_FREEZING_C = -0.5
 THIN_MIXING = 5.0
 """What mixes better than this by itself is thin."""
+LOOSE_WORDS = frozenset(
+    {"ground", "minced", "mince", "pulled", "shredded", "chopped", "diced", "taco", "hash", "carnitas"}
+)
+"""Meat in such pieces is as loose as rice."""
 STIRRED_MIXING = 200.0
 """Mixing of what is stirred: its inside has one temperature."""
 
 
 @dataclass(frozen=True, slots=True)
 class ChillFood:
-    """A food as it cools: material, density at 4 C, and the mixing inside (1 for what does not flow)."""
+    """A food as it cools: material, density at 4 C, and the mixing inside (1 for what does not flow).
+
+    `loose`: it needs a pan or a bag to lie in.
+    """
 
     name: str
     material: Material
@@ -28,6 +35,7 @@ class ChillFood:
     mixing: float
     mixing_spread: float
     stirred: float
+    loose: bool
     assumptions: tuple[Message, ...] = ()
 
     @property
@@ -62,12 +70,13 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
         mixing=mixing,
         mixing_spread=float(row.get("mixing_spread", 0.0)),
         stirred=STIRRED_MIXING if mixing > 1 else 1.0,
+        loose=row.get("loose", False) or bool(LOOSE_WORDS & set(_words(name))),
         assumptions=told,
     )
 
 
 def _found(name: str, liquid: bool) -> Row | None:
-    said = re.findall(r"\w+", name.casefold().replace("_", " "))
+    said = _words(name)
     said = [word for part in said for word in (part, part.removesuffix("s"))]
     for words in (_by_word("words"), _by_word("loose_words")):
         found = [word for word in words if word in said]
@@ -77,6 +86,10 @@ def _found(name: str, liquid: bool) -> Row | None:
         if found:
             return words[max(found, key=said.index)]
     return None
+
+
+def _words(name: str) -> list[str]:
+    return re.findall(r"\w+", name.casefold().replace("_", " "))
 
 
 @cache

@@ -32,6 +32,7 @@ heat-altitude = At { NUMBER($altitude_m, maximumFractionDigits: 0) } m above the
 heat-chill-even = It starts at { TEMPERATURE($from_c) } all through.
 heat-chill-ice-bath = Ice is kept in the bath until the end.
 heat-chill-bare = It lies in the water without a bag; a leak-proof bag keeps it clean and slows it a little.
+heat-chill-pan-on-ice = Its pan stands in the ice, which cools it from below only. Stirred often, or in a bag laid flat in the ice, it is several times quicker.
 heat-chill-bird = Of whole birds only broilers in ice water were found measured; the depth is the one that roasting tells.
 heat-chill-flooded = Its cavity is taken to fill with water, so lay it with the open end up; air caught in it slows it.
 heat-chill-glycol = Below { TEMPERATURE(0) } it is brine or glycol, taken to carry heat as water does; it freezes the outside of what stays in it.

@@ -32,6 +32,7 @@ heat-altitude = A { NUMBER($altitude_m, maximumFractionDigits: 0) } m sobre el m
 heat-chill-even = Empieza a { TEMPERATURE($from_c) } en toda la pieza.
 heat-chill-ice-bath = En el baño queda hielo hasta el final.
 heat-chill-bare = Está en el agua sin bolsa; una bolsa hermética lo mantiene limpio y lo enfría un poco más despacio.
+heat-chill-pan-on-ice = La bandeja está sobre el hielo, que solo la enfría por debajo. Removiendo a menudo, o en una bolsa plana dentro del hielo, es varias veces más rápido.
 heat-chill-bird = De aves enteras solo se hallaron mediciones de pollos en agua con hielo; el grosor es el que indica su asado.
 heat-chill-flooded = Se supone que la cavidad se llena de agua, con la abertura hacia arriba; el aire que quede dentro la hace más lenta.
 heat-chill-glycol = Por debajo de { TEMPERATURE(0) } es salmuera o glicol, que se supone que conduce el calor como el agua; congela por fuera lo que se deja dentro.
