@@ -29,9 +29,9 @@ from turnspit.spread import Spread
 CONDUCTIVITY_SPREAD = 0.08
 """Log spread: meat's fibres and its lost juice."""
 PAN_ON_ICE = 0.8
-"""Where the warmest place of a pan standing in ice lies, as a share of its depth: ice cools it from below, the air above
-a little; half would be both faces alike, the whole the bottom alone. US school kitchens found two inches in
-ice to be about what makes both stages: of rice it did, of ground meat not (Olds and others 2013, abstract)."""
+"""Where the warmest place of a pan standing in ice lies, as a share of its depth: ice cools it from below, the air
+above a little; half would be both faces alike, the whole the bottom alone. US school kitchens found two inches in ice
+to be about what makes both stages: of rice it did, of ground meat not (Olds and others 2013, abstract)."""
 CELLS, _STEPS_TO_EXPECTED = 12, 32
 """Coarse on purpose: within 1 percent of 32 cells and 300 steps."""
 _MARGIN_K = 0.4
