@@ -51,8 +51,10 @@ def _how_long_it_may_stand(piece: Piece) -> bool | None:
 
 
 def _how_long_raw_meat_keeps(piece: Piece) -> bool | None:
-    keeps = piece.has("<how_long>", "<can>") and piece.has("<keep>", "<cold_place>")
-    return True if keeps and piece.has("<raw>") else None
+    asks = piece.has("<how_long>", "<can>") or piece.is_asked
+    keeps = asks and piece.has("<keep>", "<cold_place>")
+    raw = piece.has("<raw>") or (piece.has("<fresh>") and piece.has("<keep>") and not piece.has("<cooked>"))
+    return True if keeps and raw else None
 
 
 def _the_brine_itself(piece: Piece) -> bool | None:

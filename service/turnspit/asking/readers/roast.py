@@ -124,6 +124,9 @@ def _state(scene: Scene) -> None:
     # "is it thawed if the cavity is icy": ice that is seen counts.
     states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
     for place, item in states:
+        if item.words.endswith("congelador") and scene.has("<cooked>", "<keep>", "<leftovers>", "<freeze>"):
+            # "cuánto aguanta el pavo cocido en el congelador"
+            continue
         stored = scene.has("<can>") and scene.has("<leftovers>", "<stock>", "<keep>")
         if stored and scene.before_is(place, "'be") is not None:
             # "can turkey soup be frozen".
