@@ -63,6 +63,8 @@ def test_a_unit_is_kept_as_written_but_for_degrees() -> None:
     assert typed_amount("2 1/2 cups") == (2.5, "cups")
     assert typed_amount("325 F") == (325.0, "degF")
     assert typed_amount("2 c") == (2.0, "cup")
+    assert typed_amount("gas mark 4") == typed_amount("Gas 4") == (4.0, "gas_mark")
+    assert typed_amount("gas mark 1/2") == (0.5, "gas_mark")
 
 
 @pytest.mark.parametrize(
@@ -83,6 +85,7 @@ def test_a_unit_is_kept_as_written_but_for_degrees() -> None:
         (typed_number, "nan", "is no number"),
         (typed_whole, "1.5", "is no whole number"),
         (typed_amount, "many", "is not an amount"),
+        (typed_amount, "3-4 cups", "is not an amount"),
     ],
 )
 def test_what_is_no_such_amount_is_refused_with_the_way_out(read: Callable[[str], Any], text: str, told: str) -> None:

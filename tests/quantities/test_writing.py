@@ -56,7 +56,7 @@ def test_ranges_regions_and_languages():
 
 def test_a_system_that_is_asked_for_has_its_own_spoons():
     assert write_amount(2, "tbsp", region="AU") == "2 tbsp"
-    assert write_amount(2, "tbsp", region="AU", system="us") == "2 1/2 tbsp + 1/2 tsp"
+    assert write_amount(2, "tbsp", region="AU", system="us") == "2 tbsp + 2 tsp"
     assert write_amount(1, "cup", region="AU", system="us") == "1 cup + 1 tbsp"
     assert write_amount(2, "tbsp", region="AU", system="metric") == "2 tbsp"
     assert write_amount(1, "pint", region="UK", system="us", item="milk") == "2 1/3 cups"

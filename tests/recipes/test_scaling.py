@@ -102,12 +102,12 @@ def test_a_part_of_a_thing_says_what_it_comes_to_and_small_things_stay_whole():
     scaled = scale_recipe(recipe, factor=Fraction(2, 3))
     assert [line.text("us") for line in scaled.lines] == [
         "2 2/3 large eggs (4 3/4 oz)",
-        "1 1/3 (14 oz) cans (1 lb 2 3/4 oz) tomatoes",
+        "1 1/3 (14 oz) cans (1 lb 3 oz) tomatoes",
         "juice of 1 1/3 lemons (4 tbsp)",
         "1 bay leaf",
         "2 stalks celery",
         "1 (14 lb) turkey",
-        "1 lb 10 3/4 oz potatoes",
+        "1 lb 11 oz potatoes",
     ]
     assert scaled.lines[0].text("metric") == "2 2/3 large eggs (135 g)"
     assert scaled.lines[5].text("metric", "es") == "1 (6,4 kg) pavo"

@@ -109,13 +109,21 @@ def _joined(count: float, known: _Set, smaller: _Set) -> Iterator[tuple[float, f
         below = whole + base.size
         if not 0 < below < count:
             continue
-        more, rest = _nearest((count - below) * known.si / smaller.si, smaller.parts)
-        if smaller.name == known.name and (more or not base.size > rest.size):
-            continue  # "1/4 tsp + 1/8 tsp" is measured, "1/8 tsp + 1/4 tsp" is not written
-        added = (more + rest.size) * smaller.si
-        if 0 < added < min(known.si * known.joined_below, below * known.si):
-            cost = JOINING_COST + _cost(whole, base) + _cost(more, rest)
-            yield cost, below * known.si + added, ((whole, base, known.name), (more, rest, smaller.name))
+        for more, rest in _near((count - below) * known.si / smaller.si, smaller.parts):
+            if smaller.name == known.name and (more or not base.size > rest.size):
+                continue  # "1/4 tsp + 1/8 tsp" is measured, "1/8 tsp + 1/4 tsp" is not written
+            added = (more + rest.size) * smaller.si
+            if 0 < added < min(known.si * known.joined_below, below * known.si):
+                cost = JOINING_COST + _cost(whole, base) + _cost(more, rest)
+                yield cost, below * known.si + added, ((whole, base, known.name), (more, rest, smaller.name))
+
+
+def _near(count: float, parts: tuple[_Part, ...]) -> Iterator[tuple[int, _Part]]:
+    """The nearest number with a part, and the nearest whole one where that is another: it may be near enough."""
+    nearest = _nearest(count, parts)
+    yield nearest
+    if nearest[1].size and count > 0.9:
+        yield round(count), parts[0]
 
 
 def _nearest(count: float, parts: tuple[_Part, ...]) -> tuple[int, _Part]:

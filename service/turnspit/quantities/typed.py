@@ -25,6 +25,9 @@ MINUTES = {
 }
 _NUMBER = r"-?[\d.,/\s½¼¾⅓⅔⅛]*[\d½¼¾⅓⅔⅛]"
 _AMOUNT = re.compile(rf"\s*({_NUMBER})\s*(.*?)\s*")
+_GAS_MARK = re.compile(
+    rf"\s*(?:gas(?:\s+mark)?|gas_mark|marca(?:\s+de)?\s+gas|regulo)\s*({_NUMBER})\s*", re.IGNORECASE
+)
 _SPANS = re.compile(rf"\s*(?:,|and\b|y\b)?\s*({_NUMBER})\s*([^\W\d]+)?")
 
 
@@ -45,9 +48,12 @@ def typed_whole(text: str) -> int:
 
 
 def typed_amount(text: str) -> tuple[float, str]:
-    """The number and its unit as written ("" for a bare number). Raises Impossible where there is no number."""
+    """The number and its unit as written ("" for a bare number). Raises Impossible for what is not one amount."""
+    mark = _GAS_MARK.fullmatch(text)
+    if mark is not None:
+        return _number(mark[1]), "gas_mark"
     found = _AMOUNT.fullmatch(text)
-    if found is None:
+    if found is None or re.search(r"\d", found[2]):
         raise Impossible("amount", text, "is not an amount", 'write a number and a unit, as "18 lb"')
     return _number(found[1]), unit_asked(found[2]) if found[2].casefold() != "c" else "cup"
 
