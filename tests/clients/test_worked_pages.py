@@ -156,6 +156,9 @@ def test_flour_by_the_cup_is_told_with_its_range_and_as_everything_else(server: 
     assert "weigh it" in page
     assert "tablespoons 32" in page
     assert "163 °C" in shown(asked(server, "convert", amount="325 F"))
+    assert "grams 330" in shown(asked(server, "convert", amount="3", of="onion", to="oz"))
+    assert "Between 177 and 180 °C" in shown(asked(server, "convert", amount="gas mark 4"))
+    assert "flake kosher salt 135 – 150" in shown(asked(server, "convert", amount="1 cup", of="kosher salt", to="g"))
     assert "0,95 L" in shown(asked(server, "convert", spanish=True, amount="4 tazas", to="L"))
 
 

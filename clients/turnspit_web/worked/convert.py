@@ -17,6 +17,7 @@ from turnspit.words import Reader
 from turnspit.words.measures import LOCALES
 from turnspit_web.forms import Field, Form, Values, form_page
 from turnspit_web.rendering import Served
+from turnspit_web.worked.brine import SALTS
 
 router = APIRouter(include_in_schema=False, default_response_class=HTMLResponse)
 
@@ -40,7 +41,7 @@ UNITS = (
     "in",
     "piece",
 )
-HANDY = (0.05, 5000.0)
+HANDY = (0.1, 5000.0)
 """Beside the unit asked for, only amounts that somebody would write so."""
 FORM = Form(
     "convert",
@@ -80,6 +81,7 @@ async def convert_page(request: Request, service: Served) -> Response:
 
 def _converted(_: Service, values: Values, reader: Reader) -> dict[str, Any]:
     value, name = values["amount"]
+    name = name or "piece"
     asked = {"value": value, "unit": name, "item": values["of"], "region": values["region"]}
     wanted = values["to"] or _usual(name, values["of"])
     body = ConvertBody.model_validate({**asked, "target_unit": wanted})
@@ -89,6 +91,7 @@ def _converted(_: Service, values: Values, reader: Reader) -> dict[str, Any]:
         "told": lambda number, of_unit="": _told(number, of_unit, reader),
         "asked": _told(value, unit(name).name, reader),
         "others": _others(body),
+        "salts": SALTS,
     }
 
 
