@@ -35,7 +35,7 @@ def test_a_dish_of_one_s_own_is_on_the_lists(tmp_path: Path):
 def test_a_list_in_spanish():
     said = run("8", "--units", "metric", "--language", "es")
     assert "Fruta, verdura y hierbas" in said
-    assert "patatas harinosas: 1,5 kg" in said
+    assert "papas harinosas: 1,5 kg" in said
 
 
 @pytest.mark.parametrize("args", [("8", "--serve-on", "26/11"), ("8", "--price", "butter"), ("0",)])

@@ -3,6 +3,7 @@ from datetime import UTC, datetime
 
 import pytest
 
+from turnspit.quantities import food_named
 from turnspit.recipes import (
     bought_line,
     in_language,
@@ -28,7 +29,7 @@ READER = Reader(datetime(2026, 11, 25, tzinfo=UTC), language="es", units="metric
         ("1 cup unsalted turkey stock", "1 taza de caldo de pavo sin sal"),
         ("4 cloves garlic, finely chopped", "4 dientes de ajo, muy picado"),
         ("1 lb carrots, peeled and sliced", "1 lb de zanahorias, peladas y en rodajas"),
-        ("juice of 2 lemons", "zumo de 2 limones"),
+        ("juice of 2 lemons", "jugo de 2 limones"),
         ("flour, for dusting", "harina, para espolvorear"),
         ("1 cup butter or margarine", "1 taza de mantequilla o margarina"),
         ("2 cebollas moradas, picadas", "2 cebollas moradas, picadas"),
@@ -79,6 +80,12 @@ def test_temperatures_are_the_same_in_both_languages():
 
 def test_a_recipe_of_ones_own_keeps_its_words():
     text = write_text(read_starter("mashed-potatoes").recipe, language="es")
-    assert text.startswith("Puré de patatas")
-    assert "1. Pele las patatas" in text
+    assert text.startswith("Puré de papas")
+    assert "1. Pele las papas" in text
     assert in_language("Fry it.", "es") == "Fry it."
+
+
+def test_the_spanish_names_are_read_as_the_foods_they_are():
+    rows = [row for row in table("food_names_es") if "key" in row and not row["key"].startswith("roast_")]
+    names = [(name, row["key"]) for row in rows for name in (row["es"], row.get("many", row["es"]))]
+    assert [(name, food_named(name)) for name, key in names if food_named(name) != key] == []

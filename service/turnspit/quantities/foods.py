@@ -301,9 +301,21 @@ def _not_after(key: str) -> frozenset[str]:
     return frozenset(_foods()[key].get("not_after", ())) if key in _foods() else frozenset()
 
 
+def _is_measured(row: Row) -> bool:
+    """Whether the row is of a food with measures, not of a roast or of one line's words."""
+    return row.get("key", "") in _foods() or row.get("key", "") in _salts()
+
+
+def _spanish(row: Row) -> tuple[str, ...]:
+    return row["es"], row.get("many", row["es"])
+
+
 @cache
 def _by_words() -> Mapping[tuple[str, ...], str]:
-    names = {_words(name): row["key"] for row in table("foods") for name in row["names"]}
+    names = {
+        _words(name): row["key"] for row in table("food_names_es") if _is_measured(row) for name in _spanish(row)
+    }
+    names |= {_words(name): row["key"] for row in table("foods") for name in row["names"]}
     names |= {_words(name): key for key, row in _salts().items() for name in row["names"]}
     keys = dict.fromkeys((*_foods(), *_salts()))
     names |= {_words(key): key for key in keys}
