@@ -89,7 +89,7 @@ class Form:
         """The options of a choice, each with its name."""
         told = asked.told or f"form-{self.name}-{asked.name}-"
         keys = [(value, told + value.replace(" ", "-") if value else asked.unsaid) for value in asked.options]
-        return [(value, say(Message(key), reader)) for value, key in keys]
+        return [(value, _named(key, value, reader)) for value, key in keys]
 
     def typed(self, given: Filled, reader: Reader) -> Typed:
         """What came in, read field by field."""
@@ -172,6 +172,14 @@ async def form_page(form: Form, request: Request, service: Service, work: Work, 
 def asked(request: Request) -> Filled:
     """The fields of a form that stand in the address."""
     return {name: request.query_params.getlist(name) for name in request.query_params}
+
+
+def _named(key: str, value: str, reader: Reader) -> str:
+    """An option by its text; one that has none yet by its own name, for the page stands all the same."""
+    try:
+        return say(Message(key), reader)
+    except KeyError:
+        return value.replace("_", " ")
 
 
 def _text(asked: Field, given: Filled, start: str) -> str:

@@ -73,6 +73,9 @@ def test_every_field_and_option_has_a_text(form: Form) -> None:
         reader = Reader(datetime.now(UTC), language)
         for field in form.fields:
             assert form.label(field, reader)
+            told = field.told or f"form-{form.name}-{field.name}-"
+            named = {told + value.replace(" ", "-") if value else field.unsaid for value in field.options}
+            assert named <= keys(language)
             assert len(form.options(field, reader)) == len(field.options)
 
 
