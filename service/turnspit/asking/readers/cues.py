@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
-from turnspit.asking.readers.covers import Covers
-from turnspit.asking.readers.covers import FromTo
+from turnspit.asking.readers.covers import Covers, FromTo
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
@@ -126,6 +125,11 @@ def _hot(_: str) -> str:
     return "cooling"
 
 
+@grammar.rule(f"puse|meti|pusimos|metimos <mass>? {_IT}", gives="<started>", keeps=True)
+def _lo_puse(*_: object) -> str:
+    return "started"
+
+
 @grammar.rule(f"i|we put|stuck|popped <mass>? {_IT} in|inside|<start>", gives="<started>", keeps=True)
 def _i_put_in(*_: object) -> str:
     return "started"
@@ -222,7 +226,7 @@ def _one_more_bird(more: Covers, *_: object) -> int | None:
     return more.more if 0 < more.more <= _MOST_BIRDS else None
 
 
-@grammar.rule("<generic> (|, <fresh>", gives="<roast>")
+@grammar.rule("<generic> (|,? <fresh>", gives="<roast>")
 def _ham_fresh(meat: str, _: object) -> str | None:
     return "fresh_ham" if meat == "ham" else None
 

@@ -85,7 +85,6 @@ def _when_it_reaches(scene: Scene, said: Said) -> Target | None:
 _INTERNAL = ("internal", "temperatura in")
 _PROBED_TAGS = """
 <done> <done_word> <been_in> <started> <starts_now> <rest> <danger> <safe> <ok> <oven_left> <to_go> <out>
-<turkey_place>
 """
 _PROBED = tuple(_PROBED_TAGS.split())
 _NOW = ("'now", "'ahora", "'currently", "'already", "'ya")
@@ -97,7 +96,8 @@ def _core_of_an_order(scene: Scene, said: Said) -> Target | None:
     if not said.core_like or not scene.has("<mass>") or scene.has(*_PROBED, *_NOW):
         return None
     near = scene.nearest(said.place, "<place>", "<probe>", reach=1.5)
-    if near is None or not all(map(_names_the_core, scene.items)):
+    inside = scene.after_is(said.place, "'inside", "'dentro") is not None
+    if not (near or inside) or not all(map(_names_the_core, scene.items)):
         return None
     if scene.has("<clock>") and not scene.has("<meal>", "<serve>", "<start>"):
         return None
