@@ -43,9 +43,10 @@ def is_spoken_hour(scene: Scene, said: Number) -> bool:
 
 
 def so_many(scene: Scene, place: int, said: Number) -> bool:
-    """`que sean dos`, of roasts; `que sean las dos` is an hour."""
+    """`que sean dos`, `x2`, of roasts; `que sean las dos` is an hour."""
     before = scene.items[place - 1].words if place else ""
-    return before == "que sean" and not said.digits and any(path.startswith("roast.") for path in scene.before)
+    counted = (before == "que sean" and not said.digits) or before in ("x", "*")
+    return counted and any(path.startswith("roast.") for path in scene.before)
 
 
 def _likely(scene: Scene, said: Number) -> str:

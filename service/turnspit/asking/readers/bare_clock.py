@@ -6,6 +6,7 @@ together. An oven is set in steps of 25 F and an hour told in quarters, so `at 3
 
 from __future__ import annotations
 
+from turnspit.asking.grammar import Item
 from turnspit.asking.readers.clock import Clock, digits_clock, is_an_hour
 from turnspit.asking.readers.clock import clock as clock_of
 from turnspit.asking.readers.counts import is_plural
@@ -130,10 +131,15 @@ def hour_of_day(scene: Scene, place: int) -> Clock | None:
     before = scene.before_is(place, "<meal>", "<serve>", "<at>", "<when_day>", "<oven>")
     at = before is not None and ("<oven>" not in scene.items[before] or scene.items[before].words.endswith(" at"))
     at_the_hour = place > 0 and scene.items[place - 1].words in ("at", "@")
-    told = at and (item.words.endswith(" h") or at_the_hour)
-    alone = item.end - item.start == _GLUED and (place == 0 or scene.items[place - 1].words in _PARTS)
+    told = at and (item.words.endswith((" h", " horas")) or at_the_hour)
+    alone = item.end - item.start == _GLUED and (place == 0 or _ends(scene.items[place - 1]))
     lasts = scene.has("<brine>", "<brined>", "<out>", "<been_in>", "<thaw>", "<how_long>")
     return Clock(int(duration.hours), 0, "", "24h") if told or (alone and not lasts) else None
+
+
+def _ends(item: Item) -> bool:
+    """Whether what stands before an hour is complete without it: `8 personas 21h`, but not `brine 20h`."""
+    return item.words in _PARTS or any(tag in item for tag in ("<covers>", "<mass>", "<roast>", "<generic>"))
 
 
 def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:

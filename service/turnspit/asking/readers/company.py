@@ -16,6 +16,8 @@ from turnspit.asking.readers.numbers import number
 _JOINS = frozenset((",", "and", "y", "plus", "+", "mas", "then", "e", "n", "with", "con"))
 _AGES = frozenset(("under", "aged", "over", "age"))
 _BOTH = frozenset(("both", "ambos", "ambas"))
+# Whose mother: "the missus plus her mum".
+_WHOSE = frozenset(("her", "his", "their", "hers", "sus", "su"))
 _SUMS = frozenset(("so", "makes", "thats", "altogether", "total"))
 # "plus one" is a guest, "that one" a bird.
 _NO_RELATIVE = frozenset(("one",))
@@ -26,14 +28,15 @@ class _Company(Grammar):
 
     def reduce(self, items: list[Item]) -> list[Item]:
         """The line with every row of people made one item of covers."""
-        if not any("<relatives>" in item for item in items):
+        if not any("<relatives>" in item or _of_kids(item.get("<covers>")) for item in items):
             return items
         reduced: list[Item] = []
         at = 0
         while at < len(items):
             row = list(_row(items, at))
             total = _total(items, row[-1][0]) if row else None
-            if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)):
+            kids_last = len(row) > 1 and all(_of_kids(covers) for _, covers, _ in row[1:])
+            if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)) or kids_last:
                 end, count = total or (row[-1][0], _sum(items, row))
                 covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
                 reduced.append(_joined(items[at:end], covers))
@@ -45,6 +48,11 @@ class _Company(Grammar):
 
 
 grammar = _Company("<covers>")
+
+
+def _of_kids(covers: object) -> bool:
+    """Whether all of them are children."""
+    return isinstance(covers, Covers) and 0 < covers.count == covers.kids
 
 
 def _joined(row: list[Item], covers: Covers) -> Item:
@@ -61,13 +69,14 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
         yield found
         at = found[0]
         joined = comma = False
-        while at < len(items) and (items[at].words in _JOINS or "<soft>" in items[at]):
+        while at < len(items) and (items[at].words in _JOINS or items[at].words in _WHOSE or "<soft>" in items[at]):
             if items[at].words in _SUMS:
                 return
             joined = joined or items[at].words in _JOINS
             comma = items[at].words == ","
             at += 1
-        if not joined or (comma and at < len(items) and " of us" in items[at].words):
+        kids = at < len(items) and _of_kids(items[at].get("<covers>"))
+        if not (joined or kids) or (comma and at < len(items) and " of us" in items[at].words):
             # "the in-laws, 6 of us" is who they are, "the in-laws and 4 of us" more.
             return
 

@@ -69,6 +69,12 @@ def _of_them(how_many: Number | float, which: str) -> int | None:
     return count(how_many) if which == "of_them" else None
 
 
+_A_UNIT = "<people>|<mass_unit>|<time_unit>|<temperature_unit>|<deg>|<volume_unit>|<length_unit>|<c>"
+
+
+@grammar.rule(
+    f"<number> x|* <number> !{_A_UNIT}", f"^<roast>|<generic> <number> de|of <number> !{_A_UNIT}", gives="<sized>"
+)
 @grammar.rule("<number> <number> s !<people>", gives="<sized>")
 def _two_twenties(how_many: Number | float, size: Number | float) -> Sized | None:
     many = count(how_many)

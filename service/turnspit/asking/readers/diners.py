@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.scene import Scene
 
@@ -24,6 +25,12 @@ def read(scene: Scene) -> None:
             # "done at 3 eating at 5".
             continue
         counted = scene.after_is(place, "<mass>", "<roast>", "<generic>")
+        one = (
+            counted is not None and "<mass>" not in scene.items[counted] and not is_plural(scene.items[counted].words)
+        )
+        if covers.count > 1 and one and scene.has("<how_big>"):
+            # "12 oz a head for 30 turkey": thirty people.
+            counted = None
         if not covers.sure and counted is not None and "<how_big>" not in scene.items[counted]:
             # "brine for two 12 lb birds": for two birds, not for two people.
             scene.put("roast.count", covers.count, "roast: how many", place)

@@ -32,7 +32,7 @@ def read(scene: Scene) -> None:
         elif scene.after_is(place, "<to_go>") is not None or _to_come(scene, place):
             # "with an hour to go" is yet to come.
             continue
-        elif scene.before_is(place, "<rest>") is not None and scene.has("<meal>", "<serve>", "<holiday>"):
+        elif scene.nearest(place, "<rest>", reach=2) is not None and scene.has("<meal>", "<serve>", "<holiday>"):
             # "dinner at 6, rest 40 min" is yet to come.
             continue
         elif scene.after_is(place, "'early", "'ahead") is not None or _early(scene, place):

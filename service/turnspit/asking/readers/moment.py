@@ -46,7 +46,9 @@ def read(scene: Scene) -> None:
     if times:
         # "bought 2 days ago, dinner at 6": that day is not of the dinner.
         days = [
-            (place, day) for place, day in days if "<duration>" not in scene.items[place] or _is_coming(scene, day)
+            (place, day)
+            for place, day in days
+            if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
     ranked = sorted(
         times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
@@ -63,9 +65,9 @@ def read(scene: Scene) -> None:
         scene.hints["day_half"] = days[0][1].half
 
 
-def _is_coming(scene: Scene, day: Day) -> bool:
+def _is_coming(scene: Scene, place: int, day: Day) -> bool:
     on = day.on(scene.now.date())
-    return on is None or on >= scene.now.date()
+    return on is None or on >= scene.now.date() or scene.before_is(place, "<meal>") is not None
 
 
 def _without_now(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int, Clock]]:
