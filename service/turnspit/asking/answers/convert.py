@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from math import floor, log10
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken
 from turnspit.asking.answers.topics import topic_of
+from turnspit.asking.clean import clean
 from turnspit.errors import Unknown
 from turnspit.message import Message
-from turnspit.quantities import celsius, convert, fan_oven_c, still_oven_c, written_unit
+from turnspit.quantities import celsius, convert, fan_oven_c, nearest_gas_mark, still_oven_c, written_unit
 
 if TYPE_CHECKING:
     from turnspit.quantities import Conversion
@@ -20,9 +22,11 @@ COUNTERPARTS = {
     "floz": "mL", "pint": "mL", "quart": "L", "gal": "L", "degC": "degF", "degF": "degC", "gas_mark": "degF",
     "cm": "in", "in": "cm",
 }  # fmt: skip
+COUNTED = ("piece", "clove", "sprig", "stalk", "slice", "leaf", "bunch", "head")
 OVEN = ("degF", "degC", "gas_mark")
 FAN_LOWER_F = 25.0
 """What books in Fahrenheit take off for a fan (published convection rule); those in Celsius take off up to 20 C."""
+FAN = re.compile(r"\b(?:fan|convection|conveccion|ventilador|ventilado|turbo)\b")
 BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
 SUPPOSED = ("quantities-us-measures",)
 """Notes that tell what was taken for granted."""
@@ -37,6 +41,8 @@ def answer(enquiry: Enquiry) -> Answer:
     if unit in OVEN and enquiry.said("oven.convection") is not None:
         return _other_oven(enquiry, float(taken.value("amount.value", 1.0)), unit)
     target = _target(taken, unit, item)
+    if target == "gas_mark" and unit in ("degC", "degF") and FAN.search(clean(enquiry.line)):
+        return _gas_for_a_fan(float(taken.value("amount.value", 1.0)), unit)
     value = float(taken.value("amount.value", 1.0))
     result = convert(value, unit, target, item)
     return Answer(
@@ -67,12 +73,31 @@ def _other_oven(enquiry: Enquiry, value: float, unit: str) -> Answer:
     )
 
 
+def _gas_for_a_fan(value: float, unit: str) -> Answer:
+    """The mark of a gas oven, which has no fan, for a fan oven's setting."""
+    given_c = celsius(value, unit)
+    mark = nearest_gas_mark(still_oven_c(given_c))
+    return Answer(
+        headline=Message("asking-convert-fan-gas", given_c=given_c, mark=mark),
+        lines=(Message("asking-convert-fan-check"),),
+        reasons=(Message("asking-why-fan", rise_k=still_oven_c(given_c) - given_c),),
+        next=(Message("asking-next-in-unit", unit=_unit_name("degF")), Message("asking-next-why")),
+        data={
+            "convert": {"value": value, "unit": unit, "given_c": given_c, "result": mark, "target_unit": "gas_mark"}
+        },
+    )
+
+
 def _target(taken: Taken, unit: str, item: str | None) -> str:
     target = taken.enquiry.said("amount.target_unit")
     if target is not None:
         return str(target)
+    if unit in COUNTED:
+        return str(taken.value("amount.target_unit", "g"))
     if unit not in COUNTERPARTS:
         raise Unknown("unit", unit, tuple(COUNTERPARTS))
+    if unit == "gas_mark" and taken.enquiry.reader.units == "metric":
+        return str(taken.value("amount.target_unit", "degC"))
     usual = COUNTERPARTS[unit] if item or unit not in BY_VOLUME else BY_VOLUME[unit]
     return str(taken.value("amount.target_unit", usual))
 

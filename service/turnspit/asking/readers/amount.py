@@ -41,6 +41,9 @@ def read(scene: Scene) -> bool:
     if scene.has("<yield>") and scene.has(*_ROASTS):
         # "18 lb bird = how many lbs of cooked meat".
         return False
+    if source is None and target is None and scene.has("<weigh>") and not scene.has(*_OF_A_DINNER):
+        source = _counted(scene, None)
+        return source is not None and _put_counted(scene, source[0])
     if target is None and not (source and scene.has("<convert>")):
         return _goes_on(scene) and _another_amount(scene, source)
     if source is None and target is not None and _put_bare_degrees(scene, target):
@@ -137,9 +140,21 @@ def _put_bare_degrees(scene: Scene, target: int) -> bool:
     return _put_target(scene, target)
 
 
-def _counted(scene: Scene, target: int) -> tuple[int, str] | None:
+def _put_counted(scene: Scene, place: int) -> bool:
+    """`how much does an egg weigh`."""
+    value = scene.items[place].tags["<pieces>"]
+    scene.put("amount.value", _number(value), "amount: value", place)
+    scene.put("amount.unit", value.unit, "amount: unit", place)
+    name, places = item_of(scene, place, None)
+    scene.put("amount.item", name, "amount: item", *places)
+    return True
+
+
+def _counted(scene: Scene, target: int | None) -> tuple[int, str] | None:
     """`2 eggs in grams`, `how many grams is an onion`: a food that is counted."""
-    if scene.has("<meal>", "<place>", "<probe>") or "<temperature_unit>" in scene.items[target]:
+    if scene.has("<meal>", "<place>", "<probe>") or (
+        target is not None and "<temperature_unit>" in scene.items[target]
+    ):
         return None
     for place, item in enumerate(scene.items):
         counts = item.get("<number>") or item.get("<a>")
@@ -215,7 +230,8 @@ def _in_other_words(scene: Scene, place: int, source: int | None) -> bool:
         said = scene.items[source].get("<temperature>") if source is not None else None
         bare = source is None and any(item.tags["<number>"].value >= _AN_OVEN for _, item in scene.find("<number>"))
         return bare or (said is not None and said.unit not in ("", scene.items[place].tags["<temperature_unit>"]))
-    return source is not None and place == len(scene.items) - 1 > source + 1
+    last = max((at for at, item in enumerate(scene.items) if "<break>" not in item), default=0)
+    return source is not None and place == last > source + 1
 
 
 _AN_OVEN = 100

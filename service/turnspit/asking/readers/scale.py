@@ -128,7 +128,8 @@ def _about_a_recipe(scene: Scene) -> bool:
 
 def _for_two_numbers(scene: Scene) -> bool:
     """`the trifle is for a dozen and I want it for three`: no roast, and two numbers of who eats it."""
-    if scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<place>", "<brine>", "<plan>"):
+    probed = any("<place>" in item and "<subject>" not in item for item in scene.items)
+    if probed or scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<brine>", "<plan>"):
         return False
     covers = [place for place, item in enumerate(scene.items) if "<covers>" in item]
     said = [place for place, _ in scene.find("<number>") if scene.before_is(place, "<says>", "<need>") is not None]
@@ -176,7 +177,9 @@ def _counts(scene: Scene) -> list[tuple[int, int | float]]:
 def _is_former(scene: Scene, place: int) -> bool:
     if scene.items[place].words.startswith(("serves", "feeds", "makes")):
         return True
-    return scene.before_is(place, "<instead_of>", "<says>") is not None
+    # "100 g for 4": what is told of the recipe.
+    of_it = scene.before_is(place, "<mass>", "<volume>", "<ingredient>")
+    return of_it is not None or scene.before_is(place, "<instead_of>", "<says>") is not None
 
 
 def _is_goal(scene: Scene, place: int) -> bool:

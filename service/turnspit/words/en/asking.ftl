@@ -328,6 +328,7 @@ asking-convert-fan = { $fan ->
     [yes] { OVEN($given_c) } without a fan ≈ { OVEN($c) } with the fan.
    *[no] { OVEN($given_c) } with the fan ≈ { OVEN($c) } in an oven without one.
 }
+asking-convert-fan-gas = { OVEN($given_c) } with the fan ≈ gas mark { NUMBER($mark, maximumFractionDigits: 2) }, for a gas oven has none.
 asking-convert-fan-check = Makers and ovens differ by a few degrees: start checking early, and let the thermometer decide.
 asking-why-fan = Moving air brings the heat in faster, so the dial stands { RISE($rise_k) } lower for the same roast.
 asking-convert-incomplete = I need an amount and its unit, like “2 cups flour in grams”.

@@ -328,6 +328,7 @@ asking-convert-fan = { $fan ->
     [yes] { OVEN($given_c) } sin ventilador ≈ { OVEN($c) } con ventilador.
    *[no] { OVEN($given_c) } con ventilador ≈ { OVEN($c) } en un horno sin él.
 }
+asking-convert-fan-gas = { OVEN($given_c) } con ventilador ≈ gas { NUMBER($mark, maximumFractionDigits: 2) }: el horno de gas no tiene.
 asking-convert-fan-check = De un horno a otro cambia unos grados: empiece a medir antes y que decida el termómetro.
 asking-why-fan = El aire en movimiento calienta más deprisa: para el mismo asado el horno se pone { RISE($rise_k) } más bajo.
 asking-convert-incomplete = Necesito una cantidad y su unidad, como «2 tazas de harina en gramos».
