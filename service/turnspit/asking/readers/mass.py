@@ -12,7 +12,7 @@ from turnspit.asking.tokens import Number
 grammar = Grammar("<mass>")
 _THREE_DIGITS = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 _NOT_GRAMS = (
-    "<deg>|<temperature_unit>|<c>|<convection>|<oven>|people|guests|covers|pax|ppl|personas|<time_unit>|<mass_unit>"
+    "<deg>|<temperature_unit>|<c>|<convection>|oven|people|guests|covers|pax|ppl|personas|<time_unit>|<mass_unit>"
 )
 _NOT_OUNCES = f"{_NOT_GRAMS}|<ampm>|<oclock>|<fraction>|x|-|to|or"
 
