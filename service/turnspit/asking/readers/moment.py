@@ -99,8 +99,12 @@ def _without_for(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int,
 
 
 def _bare(scene: Scene) -> list[tuple[int, Clock]]:
-    """Numbers that are an hour because they stand before "now"."""
-    found = [(place, digits_clock(item.tags["<number>"])) for place, item in scene.find("<number>", unused=True)]
+    """Numbers that are an hour because they stand before "now", and not what they count: "it's three turkeys"."""
+    found = [
+        (place, digits_clock(item.tags["<number>"]))
+        for place, item in scene.find("<number>", unused=True)
+        if scene.after_is(place, "<roast>", "<generic>", "<mass>", "<birds>", "<people>") is None
+    ]
     return [(place, clock) for place, clock in found if clock is not None and clock.is_open]
 
 
