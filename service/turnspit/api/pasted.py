@@ -2,47 +2,63 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+import json
+from collections.abc import Callable, Coroutine
+from typing import Any, get_args
 
-from fastapi import Query, Request
-from fastapi.exceptions import RequestValidationError
-from pydantic import ValidationError
+from fastapi import Request
+from fastapi.responses import Response
+from fastapi.routing import APIRoute
 
-from turnspit.api.schemas.kept_recipes import RecipeBody
 from turnspit.errors import Impossible
 from turnspit.quantities import Region
 
 FILES = ("text/plain", "text/html", "application/xhtml+xml", "application/ld+json")
-_FILE: dict[str, Any] = {"schema": {"type": "string"}}
-BODIES: dict[str, Any] = {
-    "requestBody": {
-        "required": True,
-        "content": {
-            "application/json": {"schema": RecipeBody.model_json_schema()},
-            **dict.fromkeys(FILES, _FILE),
-        },
-    }
+TAKES_FILES: dict[str, Any] = {
+    "requestBody": {"content": {media: {"schema": {"type": "string"}} for media in FILES}},
+    "parameters": [
+        {
+            "name": "region",
+            "in": "query",
+            "description": "Whose cups and spoons, for a file sent as it is; in JSON it is a field.",
+            "schema": {"type": "string", "enum": list(get_args(Region))},
+        }
+    ],
 }
-"""What `recipe_body` takes, for the OpenAPI document."""
+"""What the route takes besides JSON, for the OpenAPI document."""
 
 
-async def recipe_body(
-    request: Request,
-    region: Annotated[Region | None, Query(description="Of a file sent as it is; in JSON it is a field.")] = None,
-) -> RecipeBody:
-    """The recipe sent. Raises RequestValidationError for JSON of another form, Impossible for other media."""
+class FileRoute(APIRoute):
+    """A route that takes a recipe's file as the body, and reads it as the JSON that would hold it."""
+
+    def get_route_handler(self) -> Callable[[Request], Coroutine[Any, Any, Response]]:
+        """The handler, with what was sent made JSON first."""
+        handle = super().get_route_handler()
+
+        async def handle_file(request: Request) -> Response:
+            return await handle(await _as_json(request))
+
+        return handle_file
+
+
+async def _as_json(request: Request) -> Request:
+    """The request with JSON for a body. Raises Impossible for media that are no form of a recipe."""
     media, _, options = request.headers.get("content-type", "application/json").partition(";")
     media = media.strip().casefold()
-    content = await request.body()
-    try:
-        if media in FILES:
-            return RecipeBody(recipe=_decoded(content, options), region=region)
-        if media == "application/json" or (media.endswith("+json") and media.startswith("application/")):
-            return RecipeBody.model_validate_json(content)
-    except ValidationError as error:
-        faults = [{**fault, "loc": ("body", *fault["loc"])} for fault in error.errors()]
-        raise RequestValidationError(faults) from error
-    raise Impossible("content-type", media, "is no form of a recipe", f"send application/json, or {', '.join(FILES)}")
+    if media == "application/json":
+        return request
+    if media not in FILES:
+        raise Impossible(
+            "content-type", media, "is no form of a recipe", f"send application/json, or {', '.join(FILES)}"
+        )
+    text = _decoded(await request.body(), options)
+    body = json.dumps({"recipe": text, "region": request.query_params.get("region")}).encode()
+
+    async def receive() -> dict[str, Any]:
+        return {"type": "http.request", "body": body, "more_body": False}
+
+    headers = [(name, value) for name, value in request.scope["headers"] if name != b"content-type"]
+    return Request({**request.scope, "headers": [*headers, (b"content-type", b"application/json")]}, receive)
 
 
 def _decoded(content: bytes, options: str) -> str:

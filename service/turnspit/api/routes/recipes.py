@@ -10,7 +10,7 @@ from fastapi import APIRouter, Depends, Request, Response
 
 from turnspit.api.dinners import lists_of
 from turnspit.api.kept import kept_recipe, recipe_of, recipes_there_are
-from turnspit.api.pasted import BODIES, recipe_body
+from turnspit.api.pasted import TAKES_FILES, FileRoute
 from turnspit.api.readers import reader_for
 from turnspit.api.schemas.kept_recipes import RecipeBody, RecipeGiven, RecipesGiven
 from turnspit.api.schemas.lists import ListsBody, ListsGiven
@@ -21,9 +21,8 @@ from turnspit.recipes import Recipe, read_recipe, starter_keys, write_json_ld, w
 from turnspit.words import Reader
 
 router = APIRouter(tags=["recipes"])
+files = APIRouter(route_class=FileRoute)
 Served = Annotated[Service, Depends(service_of)]
-
-Pasted = Annotated[RecipeBody, Depends(recipe_body)]
 
 JSON_LD, PLAIN = "application/ld+json", "text/plain"
 FORMS: dict[int | str, dict[str, Any]] = {
@@ -31,8 +30,8 @@ FORMS: dict[int | str, dict[str, Any]] = {
 }
 
 
-@router.post("/v1/recipes", response_model=RecipeGiven, status_code=201, openapi_extra=BODIES)
-async def keep(body: Pasted, request: Request, response: Response, service: Served) -> RecipeGiven:
+@files.post("/v1/recipes", response_model=RecipeGiven, status_code=201, openapi_extra=TAKES_FILES)
+async def keep(body: RecipeBody, request: Request, response: Response, service: Served) -> RecipeGiven:
     """Reads a recipe and keeps it: in JSON, or as the text, the page or the JSON-LD file itself.
 
     What could not be read is kept whole and named in `notes`.
@@ -40,6 +39,9 @@ async def keep(body: Pasted, request: Request, response: Response, service: Serv
     given = await service.work(keep_recipe, service, body, reader_for(request, service.now()))
     response.headers["location"] = f"/v1/recipes/{given.id}"
     return given
+
+
+router.include_router(files)
 
 
 @router.get("/v1/recipes", response_model=RecipesGiven)
