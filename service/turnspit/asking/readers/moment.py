@@ -109,6 +109,10 @@ def _bare(scene: Scene) -> list[tuple[int, Clock]]:
 
 
 def _is_now(scene: Scene, place: int) -> bool:
+    at = scene.before_is(place, "<at>")
+    if scene.before_is(place if at is None else at, "<meal>", "<serve>") is not None:
+        # "dinner at 6:45 now" is another hour of dinner.
+        return False
     before = [item.words for item in scene.items[max(0, place - 2) : place]]
     behind = scene.items[place + 1].words if place + 1 < len(scene.items) else ""
     return behind in ("now", "ahora") or before[-1:] in (["its"], ["now"], ["ahora"]) or before[:1] == ["son"]
