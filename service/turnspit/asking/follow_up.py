@@ -137,6 +137,9 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
         intents = asked or ("plan",)
     elif amends:
         intents, now = before.intents, held
+    if not intents and not said:
+        # What was not understood changes nothing.
+        return Turn("ask", (), nested(scene.before), _kept(scene, before, scene.before, shelved))
     if now == "apart" and held == "dinner":
         shelved, old = {**shelved, **old}, {}
     elif now == "dinner" and held == "apart":
@@ -166,7 +169,8 @@ def _group(asked: tuple[Intent, ...], values: Mapping[str, Any]) -> str:
 
 
 # Told alone in a talk, these go on about what was asked: `in the fridge`, `a bucket`, `cold water`.
-_DETAILS = ("<cold_place>", "<water>", "<vessel>", "<oven>", "<place>", "<birds>", "<subject>", "<generic>")
+_DETAIL_TAGS = "<cold_place> <water> <vessel> <oven> <place> <birds> <subject> <generic> <salt> <weather>"
+_DETAILS = tuple(_DETAIL_TAGS.split())
 _ASKS = ("<how_long>", "<how_big>", "<how_much>", "<when>", "<what_temp>", "<where>", "<plan>")
 
 
@@ -177,7 +181,7 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     told in
     a talk about something else begins a new question.
     """
-    if not before.intents or before.intents[0] in ("help", "unknown") or not same_group:
+    if not before.intents or before.intents[0] in ("help", "unknown") or not same_group or scene.has("<off_topic>"):
         return False
     if not scene.values:
         goes_on = asked == before.intents and not scene.has(*_ASKS)

@@ -183,6 +183,8 @@ def remember(
     aside = reading.move in ("why", "assumptions", "show", "thanks")
     # How to roast is asked in passing: the talk goes on about the dinner.
     stays = bool(conversation.intents) and reading.intents == ("help",) and bool(reading.technique)
+    # What was not understood changes nothing.
+    stays = stays or (bool(conversation.intents) and reading.intents == ("unknown",))
     return replace(
         conversation,
         language=reading.language,

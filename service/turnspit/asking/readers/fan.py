@@ -12,6 +12,8 @@ _INTO = {"en": ("'to", "'into", "'in", "<for>"), "es": ("'a", "'en", "<for>")}
 
 def read(scene: Scene) -> bool:
     """Put the setting as an amount and the oven it is wanted for as `oven.convection`; tells whether it did."""
+    if _of_the_talk(scene):
+        return True
     settings = list(scene.find("<temperature>")) or [
         row for row in scene.find("<number>") if _COOLEST <= row[1].tags["<number>"].value <= _HOTTEST
     ]
@@ -35,6 +37,18 @@ def read(scene: Scene) -> bool:
     return True
 
 
+def _of_the_talk(scene: Scene) -> bool:
+    """`fan?`, after `350F to C`."""
+    fans = list(scene.find("<convection>"))
+    asked = scene.before.get("amount.unit") in ("degC", "degF", "gas_mark") and scene.hints.get("talk_of") == "convert"
+    if not asked or len(fans) != 1 or len(scene.items) > _A_WORD or any("<number>" in item for item in scene.items):
+        return False
+    scene.put("oven.convection", fans[0][1].tags["<convection>"], "oven: the kind it is wanted for", fans[0][0])
+    return True
+
+
+# `and with a fan?`: a line up to so many items says no more.
+_A_WORD = 5
 _COOLEST, _HOTTEST = 100, 600
 
 
