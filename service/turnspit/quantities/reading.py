@@ -51,6 +51,7 @@ _DEGREE = re.compile(r"\s*(?:°|º|deg(?:rees?)?\.?)\s*([CF])\b", re.IGNORECASE)
 _PLUS = re.compile(r"\s*(?:,?\s*(?:plus|and|y|con)\b|,|\+|&)?\s*", re.IGNORECASE)
 _TO = re.compile(r"\s*(?:-|—|to\b|a\b)\s*", re.IGNORECASE)
 _OF = re.compile(r"\s*(?:of|de|d')\s+(?:an?\s+|the\s+|la\s+)?", re.IGNORECASE)
+_OF_SIZE = re.compile(r"\s+(?:of|de)\s+(?=\d)", re.IGNORECASE)
 _BRACKET = re.compile(r"\s*[(\[]\s*(?:=|or\s+)?\s*(?P<inside>[^()\[\]]+)[)\]]", re.IGNORECASE)
 _BRACKET_END = re.compile(r"[\s,]*(?:each|apiece|cada un[oa]|c/u|total|net)?\.?\s*(?:$|/|;|,?\s*or\b)", re.IGNORECASE)
 _OR_PARTS = re.compile(r"\s*(?:\bor\b|=|;)\s*", re.IGNORECASE)
@@ -110,6 +111,10 @@ def _measured(text: str, start: int, region: Region | None) -> tuple[Amount, int
     if behind:
         size, after_unit = behind[1].casefold(), behind.end()
     amount = Amount(low, named, high, region, size=size)
+    sized = _OF_SIZE.match(text, after_unit) if is_package(named) else None
+    each = _sized(text, sized.end(), region) if sized else None
+    if each is not None:  # "1 lata de 400 g de tomate"
+        return replace(amount, each=each[0]), each[1]
     over = _range_over_units(text, after_unit, amount)
     return over or _compound(text, after_unit, amount)
 

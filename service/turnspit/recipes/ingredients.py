@@ -32,7 +32,8 @@ _ONE_UNSAID = re.compile(
     r"""(?P<described>(?:small|large|big|good|generous|[a-z]+-sized)\s+)?
     (?:few\ grains
       | (?:pinch|dash|handful|splash|drizzle|knob|squeeze|grind|smidgen|glug)(?:ful|ing)?
-      | (?:sprig|bunch|drop|slice|piece|strip|head|stick|packet|package|can|tin|jar)(?(described)|(?=\s+of\b))
+      | (?:sprig|bunch|drop|slice|piece|strip|head|stick|packet|pack|package|can|tin|jar|bag|box
+        |bottle|tub|bulb|loaf)(?(described)|(?=\s+of\b))
     )\b""",
     re.IGNORECASE | re.VERBOSE,
 )
@@ -44,6 +45,7 @@ _CHOICE_IN_BRACKETS = re.compile(r"\s*[(\[]or\s+(\d[^()\[\]]*)[)\]]", re.IGNOREC
 _ONE_OR_TWO = re.compile(r"^(?:an?|one)\s+([^\W\d_]+)\s+or\s+two\b", re.IGNORECASE)
 _APIECE = re.compile(r"^(?:each|ea)\b\.?\s*", re.IGNORECASE)
 _ONE_OF_SIZE = re.compile(r"^1- (?=\d)")
+_FOOD_BEHIND = re.compile(r"\([^()]*\)\s*[^\W\d_]")
 _OF_EACH = re.compile(r"\beach\b(?!\s*[)\]])", re.IGNORECASE)
 _LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
 _OF_WEIGHT = re.compile(r"(?:,?\s+weighing|,|\s+of|\s+de)\s+(?:like\s+)?|\s*(?P<each>@)\s*", re.IGNORECASE)
@@ -130,6 +132,9 @@ def _amount(rest: str, region: Region | None) -> tuple[Amount | None, str]:
     lower = rest.casefold()
     for nothing in ingredient_words("nothing"):
         if lower.startswith(f"{nothing} ") and not lower[len(nothing) + 1].isdigit():
+            some = take_amount(f"3 {rest[len(nothing) :]}", region) if nothing in ("unos", "unas") else None
+            if some is not None and some[0].unit:  # "unas gotas": a few drops
+                return replace(some[0], approximate=True), some[1]
             return None, rest[len(nothing) :].strip()
     rest = _ONE_OF_SIZE.sub("1 ", _ONE_OR_TWO.sub(r"1-2 \1", rest))
     taken = take_amount(f"1 {rest}" if _ONE_UNSAID.match(rest) else rest, region)
@@ -158,7 +163,7 @@ def _counted_food(rest: str, taken: tuple[Amount, str]) -> tuple[Amount | None, 
     """ "6 cloves": where nothing follows a piece, the piece itself is the food."""
     amount, behind = taken
     counted = amount.unit and unit(amount.unit).dimension == "count" and amount.each is None
-    if counted and (not behind or behind[0] in ",(;"):
+    if counted and (not behind or behind[0] in ",;" or (behind[0] == "(" and not _FOOD_BEHIND.match(behind))):
         word = rest[: len(rest) - len(behind)].rsplit(maxsplit=1)[-1].strip(",;.")
         return replace(amount, unit=""), f"{word}{_led(behind)}"
     return amount, behind
