@@ -33,7 +33,7 @@ QUESTIONS = st.builds(
     SafetyQuestion,
     topic=st.sampled_from(TOPICS),
     subject=SUBJECTS,
-    elapsed_h=st.none() | st.floats(0, 400),
+    elapsed_h=st.none() | st.floats(0, 8) | st.floats(0, 400),
     temperature_c=st.none() | st.floats(-20, 120),
     ambient_c=st.none() | st.floats(-20, 45),
     oven_c=st.none() | st.floats(60, 280),
@@ -73,7 +73,8 @@ def test_what_is_not_said_is_never_answered_more_mildly_than_the_worst_it_could_
     assert grave(replace(question, elapsed_h=None), kitchen) >= grave(question, kitchen)
 
 
-@given(QUESTIONS, KITCHENS, st.sampled_from(ON_THE_CLOCK), st.floats(0, 200))
+@given(QUESTIONS, KITCHENS, st.sampled_from(ON_THE_CLOCK), st.floats(0, 40) | st.floats(0, 200))
+@example(SafetyQuestion("left_out", elapsed_h=5.0), "home", "left_out", 30.0)
 def test_longer_never_improves_a_finding(question, kitchen, topic, more_h):
     if question.elapsed_h is None:
         return
@@ -104,13 +105,24 @@ def test_people_at_risk_are_never_answered_more_mildly(question, kitchen):
     assert grave(replace(question, at_risk=True), kitchen) >= grave(replace(question, at_risk=False), kitchen)
 
 
-@given(QUESTIONS, KITCHENS, st.integers(-4, 2480))
+BOUNDARIES_F = (32, 40, 41, 70, 130, 135, 140, 145, 155, 160, 165)
+
+
+@given(QUESTIONS, KITCHENS, st.integers(-4, 2480) | st.sampled_from([10 * limit_f for limit_f in BOUNDARIES_F]))
 @example(SafetyQuestion("thermometer"), None, 302)
+@example(SafetyQuestion("reading", subject="turkey"), "home", 1650)
 def test_the_unit_of_a_reading_does_not_matter(question, kitchen, tenths_f):
     """A reading in tenths of a degree F is judged alike when it is kept in C to two decimals."""
     core_c = (tenths_f / 10 - 32) / 1.8
     exact, kept = (replace(question, temperature_c=value) for value in (core_c, round(core_c, 2)))
     assert grave(exact, kitchen) == grave(kept, kitchen)
+
+
+@given(QUESTIONS)
+@example(SafetyQuestion("left_out", elapsed_h=3.0))
+@example(SafetyQuestion("cold_holding", temperature_c=4.7))
+def test_an_unstated_kitchen_is_answered_no_more_mildly_than_either(question):
+    assert grave(question, None) == max(grave(question, "home"), grave(question, "licensed"))
 
 
 def test_raw_food_is_never_told_to_be_served():
