@@ -90,7 +90,7 @@ def _children(scene: Scene) -> None:
 def _number(scene: Scene) -> None:
     numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
     numbers = [row for row in numbers if scene.after_is(row[0], *_TAKEN) is None]
-    if len(numbers) != 1 or scene.before_is(numbers[0][0], "<place>") is not None:
+    if len(numbers) != 1 or scene.nearest(numbers[0][0], "<place>", reach=2) is not None:
         return
     place, said = numbers[0]
     if so_many(scene, place, said):

@@ -48,6 +48,9 @@ def read(scene: Scene) -> None:
 
 def _early(scene: Scene, place: int) -> bool:
     behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
+    if place and scene.items[place - 1].words.endswith("isnt for"):
+        # "done but dinner isn't for 2 hours".
+        return True
     return behind is not None and behind.words.startswith(("early", "too early", "ahead of"))
 
 
