@@ -46,6 +46,7 @@ _ONE_OR_TWO = re.compile(r"^(?:an?|one)\s+([^\W\d_]+)\s+or\s+two\b", re.IGNORECA
 _APIECE = re.compile(r"^(?:each|ea)\b\.?\s*", re.IGNORECASE)
 _ONE_OF_SIZE = re.compile(r"^1- (?=\d)")
 _FOOD_BEHIND = re.compile(r"\([^()]*\)\s*[^\W\d_]")
+_RAMAS = {"canela": "stick", "apio": "stalk"}
 _OF_EACH = re.compile(r"\beach\b(?!\s*[)\]])", re.IGNORECASE)
 _LISTED = re.compile(r"\s*(?:,\s*(?:and\s+)?|\s+(?:and|&|y)\s+)\s*")
 _OF_WEIGHT = re.compile(r"(?:,?\s+weighing|,|\s+of|\s+de)\s+(?:like\s+)?|\s*(?P<each>@)\s*", re.IGNORECASE)
@@ -91,7 +92,7 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
         return unread
     rest, notes, amount = _brackets(rest, amount, region)
     rest, amount = _weight_behind(rest, amount)
-    found = with_alternatives(read_item(rest, amount, text, section), others)
+    found = with_alternatives(read_item(rest, _rama(amount, rest), text, section), others)
     if not found.item or not _LETTER.search(found.item):
         return unread
     return replace(
@@ -103,6 +104,12 @@ def read_ingredient(line: str, region: Region | None = None, section: str = "") 
         purpose=asides.purpose,
         extra=asides.extra,
     )
+
+
+def _rama(amount: Amount | None, rest: str) -> Amount | None:
+    """In Spanish one word for three things: a sprig of thyme, a stick of cinnamon, a stalk of celery."""
+    piece = _RAMAS.get(rest.casefold().partition(" ")[0].strip(",")) if amount is not None else None
+    return replace(amount, unit=piece) if amount is not None and piece and amount.unit == "sprig" else amount
 
 
 def _choices_in_brackets(rest: str) -> tuple[str, list[str]]:
