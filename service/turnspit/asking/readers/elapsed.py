@@ -48,7 +48,8 @@ def read(scene: Scene) -> None:
 
 def _early(scene: Scene, place: int) -> bool:
     behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
-    if place and scene.items[place - 1].words.endswith("isnt for"):
+    before = " ".join(item.words for item in scene.items[max(0, place - 2) : place])
+    if before.endswith("isnt for"):
         # "done but dinner isn't for 2 hours".
         return True
     return behind is not None and behind.words.startswith(("early", "too early", "ahead of"))
