@@ -195,9 +195,14 @@ def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
     return "oven" if oven and said.oven_like and (not place or oven[0] <= place[0]) else None
 
 
+_HOTTEST_MEAT_C = 105
+
+
 def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     """`130 in the breast`, `probe says 140`."""
     place = _place(scene, said)
+    if said.unit == "degC" and said.value > _HOTTEST_MEAT_C:
+        return None
     if place and "<stuffed>" in scene.items[place[1]] and scene.has("<roast>", "<generic>"):
         # "pollo relleno a 180": no place, a stuffed bird.
         return None
