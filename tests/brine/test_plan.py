@@ -163,6 +163,7 @@ def test_longer_than_two_days_is_stopped():
     plan, nearest = plan_brine(replace(BUCKET, hours=72.0)), plan_brine(replace(BUCKET, hours=48.0))
     assert (plan.allowed, plan.hours, plan.case.hours) == (False, 48.0, 72.0)
     assert [caution.severity for caution in plan.cautions if caution.rule == "brine-cold"] == ["stop"]
+    assert plan.cautions[0].severity == "stop"
     assert plan.headline.key == "brine-headline-too-long"
     assert plan.headline.values["nearest"] == nearest.headline
     assert (plan.salt_g, plan.finished_salt_percent) == (nearest.salt_g, nearest.finished_salt_percent)

@@ -44,5 +44,7 @@ def test_a_food_is_found_by_another_of_its_names():
     assert float(shortage_in(roast, "papas", 700, "g").factor) == pytest.approx(
         float(shortage_in(roast, "potatoes", 700, "g").factor)
     )
+    said = say(shortage_in(roast, "papas", 700, "g").message(), Reader(NOW))
+    assert said == "By the potatoes there is: 700 g of 2.95 kg for 14, enough for 3."
     with pytest.raises(Impossible, match="not in the recipe"):
         shortage_in(roast, "saffron", 1, "g")

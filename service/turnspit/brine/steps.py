@@ -48,7 +48,7 @@ def too_long(case: BrineCase, nearest: BrinePlan) -> BrinePlan:
         roast=_roast(case),
     )
     asked = replace(nearest, case=case, allowed=False, headline=kept)
-    return replace(asked, cautions=cautions(asked))
+    return replace(asked, cautions=tuple(sorted(cautions(asked), key=lambda one: one.severity != "stop")))
 
 
 def headline(plan: BrinePlan) -> Message:

@@ -8,8 +8,9 @@ from fractions import Fraction
 
 from turnspit.errors import Impossible
 from turnspit.message import Message, Value
-from turnspit.quantities import Amount, food_named, unit, write_amount
+from turnspit.quantities import Amount, System, food_named, unit, write_amount
 from turnspit.quantities.units import unit_ratio
+from turnspit.quantities.writing import METRIC_UNITS
 from turnspit.recipes.recipe import Ingredient, Recipe
 from turnspit.recipes.spanish import food_message
 
@@ -36,16 +37,19 @@ class Shortage:
         """What is to be said of it: 700 g of the 1.2 kg needed, and for how many whole servings that is."""
         said: dict[str, Value] = {
             "item": food_message(self.item),
-            "have": self._written(self.have),
-            "needed": self._written(self.needed),
+            "have": write_amount(self.have, item=self.item),
+            "needed": write_amount(self.needed, item=self.item, system=self._system()),
         }
         if self.servings is None or self.serves is None:
             return Message("recipes-by-short", factor=float(self.factor), **said)
         whole = math.floor(self.servings + Fraction(1, 20))
         return Message("recipes-by-short-serves", servings=whole, serves=float(self.serves), **said)
 
-    def _written(self, amount: Amount) -> str:
-        return write_amount(amount, item=self.item)
+    def _system(self) -> System | None:
+        """What is needed is told in the measures of what there is, so that the two can be compared."""
+        if not self.have.unit or not unit(self.have.unit).si:
+            return None
+        return "metric" if self.have.unit in METRIC_UNITS else "us"
 
 
 def shortage(item: str, have: Amount, needed: Amount, serves: float | Fraction | None = None) -> Shortage:
