@@ -93,6 +93,7 @@ def test_a_lower_reading_never_improves_a_finding(question, kitchen, topic, lowe
 
 
 @given(QUESTIONS, KITCHENS, st.floats(0, 100))
+@example(SafetyQuestion("oven", oven_c=100.0), None, 20.0)
 def test_a_cooler_oven_never_improves_a_finding(question, kitchen, lower_k):
     if question.oven_c is None or question.oven_c < lower_k:
         return
