@@ -9,7 +9,7 @@ import pytest
 from turnspit.errors import Impossible, OutOfRange
 from turnspit.heat import forecast_roast
 from turnspit.planning import BrineWish, Dinner, OvenWish, RoastWish, Timetable, plan_dinner
-from turnspit.planning.roasting import OPENING_COST_MIN
+from turnspit.planning.roasting import BASTING_COST_MIN
 
 ZONE = ZoneInfo("America/New_York")
 NOW = datetime(2026, 11, 25, 9, tzinfo=ZONE)
@@ -287,6 +287,6 @@ def test_a_wish_against_a_rule_is_refused_with_the_nearest_that_keeps_it(dinner,
 @pytest.mark.parametrize("mass_kg", [4.0, 7.3, 10.0])
 def test_what_a_basting_is_said_to_cost_is_what_the_model_makes_of_it(mass_kg):
     basted = plan_dinner(Dinner(RoastWish("turkey", mass_kg), serve_at=at(23)), NOW).forecast
-    shut = forecast_roast(replace(basted.case, openings_min=()))
-    cost_min = (basted.ready_min.p50 - shut.ready_min.p50) / len(basted.case.openings_min)
-    assert 1.0 <= cost_min <= OPENING_COST_MIN + 0.5
+    shut = forecast_roast(replace(basted.case, bastings_min=()))
+    cost_min = (basted.ready_min.p50 - shut.ready_min.p50) / len(basted.case.bastings_min)
+    assert cost_min == pytest.approx(BASTING_COST_MIN, abs=0.5)

@@ -67,7 +67,7 @@ class Settled:
         return 57.3 if self.licensed else 60.0
 
     @property
-    def openings_min(self) -> tuple[float, ...]:
+    def bastings_min(self) -> tuple[float, ...]:
         """Minutes after which a bird is basted, none from frozen (common practice, no source)."""
         return BASTES_MIN if self.row.poultry and self.state != "frozen" else ()
 
@@ -99,7 +99,7 @@ class Settled:
             target_c=self.target_c,
             rest_min=self.rest_min,
             rest_place="foil",
-            openings_min=self.openings_min,
+            bastings_min=self.bastings_min,
             altitude_m=self.dinner.altitude_m,
             seed=self.dinner.seed,
         )

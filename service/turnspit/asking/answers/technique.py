@@ -118,7 +118,7 @@ def _covered(cover: Cover) -> Callable[[RoastCase, float], RoastCase]:
 
 def _basted(case: RoastCase, ready_min: float) -> RoastCase:
     every = range(BASTED_EVERY_MIN, int(ready_min), BASTED_EVERY_MIN)
-    return replace(case, openings_min=tuple(float(minute) for minute in every))
+    return replace(case, bastings_min=tuple(float(minute) for minute in every))
 
 
 def _opened_once(case: RoastCase, ready_min: float) -> RoastCase:
