@@ -67,3 +67,36 @@ def test_what_it_loses_is_told_in_percent() -> None:
     (reply,) = _talk("how much does a 15lb turkey lose when cooked")
     assert reply.intents == ("carve",)
     assert "%" in reply.headline
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("is 15 minutes rest enough for a 14 lb turkey", "15 min is short"),
+        ("can I rest a 14 lb turkey for 40 minutes", "Yes, 40 min"),
+        ("can it rest for 2 hours", "2 h is longer"),
+        ("is it safe to leave it in the brine 2 days", "Yes, kept at"),
+    ],
+)
+def test_a_question_of_enough_gets_its_yes_or_no(text: str, told: str) -> None:
+    (reply,) = _talk(text)
+    assert reply.headline.startswith(told)
+
+
+def test_height_is_counted_and_said() -> None:
+    (reply,) = _talk("we live at 6,200 feet, 16 lb turkey, will it take longer")
+    assert any(line.startswith("At sea level") for line in reply.lines)
+
+
+def test_a_rest_is_judged_by_the_wish_and_the_safe_minimum_is_named() -> None:
+    (coasts,) = _talk("tenderloin 118 F, oven off, will it coast to 130")
+    assert "130 °F" in coasts.headline
+    assert "145 °F" in coasts.headline
+    (cold,) = _talk("tenderloin 80 F, oven off, will it coast to 130")
+    assert "Back into the hot oven" in cold.headline
+
+
+def test_an_icy_cavity_is_no_question_of_aromatics() -> None:
+    (reply,) = _talk("turkey still icy inside the cavity what now")
+    assert reply.intents == ("thaw",)
+    assert "onion" not in reply.headline

@@ -133,7 +133,7 @@ def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Mes
         return (Message("asking-brine-too-short", **said),)
     if done:
         return (Message("asking-brine-done", **said),)
-    return (Message(f"asking-brine-{asked}", **said),) if asked in {"enough", "not-too-long"} else ()
+    return (Message(f"asking-brine-{asked}", **said),) if asked in {"enough", "not-too-long", "safe"} else ()
 
 
 def _endangers(enquiry: Enquiry) -> bool:
@@ -158,8 +158,15 @@ def _case(taken: Taken) -> BrineCase:
         water_l=said("brine.water_l"),
         hours=_hours(taken.enquiry),
         method=topic_of(taken.enquiry.text, "brine", "wet"),  # type: ignore[arg-type]
-        salt_kind=taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt")),
+        salt_kind=_salt_kind(taken),
     )
+
+
+def _salt_kind(taken: Taken) -> Any:
+    """The salt as named; a kosher salt of no brand is taken as the coarse one, of which a cup holds more."""
+    if topic_of(taken.enquiry.text, "kosher_salt") == "kosher_salt":
+        return taken.value("brine.salt_kind", "coarse_kosher", Message("asking-taken-coarse-kosher"))
+    return taken.value("brine.salt_kind", "table", Message("asking-taken-table-salt"))
 
 
 def _hours(enquiry: Enquiry) -> float | None:

@@ -27,7 +27,10 @@ def in_time(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     with suppress(TurnspitError):
         timetable = plan_dinner(wished, enquiry.now)
         into = next((task for task in timetable.tasks if task.id == "brine_in"), None)
-        said: dict[str, Value] = {"hours_min": plan.hours_low * 60, "oven_in": timetable.oven_in_at or timetable.serve_at}
+        said: dict[str, Value] = {
+            "hours_min": plan.hours_low * 60,
+            "oven_in": timetable.oven_in_at or timetable.serve_at,
+        }
         if into is None:
             return (Message("asking-brine-too-late", **said), Message("asking-brine-late-instead"))
         return (Message("asking-brine-in-time", at=into.start, **said),)

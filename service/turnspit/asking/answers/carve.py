@@ -29,10 +29,11 @@ def answer(enquiry: Enquiry) -> Answer:
         "amount": _amount(kind, mass_kg, int(enquiry.said("roast.count") or 1)),
     }
     headline = _loss(taken) if topic == "loss" else told.pop(topic)
+    verdict = _long_enough(enquiry, headline) if topic == "rest" else None
     rise = (_rise(taken),) if topic == "rest" else ()
     return Answer(
-        headline=headline,
-        lines=(*rise, *told.values(), Message("asking-carve-board")),
+        headline=verdict or headline,
+        lines=(*([headline] if verdict else []), *rise, *told.values(), Message("asking-carve-board")),
         reasons=(Message("asking-why-rest"), Message(f"asking-carve-{form}-how"), Message("asking-why-yield")),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
@@ -40,6 +41,17 @@ def answer(enquiry: Enquiry) -> Answer:
         next=(Message("asking-next-early"), Message("asking-next-leftovers"), Message("asking-next-why")),
         data={"carve": {"rest_min": list(row.rest_min_range)}},
     )
+
+
+def _long_enough(enquiry: Enquiry, usual: Message) -> Message | None:
+    """Whether the rest that was said is right; None where none was said."""
+    rest_h = enquiry.said("elapsed_h")
+    if rest_h is None:
+        return None
+    low_min, high_min = float(usual.values["low_min"]), float(usual.values["high_min"])  # type: ignore[arg-type]
+    rest_min = float(rest_h) * 60
+    key = "long" if rest_min > high_min else "short" if rest_min < low_min else "enough"
+    return Message(f"asking-carve-rest-{key}", rest_min=rest_min, low_min=low_min, high_min=high_min)
 
 
 def _rise(taken: Taken) -> Message:

@@ -15,13 +15,14 @@ if TYPE_CHECKING:
     from turnspit.heat import RoastCase, RoastForecast
 
 POUND_KG = 0.45359237
+HIGH_M = 300.0
 
 
 def comparison(enquiry: Enquiry, forecast: RoastForecast) -> tuple[Message, ...]:
     """What it would take otherwise, where the line compares, and the minutes for a pound or a kilogram, where it
     speaks of them."""
     found = []
-    if topic_of(enquiry.line, "compared") == "compared":
+    if topic_of(enquiry.line, "compared") == "compared" or enquiry.said("altitude_m") is not None:
         found += _otherwise(forecast)
     if topic_of(enquiry.line, "by_weight") == "by_weight":
         found.append(_by_weight(forecast))
@@ -44,6 +45,7 @@ def _otherwise(forecast: RoastForecast) -> list[Message]:
             high_min=other.p90,
             more_min=abs(ready.p50 - other.p50),
             count=case.count,
+            longer="yes" if ready.p50 >= other.p50 else "no",
         )
     ]
 
@@ -73,6 +75,7 @@ OTHERWISE: Mapping[str, tuple[Callable[[RoastCase], bool], Callable[[RoastCase],
             lambda case: replace(case, kind=case.kind.removesuffix("_spatchcock")),
         ),
         "count": (lambda case: case.count > 1, lambda case: replace(case, count=1)),
+        "altitude": (lambda case: case.altitude_m >= HIGH_M, lambda case: replace(case, altitude_m=0.0)),
         "fan": (lambda case: any(step.convection for step in case.oven), _still),
     }
 )

@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 
 CARVE_MIN = 15.0
 WELL_PAST_K = 3.0
+ABOUT_K = 1.0
 FRESH = timedelta(minutes=10)
 """A reading older than this is taken again before anything is said of it."""
 DANGERS = ("thermometer", "receiving", "power_cut", "interrupted", "warm_holding", "cold_holding", "cooling", "pink")
@@ -135,9 +136,17 @@ def _resting(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -
     """Out of the oven: how far it may still rise by itself, which proves nothing until it is measured."""
     station, c = read.placed.station, read.placed.temperature_c
     rise_k = max(0.0, forecast.peak_c[station].p50 - forecast.pull_c)
-    likely = c + rise_k >= row.safe_c
+    goal_c = min(row.safe_c, forecast.target_c)
+    likely = c + rise_k >= goal_c - ABOUT_K
     key = "done" if c >= row.safe_c else "rising" if likely else "back"
-    said: dict[str, Value] = {"c": c, "place": Message(f"asking-station-{station}"), "safe_c": row.safe_c}
+    if key != "done" and goal_c < row.safe_c - ABOUT_K:
+        key += "-wished"
+    said: dict[str, Value] = {
+        "c": c,
+        "place": Message(f"asking-station-{station}"),
+        "safe_c": row.safe_c,
+        "target_c": goal_c,
+    }
     return Answer(
         headline=Message(f"asking-doneness-resting-{key}", rise_k=rise_k, **said),
         lines=(Message("asking-doneness-others"), rest_line(row, forecast.case.mass_kg)),

@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from turnspit.heat import RoastCase, RoastForecast, RoastRow
     from turnspit.recipes import SizeCase
 
+BY_SUBJECT = {"ham": "fresh_ham", "lamb": "lamb_leg", "beef": "beef_rib", "pork": "pork_loin", "veal": "veal_loin"}
+"""The roast that a meat asked about stands for."""
 USUAL_KIND, USUAL_PINK_KIND = "turkey", "beef_rib"
 _PLACES_OF_A_BIRD = frozenset(("breast", "thigh", "wing", "stuffing"))
 TOLERANCE_K = 0.3
@@ -52,6 +54,8 @@ def usual_kind(enquiry: Enquiry) -> str:
 
     if enquiry.likely_kind:
         return enquiry.likely_kind
+    if enquiry.said("subject") in BY_SUBJECT:
+        return BY_SUBJECT[enquiry.said("subject")]
     wished_c = enquiry.said("roast.target_c")
     probed = [enquiry.said("reading.place"), *(one.get("place") for one in enquiry.said("readings") or ())]
     if enquiry.said("roast.stuffed") or any(place in _PLACES_OF_A_BIRD for place in probed):

@@ -14,7 +14,7 @@ _MEASURED = ("<when>", "<how_long>", "<temperature_read>", "<done>", "<probe_whe
 def technique(piece: Piece) -> str:
     """The key of `[technique]` that the piece asks about and nothing else, "" for none."""
     named = next((item for item in piece.items if "<technique>" in item), None)
-    if named is None or piece.has(*_MEASURED):
+    if named is None or piece.has(*_MEASURED) or piece.of_frozen:
         return ""
     name = str(named.tags["<technique>"])
     asks = piece.asks or piece.is_asked or piece.has(*_ASKING) or named.words.split()[0] in _OPENS
