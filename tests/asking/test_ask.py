@@ -236,3 +236,12 @@ def test_the_rest_tells_how_far_it_still_rises(text):
 def test_the_freezer_undoes_no_hours_outside():
     reply, _ = talk("curry of leftover turkey, kept in fridge 3 days, ok?", "outside 4 hours", "then freezer?")
     assert ("two-hours", "stop") in [(one["rule"], one["severity"]) for one in reply.document()["cautions"]]
+
+
+def test_warming_loads_the_words_of_both_languages() -> None:
+    from turnspit.asking import warm
+    from turnspit.asking.vocabulary.everyday import everyday_words
+
+    everyday_words.cache_clear()
+    warm()
+    assert everyday_words.cache_info().currsize == 2

@@ -17,6 +17,7 @@ from turnspit.api.problems import PROBLEM_RESPONSES, Problem
 from turnspit.api.routes import ask, logs, numbers, plans, recipes, running
 from turnspit.api.service import VERSION, Service
 from turnspit.api.settings import Settings
+from turnspit.asking import warm
 from turnspit.moment import utc_now
 from turnspit.storage import open_store
 
@@ -60,6 +61,7 @@ async def _sweeping(app: FastAPI) -> AsyncIterator[None]:
             await anyio.sleep(SWEEP_S)
 
     async with anyio.create_task_group() as tasks:
+        tasks.start_soon(service.work, warm)
         tasks.start_soon(sweep)
         yield
         tasks.cancel_scope.cancel()

@@ -3,7 +3,7 @@
 `ask` is the whole road; `read_line` only the reading. Both are pure functions of their arguments.
 """
 
-from turnspit.asking.ask import ask
+from turnspit.asking.ask import ask, warm
 from turnspit.asking.contract import INTENTS, Intent, Line, Question, Reply, SaidCaution, Trace, Understood
 from turnspit.asking.conversation import Conversation
 from turnspit.asking.reading import Reading, read_line
@@ -21,4 +21,5 @@ __all__ = [
     "Understood",
     "ask",
     "read_line",
+    "warm",
 ]

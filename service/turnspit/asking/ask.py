@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from datetime import UTC, datetime
 from typing import Any, Literal
 
 from turnspit.asking import moves
@@ -19,6 +20,14 @@ from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 LONGEST_TEXT = 10_000
+WARMING = ("16 lb bird, dinner at 6, qwzx", "pavo de 7 kg, cena a las 6, qwzx")
+"""A plan and an unknown word in each language: they ask for everything that is loaded late."""
+
+
+def warm() -> None:
+    """Load what the first line would wait for: words, tables, the heat model. A service does so while it starts."""
+    for text in WARMING:
+        ask(Line(text, datetime(2026, 11, 25, 9, tzinfo=UTC)), None, "")
 
 
 def ask(line: Line, conversation: Conversation | None, conversation_id: str) -> tuple[Reply, Conversation]:
