@@ -20,8 +20,8 @@ from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 LONGEST_TEXT = 10_000
-WARMING = ("16 lb bird, dinner at 6, qwzx", "pavo de 7 kg, cena a las 6, qwzx")
-"""A plan and an unknown word in each language: they ask for everything that is loaded late."""
+WARMING = ("16 lb turkye, dinner at 6", "pabvo de 7 kg, cena a las 6")
+"""A plan and a slip in each language: they ask for everything that is loaded late."""
 
 
 def warm() -> None:
