@@ -79,6 +79,14 @@ def test_a_whole_roast_is_to_be_carved_first() -> None:
     assert any("14 lb" in taken for taken in reply.assumptions)
 
 
+def test_a_talk_keeps_the_amount_and_the_place() -> None:
+    talk = None
+    for text in ("how long will 4 litres of stock take to cool", "and in an ice bath", "what if it is 8 litres"):
+        reply, talk = ask(Line(text, NOW), talk, "c")
+    iced = plan_cooling(cooling_case("stock", "ice_bath", litres=8.0))
+    assert reply.data["cooling"]["total_h"] == iced.total_h.document(2)
+
+
 def test_hot_food_may_go_in_but_not_deep_and_the_amount_is_asked() -> None:
     reply = said("can I put the hot gravy straight in the fridge")
     assert reply.headline.startswith("Yes, hot and at once, but not in a deep pot")

@@ -33,7 +33,7 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
 
 
 def takes_over(intents: Sequence[Intent], enquiry: Enquiry) -> bool:
-    """Whether a danger is answered instead of what the line was read as asking; a reading is judged as it was asked."""
+    """Whether a danger is answered instead of what the line was read as asking; a reading is judged as asked."""
     danger = "" if "safety" in intents else plain_danger(enquiry, intents)
     return danger not in ("", "reading") and not set(intents).issubset(_beside(intents, enquiry, danger))
 
@@ -45,6 +45,8 @@ def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     danger = plain_danger(enquiry, intents)
     if danger == "cool_down":
         return [answer_to("safety", enquiry)]
+    if danger == "at_risk" and enquiry.said("serve_at") is not None:
+        return [answer_to(intent, enquiry) for intent in ("plan", "safety")]
     if "safety" in intents or not danger:
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
     return [answer_to(intent, enquiry) for intent in ("safety", *_beside(intents, enquiry, danger))]

@@ -54,7 +54,7 @@ def answer(enquiry: Enquiry) -> Answer:
     told, taken = _told(enquiry), Taken(enquiry)
     if told.place_c is not None and told.place_c > COLD_ENOUGH_C:
         return _too_warm(told.place_c)
-    asked = topic_of(enquiry.line, "cool_asked", "in_time")
+    asked = topic_of(enquiry.text, "cool_asked", "in_time")
     case = _case(told, taken)
     plan = plan_cooling(case or _layer(told), enquiry.kitchen or "licensed")
     if told.place_c is None:
@@ -93,7 +93,7 @@ def _told(enquiry: Enquiry) -> Told:
     measures = _measures(enquiry)
     depth, mass, volume = (measures.get(tag) for tag in ("<length>", "<mass>", "<volume>"))
     read_c = enquiry.said("reading.temperature_c")
-    place = next((name for name in PLACES if name == topic_of(enquiry.line, "cool_places")), PLACES[0])
+    place = next((name for name in PLACES if name == topic_of(enquiry.text, "cool_places")), PLACES[0])
     return Told(
         food=topic_of(enquiry.line, "cool_foods") or topic_of(enquiry.text, "cool_foods", "turkey"),
         place=place,
@@ -106,15 +106,16 @@ def _told(enquiry: Enquiry) -> Told:
 
 
 def _measures(enquiry: Enquiry) -> dict[str, float]:
-    """The first length, mass and volume of the line in SI, by the tag of the reader that finds them."""
-    items = tokenize(clean(enquiry.line), enquiry.reader.language).items
-    for grammar in GRAMMARS:
-        items = grammar.reduce(items)
+    """The first length, mass and volume in SI, of the line or of those it amends, by the tag of the reader."""
     found: dict[str, float] = {}
-    for item in items:
-        for tag, value in item.tags.items():
-            if isinstance(value, Measure):
-                found.setdefault(tag, value.si)
+    for line in enquiry.text.splitlines():
+        items = tokenize(clean(line), enquiry.reader.language).items
+        for grammar in GRAMMARS:
+            items = grammar.reduce(items)
+        for item in items:
+            for tag, value in item.tags.items():
+                if isinstance(value, Measure):
+                    found.setdefault(tag, value.si)
     return found
 
 

@@ -22,7 +22,8 @@ NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze":
 
 def _judged(enquiry: Enquiry) -> bool:
     """Whether something is told by which the rules judge it: hours, days, degrees, that it is whole or raw."""
-    told = any(enquiry.said(path) is not None for path in ("reading.temperature_c", "roast.target_c"))
+    measured = any(enquiry.said(path) is not None for path in ("reading.temperature_c", "roast.target_c"))
+    told = measured and any(map(str.isdigit, enquiry.line))  # what was measured in the oven, turns ago, is past
     words = ("safety_whole", "raw")
     return told or hours_of(enquiry) is not None or any(topic_of(enquiry.text, table) for table in words)
 

@@ -70,7 +70,8 @@ def _stood_out(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
 def _served_too_cool(enquiry: Enquiry) -> str:
     """What reads too little and is to be carved or eaten now, or stuffing that does when the meat is done."""
     reading_c = degrees_of(enquiry, "reading")
-    if reading_c is None or reading_c < NO_ROAST_C:
+    earlier = not any(map(str.isdigit, enquiry.line)) and topic_of(enquiry.line, "asks_way")
+    if reading_c is None or reading_c < NO_ROAST_C or earlier:
         return ""
     came_out = topic_of(enquiry.line, "safety_came_out") and enquiry.said("reading.oven_left_on") is None
     if not (came_out or topic_of(enquiry.line, "safety_served")) and not _stuffing_is_late(enquiry):
