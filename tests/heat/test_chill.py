@@ -96,6 +96,15 @@ def test_mass_tells_how_full_the_box_is():
         median_h(box, mass_kg=12.0)
 
 
+@pytest.mark.parametrize("mass_kg", [None, 1.8])
+def test_edges_may_be_told_in_any_order(mass_kg: float | None) -> None:
+    one, other = (
+        forecast_chill(ChillCase("cooked beef", "slab", dims_mm, mass_kg, members=8)).hours.p50
+        for dims_mm in ((50.0, 200.0), (200.0, 50.0))
+    )
+    assert one == other
+
+
 def test_a_slab_of_two_edges_is_a_square_one_and_a_roll_without_height_a_long_one():
     assert median_h(SLAB, dims_mm=(50.0, 130.0)) == pytest.approx(median_h(SLAB, dims_mm=(50.0, 130.0, 130.0)))
     roll = {**SLAB, "shape": "cylinder"}

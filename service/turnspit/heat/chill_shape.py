@@ -185,8 +185,8 @@ def _layer(depth_m: float, volume_m3: float | None) -> Extent:
 
 
 def _block(edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
-    """A box, and by the mass how much of it is filled; a slab of two edges is a square one."""
-    edges_m = tuple(sorted((*edges_m, edges_m[1])[:3]))
+    """A box, and by the mass how much of it is filled; a slab of two edges, told in any order, is a square one."""
+    edges_m = tuple(sorted((*edges_m, max(edges_m))[:3]))
     box_m3 = math.prod(edges_m)
     fullness = 1.0 if volume_m3 is None else volume_m3 / box_m3
     if volume_m3 is not None and not EMPTIEST < fullness < FULLEST:
