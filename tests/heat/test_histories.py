@@ -104,3 +104,12 @@ def test_tied_round_is_later_lying_flat_sooner_and_each_is_told() -> None:
     assert len(breasts) == 1
     with pytest.raises(Impossible, match="tied"):
         forecast_roast(replace(rib, tied="with string"))  # type: ignore[arg-type]
+
+
+def test_a_roast_that_cools_again_in_an_oven_turned_off_was_ready_when_it_got_there() -> None:
+    oven = (OvenStep(0.0, 250.0), OvenStep(60.0, 20.0))
+    ribs = RoastCase("beef_rib", 3.0, oven=oven, target_c=57.0, members=64)
+    early, later = (forecast_roast(replace(ribs, pull_c=pull_c)).ready_min for pull_c in (53.5, 60.0))
+    assert early.p50 < later.p50 < 2.0 * early.p50
+    with pytest.raises(Impossible, match="turned off leaves 100% of such roasts under 90 C"):
+        forecast_roast(replace(ribs, target_c=90.0))

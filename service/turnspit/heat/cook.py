@@ -11,7 +11,7 @@ from turnspit.errors import Impossible
 from turnspit.heat.cases import RestPlace, RoastCase
 from turnspit.heat.ensemble import Members
 from turnspit.heat.material import Floats
-from turnspit.heat.oven import stretches
+from turnspit.heat.oven import OFF_BELOW_C, stretches
 from turnspit.heat.preparation import SAME_TIME, Surroundings, prepare
 from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State, Surface, core_c, graded_times, march
@@ -63,15 +63,17 @@ class Cook:
         """
         columns = self.core_c.reshape(len(self.times_s), -1)
         above = columns >= temperature_c
-        never = 1.0 - float(above[-1].reshape(len(self.places), -1).all(axis=0).mean())
+        arrived = above.any(axis=0)  # not whether it is there at the end: an oven turned off lets it cool again
+        never = 1.0 - float(arrived.reshape(len(self.places), -1).all(axis=0).mean())
         if never > NEVER_SHARE:
+            off = self.last_set_c < OFF_BELOW_C
             raise Impossible(
                 "oven",
-                f"at {self.last_set_c:g} C",
+                "turned off" if off else f"at {self.last_set_c:g} C",
                 f"leaves {never:.0%} of such roasts under {temperature_c:g} C after {self.times_s[-1] / 3600:.0f} h",
-                "set it hotter, or wrap the roast once its surface is brown",
+                "leave it on longer" if off else "set it hotter, or wrap the roast once its surface is brown",
             )
-        step = np.where(above.any(axis=0), np.maximum(above.argmax(axis=0), 1), len(self.times_s) - 1)
+        step = np.where(arrived, np.maximum(above.argmax(axis=0), 1), len(self.times_s) - 1)
         every = np.arange(columns.shape[1])
         low, high = columns[step - 1, every], columns[step, every]
         share = np.clip((temperature_c - low) / np.where(high > low, high - low, 1.0), 0.0, 1.0)
