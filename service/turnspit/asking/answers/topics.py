@@ -1,7 +1,7 @@
 """What an open question within one intent is about.
 
 "Where does the probe go" and "it is done early" are both doneness; the tables in `topics.toml`, and in `dangers.toml`
-for what can hurt somebody, tell them apart by the words that stand in the line.
+and `danger_signs.toml` for what can hurt somebody, tell them apart by the words that stand in the line.
 """
 
 from __future__ import annotations
@@ -38,7 +38,7 @@ def _tables() -> Mapping[str, Mapping[str, Groups]]:
     room = files("turnspit.asking.answers")
     return {
         table: {name: tuple(_pattern(group) for group in groups) for name, groups in rows.items()}
-        for file in ("topics.toml", "dangers.toml")
+        for file in ("topics.toml", "dangers.toml", "danger_signs.toml")
         for table, rows in tomllib.loads(room.joinpath(file).read_text(encoding="utf-8")).items()
     }
 
