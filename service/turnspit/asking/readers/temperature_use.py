@@ -245,17 +245,6 @@ def _roasted_low(scene: Scene, said: Said) -> Use | None:
     return "oven" if low and roasts else None
 
 
-def _held_at(scene: Scene, said: Said) -> Use | None:
-    """`holding a turkey at 140`."""
-    held = said.bare and _at(scene, said) and danger(scene) == "warm_holding" and not scene.has("<oven>")
-    return "reading" if held else None
-
-
-def _all_night_at(scene: Scene, said: Said) -> Use | None:
-    """`turkey at 200 overnight`."""
-    return "oven" if said.bare and scene.has("<overnight>") and 180 <= said.value <= 300 else None
-
-
 def _a_dish_at(scene: Scene, said: Said) -> Use | None:
     """`gravy at 130`."""
     dish = scene.has("<subject>") and not scene.has("<roast>", "<place>")
@@ -355,8 +344,6 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _of_the_meat_too,
     _short_of_the_wish,
     _roasted_low,
-    _held_at,
-    _all_night_at,
     _a_dish_at,
     _served_at,
     _at_an_oven_setting,
