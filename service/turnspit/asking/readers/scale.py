@@ -66,8 +66,8 @@ def _short(scene: Scene) -> bool:
     for name, places in (item_of(scene, row[0], None) for row in (had, needs) if row is not None):
         if name:
             scene.put("amount.item", name, "scale: what there is", *places)
-    if needs is not None and needs[1] in (had[1], "<number>"):
-        wanted = scene.items[needs[0]].tags[needs[1]]
+    wanted = scene.items[needs[0]].tags[needs[1]] if needs is not None and needs[1] in (had[1], "<number>") else None
+    if needs is not None and wanted is not None and _size(wanted) > 0:
         had_size = value.value if isinstance(wanted, Number) else _size(value)
         scene.put("scale.factor", round(had_size / _size(wanted), 4), "scale: short", had[0], needs[0])
         return True
