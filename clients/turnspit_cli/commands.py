@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import sys
 from collections.abc import Callable
 from io import TextIOWrapper
@@ -11,6 +10,7 @@ from typing import Annotated, Any, Literal
 import typer
 
 from turnspit_cli import lists, logs, recipes, safety, verbs
+from turnspit_cli.telling import print_json
 
 REFUSED, FAULT = 2, 1
 
@@ -85,11 +85,6 @@ def main() -> None:
     except Exception as error:
         refusal = _refusal(error)
         _leave(refusal or f"a fault in turnspit: {type(error).__name__}: {error}", REFUSED if refusal else FAULT)
-
-
-def print_json(response: dict[str, Any]) -> None:
-    """A response as it is."""
-    print(json.dumps(response, ensure_ascii=False, indent=2), flush=True)
 
 
 def _tables() -> Callable[[dict[str, Any]], None]:

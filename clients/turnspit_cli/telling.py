@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Annotated, Any, Literal, TypeVar
 
@@ -50,10 +51,13 @@ def label(key: str, asker: Reader, **values: Any) -> str:
     return say(Message(f"cli-{key}", **values), asker)
 
 
+def print_json(document: Document) -> None:
+    """A document as it is."""
+    print(json.dumps(document, ensure_ascii=False, indent=2), flush=True)
+
+
 def show(document: Document, as_json: bool, told: Callable[[Document], str]) -> None:
     """Print a document as it is, or as it is told."""
-    from turnspit_cli.commands import print_json
-
     if as_json:
         print_json(document)
     else:
