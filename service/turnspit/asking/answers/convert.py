@@ -10,7 +10,7 @@ from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.taken import Taken
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.clean import clean
-from turnspit.errors import Unknown
+from turnspit.errors import OutOfRange, Unknown
 from turnspit.message import Message
 from turnspit.quantities import celsius, convert, fan_oven_c, nearest_gas_mark, still_oven_c, written_unit
 
@@ -24,6 +24,7 @@ COUNTERPARTS = {
 }  # fmt: skip
 COUNTED = ("piece", "clove", "sprig", "stalk", "slice", "leaf", "bunch", "head")
 OVEN = ("degF", "degC", "gas_mark")
+SETTINGS_C = (50.0, 300.0)
 FAN_LOWER_F = 25.0
 """What books in Fahrenheit take off for a fan (published convection rule); those in Celsius take off up to 20 C."""
 FAN = re.compile(r"\b(?:fan|convection|conveccion|ventilador|ventilado|turbo)\b")
@@ -60,6 +61,7 @@ def _other_oven(enquiry: Enquiry, value: float, unit: str) -> Answer:
     """The setting that roasts alike in an oven of the other kind, as a dial has it: to five degrees."""
     fan = bool(enquiry.said("oven.convection"))
     given_c = celsius(value, unit)
+    OutOfRange.check("oven.temperature_c", given_c, *SETTINGS_C, "say what the dial can be set to")
     if unit == "degF":
         found_c = celsius(value - FAN_LOWER_F if fan else value + FAN_LOWER_F, "degF")
     else:

@@ -40,8 +40,9 @@ def read(scene: Scene) -> bool:
 def _of_the_talk(scene: Scene) -> bool:
     """`fan?`, after `350F to C`."""
     fans = list(scene.find("<convection>"))
-    asked = scene.before.get("amount.unit") in ("degC", "degF", "gas_mark") and scene.hints.get("talk_of") == "convert"
-    if not asked or len(fans) != 1 or len(scene.items) > _A_WORD or any("<number>" in item for item in scene.items):
+    of_an_oven = scene.before.get("amount.unit") in ("degC", "degF", "gas_mark")
+    goes_on = of_an_oven and scene.hints.get("talk_of") == "convert" and len(scene.items) <= _A_WORD
+    if not goes_on or len(fans) != 1 or scene.has("<number>"):
         return False
     scene.put("oven.convection", fans[0][1].tags["<convection>"], "oven: the kind it is wanted for", fans[0][0])
     return True
