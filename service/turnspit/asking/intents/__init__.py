@@ -84,7 +84,7 @@ def _beside_scaling(scene: Scene) -> tuple[Intent, ...]:
     for start, end in _pieces(scene):
         piece = Piece(scene, start, end)
         intent = next((name for name, test in ASKED if test(piece)), None)
-        feared = intent != "safety" or piece.has("<danger>", "<out>")
+        feared = intent != "safety" or piece.has("<danger>", "<out>", "<core_temp>", "<what_temp>")
         scales = not start or piece.has("<scale>", "<factor>", "<recipe>", "<covers>")
         if intent in _HAVE_THEIR_HOURS and feared and not scales:
             found.append(intent)
@@ -126,7 +126,7 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
             for name, piece in found
             if name == "doneness" and not piece.has("<temperature_read>", "<probe_where>")
         }
-    if names & {"thaw", "brine"}:
+    if "thaw" in names or ("brine" in names and not whole.said("serve_at")):
         drop |= {
             name for name, piece in found if name == "plan" and _only_names_a_plan(piece) and not whole.has("'roast")
         }

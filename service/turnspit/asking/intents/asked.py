@@ -70,6 +70,9 @@ def _leftovers(piece: Piece) -> bool:
     if piece.danger == "cooling" and piece.said("elapsed_h") and piece.ok_asked:
         # "turkey stock, cooling for 5 hours, still 80 F, ok?"
         return False
+    if piece.has("<cooked>") and piece.has("<keep>") and piece.has("<how_long>"):
+        # "how long is frozen cooked turkey good for".
+        return not piece.has("<raw>")
     if piece.has("<stock>", "<reheat>"):
         # "3 bones, 7 lb, serving 19:30" is a rib roast.
         return not (piece.has("<thaw>") or piece.said("serve_at", "roast.bone_in") or piece.has("<how_big>"))
@@ -97,7 +100,7 @@ def _leftovers(piece: Piece) -> bool:
         return False
     return piece.has("<leftovers>") or (
         piece.has("<keep>")
-        and piece.has("<how_long>")
+        and piece.has("<how_long>", "<when>")
         and not _is_to_be_roasted(piece)
         and not (piece.scene.has("<freezer>", "<thaw>") and not piece.scene.has("<cooked>"))
         and not (piece.has("<brine>", "<thaw>", "<raw>") or (piece.said("roast.state") and not piece.said("covers")))

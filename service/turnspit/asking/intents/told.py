@@ -21,7 +21,7 @@ def _reading(piece: Piece) -> bool:
 
 def _old(piece: Piece) -> bool:
     """Cooked food that is days old, or lies in the freezer, is kept as leftovers are."""
-    if piece.has("<cooked>") and piece.has("<freezer>") and not piece.said("serve_at", "start_at"):
+    if piece.has("<cooked>") and piece.has("<freezer>", "<keep>") and not piece.said("serve_at", "start_at"):
         return True
     return piece.hours >= DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
 
