@@ -32,11 +32,15 @@ PAN_ON_ICE = 0.8
 """Where the warmest place of a pan standing in ice lies, as a share of its depth: ice cools it from below, the air
 above a little; half would be both faces alike, the whole the bottom alone. US school kitchens found two inches in ice
 to be about what makes both stages: of rice it did, of ground meat not (Olds and others 2013, abstract)."""
+PAN_ON_SHELF, PAN_SPREAD = 0.56, 0.2
+"""The same on a shelf in air, whose lower face is the slower, and its log spread: on wire or solid, bare or covered,
+by itself or among others (set by rice that took 10 h 5 cm deep and 13 h 10 cm deep; Muftugil 2016, an abstract)."""
 CELLS, _STEPS_TO_EXPECTED = 12, 32
 """Coarse on purpose: within 1 percent of 32 cells and 300 steps."""
 _MARGIN_K = 0.4
 """A wished temperature nearer than this to the medium is never reached in a time worth planning."""
-
+COLDEST_C, UNFROZEN_K = -1.0, 0.3
+"""The coldest that may be asked for, and how far above its freezing point a food must stay."""
 
 MEDIUM_RANGE_C: dict[Medium, tuple[float, float]] = {
     "air": (-30.0, 30.0),
@@ -53,13 +57,16 @@ _MEDIUM_WAY_OUT: dict[Medium, str] = {
 def forecast_chill(case: ChillCase) -> ChillForecast:
     """Hours from `from_c` to `to_c` at the slowest point, and its curve.
 
-    Valid for 0.02 to 100 kg (birds to 20), extents of 5 to 1000 mm, the shortest to 500, starts to 100 C, air of -30
-    to 30 C and to 10 m/s, water (below 0 brine or glycol) of -10 to 30 C. Raises OutOfRange beyond, Unknown for a
-    shape, medium or packaging that is none, Impossible for what is no number, or where `to_c` lies above `from_c` or
-    is not above the medium.
+    Valid for 0.02 to 100 kg (birds to 20), extents of 5 to 1000 mm, the shortest to 520, starts to 100 C, ends from
+    -1 C (of what does not freeze there), air of -30 to 30 C and to 10 m/s, water (below 0 brine or glycol) of -10 to
+    30 C. Raises OutOfRange beyond, Unknown for a shape, medium or packaging that is none, Impossible for what is no
+    number, or where `to_c` lies above `from_c` or is not above the medium.
     """
     _check(case)
     food = chill_food(case.food, liquid=case.shape == "pot")
+    if case.to_c < food.freezing_c + UNFROZEN_K:
+        limit = f"is where it begins to freeze, near {food.freezing_c:g}"
+        raise OutOfRange("to_c", case.to_c, limit, "give a temperature above that")
     size = extent(case, food.density_kg_m3)
     history = _cooled(case, food, size)
     hours = history.times_s / 3600
@@ -104,9 +111,9 @@ def depth_for(case: ChillCase, hours: float, *, certainty: float = 0.9) -> float
     return low_mm
 
 
-def in_pan_on_ice(case: ChillCase, food: ChillFood) -> bool:
-    """Whether it is a layer of what cannot lie in water as it is, so that its pan stands in the water."""
-    return case.shape == "slab" and case.medium != "air" and case.packaging is None and food.loose
+def in_pan(case: ChillCase, food: ChillFood) -> bool:
+    """Whether it is a layer of what cannot lie there as it is, so that its pan stands on a shelf or in the water."""
+    return case.shape == "slab" and case.packaging is None and food.loose
 
 
 # ------------------------------------------------------------------------------------------------ the case
@@ -119,7 +126,9 @@ def _check(case: ChillCase) -> None:
     check_yes("stirred", case.stirred)
     check_draws(case.members, case.seed)
     check_number("from_c", case.from_c, -1.0, 100.0, "give the temperature of the food in C")
-    check_number("to_c", case.to_c, 0.5, 99.0, "give the temperature it shall reach in C")
+    check_number(
+        "to_c", case.to_c, COLDEST_C, 99.0, "give the temperature it shall reach in C; freezing is not asked"
+    )
     check_number("medium_c", case.medium_c, *MEDIUM_RANGE_C[case.medium], _MEDIUM_WAY_OUT[case.medium])
     check_number("air_m_s", case.air_m_s, 0.0, 10.0, "give the speed of the air in m/s")
     if not case.to_c < case.from_c:
@@ -143,8 +152,10 @@ def _assumptions(case: ChillCase, food: ChillFood, size: Extent) -> tuple[Messag
         told.append(Message("heat-chill-glycol"))
     if case.medium == "ice_bath":
         told.append(Message("heat-chill-ice-bath"))
-    if in_pan_on_ice(case, food):
-        told.append(Message("heat-chill-pan-on-ice"))
+    if case.stirred and case.shape != "pot" and case.medium == "air":
+        told.append(Message("heat-chill-not-stirred"))
+    if in_pan(case, food):
+        told.append(Message("heat-chill-pan-on-shelf" if case.medium == "air" else "heat-chill-pan-on-ice"))
     elif case.medium != "air" and case.packaging is None and case.shape != "pot":
         told.append(Message("heat-chill-bare"))
     if warmed_air(case, size) > LARGE_LOAD:
@@ -169,20 +180,21 @@ def _cautions(hours: Floats, slowest_c: Floats, case: ChillCase) -> tuple[Cautio
 
 
 def _cooled(case: ChillCase, food: ChillFood, size: Extent) -> History:
-    on_ice = in_pan_on_ice(case, food)
-    if on_ice:
+    panned = in_pan(case, food)
+    if panned and case.medium != "air":
         case = replace(case, packaging="mould")
+    length_spread = PAN_SPREAD if panned and case.medium == "air" else size.spread
     normals = stratified_normals(8, case.members, case.seed)
     mixing = food.stirred if case.stirred else food.mixing
     stuff = food.material
     base_k = float(np.asarray(stuff.conductivity_at(np.array([0.5 * (case.from_c + case.to_c)])))[0])
     nominal = chill_surface(case, size, chill_medium_c(case), normals[:, :1] * 0.0)
     shape = column(case, size, nominal.nominal_film / (base_k * mixing))
-    if on_ice:
-        shape = Column(PAN_ON_ICE * min(size.edges_m), 0.0)
+    if panned:
+        shape = Column((PAN_ON_SHELF if case.medium == "air" else PAN_ON_ICE) * min(size.edges_m), 0.0)
     leading = np.exp(CONDUCTIVITY_SPREAD * normals[0]) * mixing * np.exp(food.mixing_spread * normals[1])
     body = Body(
-        shape.radius_m * np.exp(size.spread * normals[2]),
+        shape.radius_m * np.exp(length_spread * normals[2]),
         np.full(case.members, shape.exponent),
         _led(stuff, leading),
         CELLS,

@@ -36,6 +36,7 @@ class ChillFood:
     mixing_spread: float
     stirred: float
     loose: bool
+    freezing_c: float
     assumptions: tuple[Message, ...] = ()
 
     @property
@@ -54,13 +55,14 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
     if row is None:
         row = table("chill_foods").by("food")["soup" if liquid else "beef"]
         told = (Message("heat-chill-like-soup" if liquid else "heat-chill-like-meat"),)
+    freezing_c = LIQUID_FREEZING_C if row["water"] > 0.8 else LEAN_MEAT_FREEZING_C
     stuff = Composition(
         row["water"],
         row["protein"],
         row["fat"],
         row["ash"],
         row.get("carbohydrate", 0.0),
-        freezing_c=LIQUID_FREEZING_C if row["water"] > 0.8 else LEAN_MEAT_FREEZING_C,
+        freezing_c=freezing_c,
     )
     mixing = float(row.get("mixing", 1.0))
     return ChillFood(
@@ -70,6 +72,7 @@ def chill_food(name: str, *, liquid: bool) -> ChillFood:
         mixing=mixing,
         mixing_spread=float(row.get("mixing_spread", 0.0)),
         stirred=STIRRED_MIXING if mixing > 1 else 1.0,
+        freezing_c=freezing_c,
         loose=row.get("loose", False) or bool(LOOSE_WORDS & set(_words(name))),
         assumptions=told,
     )

@@ -33,19 +33,31 @@ USUAL_HEIGHT: dict[Shape, float] = {"cylinder": 3.0, "pot": 1.0}
 POT_ENDS = 0.5
 """Heat that leaves the top and the bottom of a pot, over that of its side: air under the lid, a shelf below; in a
 bath the bottom counts and the lid does not."""
+PAN_ENDS = 0.7
+"""The same for a rectangular pan in air: flat, its metal bottom on a wire shelf. Rice 5 cm deep took 10 h, 10 cm 13 h
+(Muftugil 2016, an abstract); 0.5 has half as long again."""
 LONG = 10.0
 """Height over diameter of a cylinder whose height is not told: a roll so long that its ends do not count."""
 EMPTIEST, FULLEST = 0.3, 1.3
 """Mass over what the told box holds, beyond which they contradict each other. Above 1 the box is taken as full."""
-THINNEST_M, THICKEST_M = 0.003, 0.5
-USUAL_DIMENSIONS: dict[Shape, int] = {"slab": 1, "brick": 3, "cylinder": 2, "pot": 2, "bird": 0}
+THINNEST_M, THICKEST_M = 0.003, 0.52
+"""The thickest is what 100 kg fill in a pot as deep as wide."""
+DIMENSIONS: dict[Shape, tuple[int, int]] = {
+    "slab": (1, 3),
+    "brick": (3, 3),
+    "cylinder": (1, 2),
+    "pot": (1, 3),
+    "bird": (0, 3),
+}
+"""How many are needed where no mass is told, and how many there may be; those of a bird are not used."""
 
 
 @dataclass(frozen=True, slots=True)
 class Extent:
     """Full extents in m, shortest first for bricks, diameter and height for what is round; `fullness` of the box.
 
-    `area_m2` is roughly its surface, 0 for a layer that goes on for ever.
+    `area_m2` is roughly its surface, 0 for a layer that goes on for ever; `ends` what leaves the top and the bottom
+    of what is round, over its side.
     """
 
     edges_m: tuple[float, ...]
@@ -54,6 +66,7 @@ class Extent:
     assumptions: tuple[Message, ...] = ()
     spread: float = TOLD_SPREAD
     area_m2: float = 0.0
+    ends: float = 1.0
 
     @property
     def volume_m3(self) -> float:
@@ -71,12 +84,16 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
     _check(case)
     volume_m3 = None if case.mass_kg is None else case.mass_kg / density_kg_m3
     edges_m = tuple(mm / 1000 for mm in case.dims_mm)
-    if volume_m3 is not None and not edges_m:
+    if volume_m3 is not None and (case.shape == "bird" or not edges_m):
         told = _told_by_mass(case, volume_m3)
-    elif case.shape in ("cylinder", "pot"):
+    elif case.shape == "pot":
+        told = _pot(edges_m, volume_m3, PAN_ENDS if case.medium == "air" else POT_ENDS)
+    elif case.shape == "cylinder":
         told = _round(case.shape, edges_m, volume_m3)
     elif case.shape == "slab" and len(edges_m) == 1:
         told = _layer(edges_m[0], volume_m3)
+    elif volume_m3 is not None and case.shape == "brick" and len(edges_m) < 3:
+        told = _completed(edges_m, volume_m3)
     else:
         told = _block(edges_m, volume_m3)
     if min(told.edges_m) < THINNEST_M:
@@ -88,7 +105,7 @@ def extent(case: ChillCase, density_kg_m3: float) -> Extent:
             "dims_mm", round(min(told.edges_m) * 1000, 1), limit, "give full thicknesses in mm; divide it"
         )
     held_kg = told.volume_m3 * density_kg_m3
-    if held_kg > MASS_RANGE_KG[1]:
+    if held_kg > MASS_RANGE_KG[1] * (1 + 1e-9):
         limit = f"come to {held_kg:.0f} kg, which is above {MASS_RANGE_KG[1]:g}"
         raise OutOfRange("dims_mm", case.dims_mm, limit, "give one piece or pot, full thicknesses in mm")
     return told
@@ -102,7 +119,7 @@ def column(case: ChillCase, size: Extent, film_per_m: float) -> Column:
 
     if case.shape in ("cylinder", "pot"):
         diameter_m, height_m = size.edges_m
-        return cylinder(diameter_m, height_m, film_per_m, POT_ENDS if case.shape == "pot" else 1.0)
+        return cylinder(diameter_m, height_m, film_per_m, size.ends)
     if len(size.edges_m) == 1:
         return slab(size.edges_m[0])
     short, middle, long = size.edges_m
@@ -121,14 +138,14 @@ def _check(case: ChillCase) -> None:
         raise Impossible("dims_mm", case.dims_mm, "are no dimensions", "give full thicknesses in mm, such as [50]")
     for mm in case.dims_mm:
         check_number("dims_mm", mm, *EXTENT_RANGE_MM, "give full thicknesses in mm")
-    most = 3 if case.shape == "slab" else USUAL_DIMENSIONS[case.shape]
-    if len(case.dims_mm) > most or (case.shape == "brick" and 0 < len(case.dims_mm) < most):
-        raise Impossible("dims_mm", case.dims_mm, "are too many or too few", f"a {case.shape} has {most}")
-    least = 1 if case.shape == "cylinder" else USUAL_DIMENSIONS[case.shape]
-    if case.mass_kg is None and len(case.dims_mm) < least:
-        raise Impossible("dims_mm", case.dims_mm, "are missing", "give the dimensions or mass_kg")
+    least, most = DIMENSIONS[case.shape]
+    if len(case.dims_mm) > most:
+        raise Impossible("dims_mm", case.dims_mm, "are too many", f"a {case.shape} has {most} at most")
     if case.mass_kg is None and case.shape == "bird":
         raise Impossible("mass_kg", None, "is missing", "a bird is sized by its mass")
+    if case.mass_kg is None and len(case.dims_mm) < least:
+        fault = "are too few" if case.dims_mm else "are missing"
+        raise Impossible("dims_mm", case.dims_mm, fault, f"a {case.shape} has {least} at least, or give mass_kg")
 
 
 def _told_by_mass(case: ChillCase, volume_m3: float) -> Extent:
@@ -140,7 +157,7 @@ def _told_by_mass(case: ChillCase, volume_m3: float) -> Extent:
             (BIRD_RADIUS_M * mass_kg ** (1 / 3) * (FLOODED if flooded else 1.0),),
             1.0,
             1.25 * volume_m3 ** (1 / 3),
-            (),
+            (Message("heat-chill-bird-by-mass"),) if case.dims_mm else (),
             FLOODED_SPREAD if flooded else BIRD_SPREAD,
             5.5 * volume_m3 ** (2 / 3),
         )
@@ -157,23 +174,49 @@ def _told_by_mass(case: ChillCase, volume_m3: float) -> Extent:
     return replace(size, assumptions=(told,), spread=USUAL_SPREAD)
 
 
+def _pot(edges_m: tuple[float, ...], volume_m3: float | None, pan_ends: float) -> Extent:
+    """Diameter and depth, or a rectangular pan, its least edge the depth: for it stands a round pot of that bottom.
+
+    The ends of a pot pass less than its side, so a tall vessel so taken errs to the slow side.
+    """
+    if len(edges_m) == 3:
+        depth_m, wide_m, long_m = sorted(edges_m)
+        told = Message("heat-chill-rectangular", wide_mm=wide_m * 1000, long_mm=long_m * 1000, deep_mm=depth_m * 1000)
+        size = _round("pot", (math.sqrt(4 * wide_m * long_m / math.pi), depth_m), volume_m3)
+        return replace(size, assumptions=(told,), ends=pan_ends)
+    if len(edges_m) == 1 and volume_m3 is None:
+        size = _round("pot", (edges_m[0], edges_m[0] * USUAL_HEIGHT["pot"]), None)
+        return replace(size, assumptions=(Message("heat-chill-full-pot"),), spread=USUAL_SPREAD)
+    return _round("pot", edges_m, volume_m3)
+
+
+def _completed(edges_m: tuple[float, ...], volume_m3: float) -> Extent:
+    """A rounded block of which one or two edges are told: the rest, alike, follows from its mass."""
+    rest = 3 - len(edges_m)
+    missing_m = (volume_m3 / (math.prod(edges_m) * USUAL_FULLNESS)) ** (1 / rest)
+    size = _block((*edges_m, *(missing_m,) * rest), volume_m3)
+    told = Message("heat-chill-edges-by-mass", mm=missing_m * 1000)
+    return replace(size, assumptions=(told,), spread=USUAL_SPREAD)
+
+
 def _round(shape: Shape, edges_m: tuple[float, ...], volume_m3: float | None) -> Extent:
     """Diameter and height; a mass tells how far a pot is filled, and the height of a roll where that is not told."""
     diameter_m, *heights_m = edges_m
     base_m2 = math.pi / 4 * diameter_m**2
     told_m = heights_m[0] if heights_m else None
     if volume_m3 is None:
-        return _roll(diameter_m, told_m or LONG * diameter_m)
+        return _roll(shape, diameter_m, told_m or LONG * diameter_m)
     filled_m = volume_m3 / base_m2
     if told_m is not None and filled_m > FULLEST * told_m:
         raise _contradicting(volume_m3, base_m2 * told_m)
     height_m = filled_m if told_m is None else min(filled_m, told_m) if shape == "pot" else told_m
-    return _roll(diameter_m, height_m)
+    return _roll(shape, diameter_m, height_m)
 
 
-def _roll(diameter_m: float, height_m: float) -> Extent:
+def _roll(shape: Shape, diameter_m: float, height_m: float) -> Extent:
     area_m2 = math.pi * diameter_m * (diameter_m / 2 + height_m)
-    return Extent((diameter_m, height_m), 1.0, diameter_m, area_m2=area_m2)
+    ends = POT_ENDS if shape == "pot" else 1.0
+    return Extent((diameter_m, height_m), 1.0, diameter_m, area_m2=area_m2, ends=ends)
 
 
 def _layer(depth_m: float, volume_m3: float | None) -> Extent:
