@@ -290,3 +290,31 @@ def test_a_brine_names_its_vessels_its_cooling_without_ice_and_the_hours_to_a_wi
     assert long["headline"].startswith("Not 72 h")
     dry = api.post("/v1/brines", {"mass_kg": 8.165, "method": "dry"}).json()
     assert (dry["vessels_that_fit"], dry["without_ice"], dry["hours_to_finished"]) == ([], None, None)
+
+
+@pytest.mark.parametrize(
+    ("said", "kind", "told"),
+    [
+        ("Turkey", "turkey", False),
+        ("pork-loin", "pork_loin", False),
+        ("leg of lamb", "lamb_leg", True),
+        ("prime rib", "beef_rib", True),
+        ("Spatchcocked chicken", "chicken_spatchcock", True),
+        ("pierna de cordero", "lamb_leg", True),
+        ("ham", "fresh_ham", True),
+    ],
+)
+def test_a_roast_may_go_by_any_name_of_the_trade(api: Any, said: str, kind: str, told: bool) -> None:
+    body = {"oven": [{"temperature_c": 177}], "target_c": 75.0, "members": 8}
+    own, named = (
+        post(api, "/v1/roasts/forecast", {**body, "roast": {"kind": name, "mass_kg": 2.0}}) for name in (kind, said)
+    )
+    assert named["ready_min"] == own["ready_min"]
+    assert [said in text for text in named["assumptions"][:1]] == [told]
+    assert named["assumptions"][int(told) :] == own["assumptions"]
+
+
+def test_a_meat_without_its_cut_is_not_guessed(api: Any) -> None:
+    response = api.post("/v1/roasts/forecast", {"roast": {"kind": "beef", "mass_kg": 2.0}})
+    assert response.status_code == 422
+    assert "beef_rib, beef_tenderloin, beef_round" in response.text

@@ -26,7 +26,7 @@ Served = Annotated[Service, Depends(service_of)]
 async def forecast(body: ForecastBody, request: Request, service: Served) -> ForecastGiven:
     """When a roast is ready, how far it goes on heating, and what it loses."""
     reader = _reader(request, service, body)
-    return await service.work(lambda: ForecastGiven.of(heat.forecast_roast(body.case()), reader, body.questions))
+    return await service.work(lambda: ForecastGiven.of(heat.forecast_roast(body.case()), reader, body))
 
 
 @router.post("/v1/chills", response_model=ChillGiven)

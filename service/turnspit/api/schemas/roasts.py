@@ -6,6 +6,7 @@ from typing import Annotated, Any, Self
 
 from pydantic import ConfigDict, Field
 
+from turnspit.api.kinds import kind_named, taken_as
 from turnspit.api.schemas.common import Body, CautionGiven, Given, Number, Q, ReaderFields, Whole, Yes
 from turnspit.api.schemas.roast_questions import AnswersGiven, QuestionsBody
 from turnspit.heat import MEMBERS, SEED, OvenStep, Platter, PlatterForecast, RoastCase, RoastForecast
@@ -24,7 +25,7 @@ FORECAST_EXAMPLE: dict[str, Any] = {
 class RoastBody(Body):
     """The roast; `mass_kg` is one piece."""
 
-    kind: str = Field(max_length=40, examples=["turkey"])
+    kind: str = Field(max_length=40, examples=["turkey"], description="turkey, beef_rib ..., or a name of the trade.")
     mass_kg: Number
     count: Whole = 1
     state: State = "thawed"
@@ -85,7 +86,7 @@ class ForecastBody(ReaderFields):
     def case(self) -> RoastCase:
         """As the heat room takes it."""
         return RoastCase(
-            **self.roast.model_dump(),
+            **{**self.roast.model_dump(), "kind": kind_named(self.roast.kind)},
             start_c=self.start_c,
             oven=tuple(OvenStep(**step.model_dump()) for step in self.oven),
             target_c=self.target_c,
@@ -139,8 +140,9 @@ class ForecastGiven(Given):
     cautions: list[CautionGiven]
 
     @classmethod
-    def of(cls, forecast: RoastForecast, reader: Reader, questions: QuestionsBody | None = None) -> Self:
-        """From the heat room's answer, in the reader's words."""
+    def of(cls, forecast: RoastForecast, reader: Reader, body: ForecastBody) -> Self:
+        """From the heat room's answer to `body`, in the reader's words."""
+        questions = body.questions
         return cls(
             ready_min=Q.of(forecast.ready_min, 1),
             deciding_station=forecast.deciding_station,
@@ -151,7 +153,7 @@ class ForecastGiven(Given):
             platter=PlatterGiven.of(forecast.platter) if forecast.platter else None,
             answers=AnswersGiven.of(questions, forecast, reader) if questions else None,
             calibration=forecast.calibration,
-            assumptions=[say(message, reader) for message in forecast.assumptions],
+            assumptions=[say(message, reader) for message in (*taken_as(body.roast.kind), *forecast.assumptions)],
             cautions=[CautionGiven.of(caution, reader) for caution in forecast.cautions],
         )
 

@@ -11,3 +11,5 @@ api-lists-of = Lists of { $count ->
     [one] one dish
    *[other] { $count } dishes
 }.
+api-kind-taken = “{ $said }” is reckoned as { $kind }.
+api-kind-only-one = “{ $said }” is reckoned as { $kind }, raw: one that is cured or cooked already takes other times.

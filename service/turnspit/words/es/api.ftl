@@ -11,3 +11,5 @@ api-lists-of = Listas de { $count ->
     [one] un plato
    *[other] { $count } platos
 }.
+api-kind-taken = «{ $said }» se calcula como { $kind }.
+api-kind-only-one = «{ $said }» se calcula como { $kind }, crudo: si ya viene curado o cocido, los tiempos son otros.
