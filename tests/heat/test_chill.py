@@ -146,7 +146,7 @@ def test_what_does_not_freeze_there_may_be_chilled_below_zero() -> None:
 
 
 def test_a_pan_on_a_shelf_cools_more_slowly_than_a_slab_and_says_so() -> None:
-    slices = ChillCase("beef", "slab", (50.0,), members=16)
+    slices = ChillCase("beef", "slab", (50.0,))
     ground = forecast_chill(replace(slices, food="ground beef"))
     assert "heat-chill-pan-on-shelf" in {message.key for message in ground.assumptions}
     assert ground.hours.p90 > 1.15 * forecast_chill(slices).hours.p90

@@ -28,7 +28,11 @@ CHILL_EXAMPLE: dict[str, Any] = {
 
 
 class ChillPart(Body):
-    """What cools, in what. `dims_mm`: slab its depth; cylinder and pot diameter and height; brick three edges."""
+    """What cools, in what.
+
+    `dims_mm`: slab its depth; cylinder and pot diameter and height, a rectangular pan its three edges; brick three
+    edges, of which one or two may follow from `mass_kg`; a bird goes by its mass.
+    """
 
     food: str = Field(max_length=60)
     shape: Shape
