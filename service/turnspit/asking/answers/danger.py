@@ -101,8 +101,11 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
         return "" if topic_of(enquiry.text, "safety_stood") else "oven"
     if found == "pink" and not is_bird(enquiry):
         return "target" if reading_c is None else "reading"
-    if found == "cooling" and reading_c is None and topic_of(enquiry.text, "safety_stood"):
+    in_cold = topic_of(enquiry.text, "safety_cold")
+    if found == "cooling" and reading_c is None and topic_of(enquiry.text, "safety_stood") and not in_cold:
         return ""
+    if found == "brine_temperature" and reading_c is None and topic_of(enquiry.text, "out_of_fridge"):
+        return "left_out"
     if found == "keeping" and reading_c is not None and reading_c > NO_ROAST_C:
         return "reading"
     if found == "keeping" and hours is None and topic_of(enquiry.text, "asks_cooling"):

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, get_args
 
 from turnspit.asking.answers import cooling, holding
 from turnspit.asking.answers.answer import Answer, Enquiry
-from turnspit.asking.answers.danger import OWN_TOPICS, danger_of, words_of
+from turnspit.asking.answers.danger import IN_THE_MEAT, OWN_TOPICS, danger_of, words_of
 from turnspit.asking.answers.degrees import degrees_of, oven_of
 from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
@@ -28,6 +28,21 @@ PLACE_BY_CASE = {"out": "counter", "warm_out": "counter", "stuffing_short": "stu
 """Where it is, as the case of a plain danger tells."""
 PINK_C = 57.2
 """What is wished red inside, at the warmest (common practice, no source)."""
+SAYS_NO = tuple(
+    f"asking-safety-{name}"
+    for name in (
+        "thaw_place-warm",
+        "thaw_place-unmeasured",
+        "slow-cooker",
+        "stuffed_ahead",
+        "partial_cooking",
+        "thawed_on_counter",
+        "slow-oven",
+        "washed",
+    )
+)
+"""Answers that begin with No; whoever asks if it is dangerous gets them with a Yes."""
+BESIDE_A_READING = ("standing_limit", "keeping")
 RAW_KEEPS_H, COOKED_KEEPS_H = 48.0, 96.0
 """Two days raw, four days cooked, in the refrigerator."""
 
@@ -63,7 +78,7 @@ def answer(enquiry: Enquiry) -> Answer:
     topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))
-    if topic == "cool_down":
+    if topic == "cool_down" or (topic == "cooling" and _cools_in_the_cold(enquiry)):
         return cooling.answer(enquiry)
     question = _question(enquiry, _checked_as(enquiry, topic))
     findings = check_question(question, enquiry.kitchen)
@@ -71,6 +86,10 @@ def answer(enquiry: Enquiry) -> Answer:
     gravest, *others = spoken
     own = verdict(topic, question, gravest, enquiry)
     headline, lines = own or told(gravest, question, enquiry), [told(found, question, enquiry) for found in others]
+    if headline.key in SAYS_NO and topic_of(enquiry.line, "asks_risk"):
+        headline = Message(f"{headline.key}-risky", **headline.values)
+    measured = _measured_besides(enquiry, question)
+    lines += [told(found, _question(enquiry, "reading"), enquiry) for found in measured]
     lines += _unsure_of_state(question)
     return Answer(
         headline=headline,
@@ -80,10 +99,25 @@ def answer(enquiry: Enquiry) -> Answer:
             *(found.seen for found in findings if found.rule == "local-codes"),
         ),
         reasons=_reasons(findings),
-        cautions=_cautions(findings, topic, question),
+        cautions=(*_cautions(findings, topic, question), *(found.caution for found in measured)),
         next=_next(topic, question, spoken),
         data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},
     )
+
+
+def _cools_in_the_cold(enquiry: Enquiry) -> bool:
+    """ "Cooling 10 quarts of stock overnight in the walk-in": so much, nothing measured, and it does not stand out."""
+    told = any(map(str.isdigit, enquiry.line)) and bool(topic_of(enquiry.text, "safety_cold"))
+    return told and degrees_of(enquiry, "cooling") is None
+
+
+def _measured_besides(enquiry: Enquiry, question: SafetyQuestion) -> list[Finding]:
+    """What is said of a reading in the meat or the stuffing beside another question, where it is too low."""
+    place = enquiry.said("reading.place")
+    if question.topic not in BESIDE_A_READING or place not in ("stuffing", *IN_THE_MEAT):
+        return []
+    found = check_question(_question(enquiry, "reading"), enquiry.kitchen)
+    return [one for one in found if one.severity == "stop"][:1]
 
 
 def _checked_as(enquiry: Enquiry, topic: str) -> str:
