@@ -7,7 +7,7 @@ import re
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of, roasts_slowly
 from turnspit.asking.answers.hours import hours_of
-from turnspit.asking.answers.plain_danger import NO_ROAST_C, barely_warm_oven, plain_topic
+from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, plain_topic
 from turnspit.asking.answers.topics import named, topic_of
 from turnspit.safety import TOPICS
 

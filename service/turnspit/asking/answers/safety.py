@@ -106,7 +106,7 @@ def answer(enquiry: Enquiry) -> Answer:
 
 
 def _cools_in_the_cold(enquiry: Enquiry) -> bool:
-    """ "Cooling 10 quarts of stock overnight in the walk-in": so much, nothing measured, and it does not stand out."""
+    """ "Cooling 10 quarts of stock overnight in the walk-in": so much of it, nothing measured, not left out."""
     told = any(map(str.isdigit, enquiry.line)) and bool(topic_of(enquiry.text, "safety_cold"))
     return told and degrees_of(enquiry, "cooling") is None
 

@@ -1,0 +1,38 @@
+"""The words of plain dangers, and what takes the danger out of them."""
+
+from __future__ import annotations
+
+from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.topics import rows_of, topic_of
+
+NO_ROAST_C = 30.0
+"""What reads less than this is not being served: it is the air, the water or raw meat."""
+UNLESS = {
+    "cool_down": "cools_no_food",
+    "standing_limit": "rests",
+    "partial_cooking-two_days": "not_partial",
+    "left_out-place": "not_left_out",
+    "cross_contact-knife": "not_cross",
+    "cold_holding-reads": "not_fridge",
+}
+"""Words that make no danger of a row, or of all rows of a topic."""
+LEAST_OVEN_C, COOLEST_ROASTING_C = 50.0, 104.0
+
+
+def plain_topic(text: str) -> str:
+    """The topic of the first row of plain dangers whose words stand in the text, and no words that make it none."""
+    return next((row.partition("-")[0] for row in rows_of(text, "dangers") if not _is_none(text, row)), "")
+
+
+def _is_none(text: str, row: str) -> bool:
+    """Whether other words of the text take the danger of the row away."""
+    tables = [UNLESS[name] for name in (row, row.partition("-")[0]) if name in UNLESS]
+    return any(topic_of(text, table) for table in tables)
+
+
+def barely_warm_oven(enquiry: Enquiry) -> bool:
+    """Whether something is roasted in an oven that no timetable reaches down to."""
+    oven_c, roast = enquiry.said("oven.temperature_c"), enquiry.said("roast.kind") or enquiry.said("roast.mass_kg")
+    if topic_of(enquiry.line, "holds_hot"):
+        return False
+    return oven_c is not None and roast is not None and LEAST_OVEN_C <= oven_c < COOLEST_ROASTING_C
