@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from turnspit.asking.readers.clock import digits_clock
 from turnspit.asking.readers.measures import KG
+from turnspit.asking.readers.moment import next_after
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
 # A new mass is within this of the one before ("make it 20" after 16 lb); further off an hour is the likelier meaning.
 _NEAR = 0.45
+_FARTHEST = 6.0
 
 
 def read(scene: Scene) -> None:
     """Put the one value that an unused number gives in the light of the talk."""
+    _listed_hour(scene)
     if not scene.talk or scene.values.keys() - {"units"}:
         return
     numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
@@ -37,6 +40,41 @@ def read(scene: Scene) -> None:
         scene.put(path, int(said.value), "bare number: how many", place)
 
 
+# What a ticket lists; a question or a plural has a number of its own.
+_LISTED = (
+    "<roast>",
+    "<generic>",
+    "<mass>",
+    "<temperature>",
+    "<number>",
+    "<state>",
+    "<stuffed>",
+    "<oven>",
+    "<soft>",
+    "<break>",
+)
+
+
+def _listed_hour(scene: Scene) -> None:
+    """`turkey 14, 325, 6`: behind the weight and the oven stands the hour of dinner."""
+    if not {"roast.mass_kg", "oven.temperature_c"} <= scene.values.keys() or "serve_at" in scene.values:
+        return
+    last = len(scene.items) - 1
+    left = [place for place, _ in scene.find("<number>", unused=True)]
+    if left != [last] or not all(any(tag in item for tag in _LISTED) for item in scene.items):
+        return
+    said: Number = scene.items[last].tags["<number>"]
+    clock = digits_clock(said)
+    if (
+        clock is not None
+        and clock.is_open
+        and scene.before_is(last, "<break>", "<temperature>", "<number>") is not None
+    ):
+        at = next_after(scene.now, clock, None, "", "dinner")
+        scene.put("serve_at", at.isoformat(), "bare number: the hour of a ticket", last)
+        scene.hints["serve_clock"] = clock
+
+
 def is_spoken_hour(scene: Scene, said: Number) -> bool:
     """`five thirty`, where dinner has an hour already: a clock time and no oven at 530."""
     return said.spoken is not None and said.spoken[1] in (0, 15, 30, 45) and "serve_at" in scene.before
@@ -58,7 +96,8 @@ def _likely(scene: Scene, said: Number) -> str:
     mass = before.get("roast.mass_kg")
     if mass is not None:
         held = mass / KG["lb" if scene.usual != "metric" else "kg"]
-        if abs(said.value - held) <= _NEAR * held or "serve_at" not in before:
+        near = abs(said.value - held) <= _NEAR * held
+        if near or ("serve_at" not in before and held / _FARTHEST <= said.value <= held * _FARTHEST):
             return "roast.mass_kg"
     if "covers" in before and "serve_at" not in before:
         return "covers"

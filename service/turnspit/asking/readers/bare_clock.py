@@ -12,6 +12,7 @@ from turnspit.asking.readers.clock import clock as clock_of
 from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.duration import Duration
+from turnspit.asking.readers.oven import counts_ovens
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
@@ -19,7 +20,8 @@ _MEALS = ("<meal>", "<serve>", "<started>", "<when_day>")
 _BESIDE = ("<meal>", "<serve>", "<start>", "<started>")
 _CUES = (*_BESIDE, "<at>", "'make", "'to", "'for", "'from", "<when_day>")
 # What is counted, measured or probed is no hour.
-_NO_HOUR = ("<place>", "<people>", "<mass_unit>", "<oven>", "<percent>", "<deg>", "<convection>")
+_NO_HOUR = ("<people>", "<mass_unit>", "<percent>", "<deg>")
+_HEATED = ("<oven>", "<convection>", "<place>")
 _SERVICE = ("'service", "'svc", "'seating", "'sitting")
 _SHIFTED = (
     "push",
@@ -35,6 +37,7 @@ _SHIFTED = (
     "bumped",
     "pull",
 )
+_LATEST = 12
 _FOUR_DIGITS = 1000
 # `20h`, written in one, behind a break or alone.
 _GLUED = 3
@@ -74,6 +77,8 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if clock is None or scene.after_is(place, *_NO_HOUR) is not None or _counts(scene, place):
         return None
     cue = scene.before_is(place, *_CUES)
+    if scene.after_is(place, *_HEATED) is not None and not _before_the_oven(scene, place, cue, clock):
+        return None
     if cue is not None and "<at>" in scene.items[cue] and scene.before_is(cue, "<cold_place>") is not None:
         # "chiller at 3"
         return None
@@ -81,7 +86,8 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         # "can we still make 4.15"; "make 6" may be six of anything.
         return clock if said.value > 24 or "." in said.digits else None
     if said.value <= 24 and said.value == int(said.value):
-        return clock if cue is not None and "'from" not in scene.items[cue] else None
+        led = cue is not None and "'from" not in scene.items[cue]
+        return clock if led or _meal_behind(scene, place, said) else None
     if clock.minute % _FEWEST_MINUTES:
         return None
     if said.digits.startswith("0") and said.value >= 1:
@@ -92,6 +98,28 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         return clock if ahead is not None and not probed and is_an_hour(said) else None
     served = "'for" in scene.items[cue] and scene.after_is(place, *_SERVICE) is not None
     return clock if served or _told_as_an_hour(scene, cue, said) else None
+
+
+def _before_the_oven(scene: Scene, place: int, cue: int | None, clock: Clock) -> bool:
+    """`dinner at 6 oven 325`, `at 11 the breast was 110`: an hour, and what comes next begins anew."""
+    led = cue is not None and any(tag in scene.items[cue] for tag in (*_MEALS, "<start>", "<at>"))
+    return led and clock.is_open and not counts_ovens(scene, place)
+
+
+def _meal_behind(scene: Scene, place: int, said: Number) -> bool:
+    """`turkey 14 lb, 7 service`, `2 dinner`: an hour, where no other is told and the meals are not counted."""
+    meal = scene.after_is(place, "<meal>", *_SERVICE)
+    if meal is None or not said.digits or said.value > _LATEST or scene.has("<clock>", "<covers>"):
+        return False
+    then = scene.after_is(
+        meal, "<people>", "<at>", "<for>", "<number>", "<roast>", "<generic>", "<birds>", "<ingredient>"
+    )
+    plural = scene.items[meal].words.endswith("s")
+    return (
+        then is None
+        and not plural
+        and scene.before_is(place, "<for>", "<feeds>", "<in>", "<temperature_read>") is None
+    )
 
 
 def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:

@@ -18,8 +18,20 @@ def read(scene: Scene) -> None:
             scene.put("oven.count", item.tags.pop("<count>"), "oven: how many", place)
     for place, item in scene.find("<number>", unused=True):
         said = item.tags["<number>"].value
-        if said == int(said) and 1 <= said <= _MOST_OVENS and _of_ovens(scene, place):
+        if said == int(said) and 1 <= said <= _MOST_OVENS and counts_ovens(scene, place):
             scene.put("oven.count", int(said), "oven: how many", place)
+
+
+def counts_ovens(scene: Scene, place: int) -> bool:
+    """Whether a bare number counts the ovens behind it: `two ovens`, and not `dinner at 6 oven 325`."""
+    if not _of_ovens(scene, place) or scene.before_is(place, "<at>", "<hour_at>") is not None:
+        return False
+    noun = scene.after_is(place, "<oven>", "<convection>")
+    several = noun is not None and scene.items[noun].words.endswith(("s", "combi"))
+    one = scene.items[place].tags["<number>"].value == 1
+    set_to = noun is not None and scene.after_is(noun, "<number>", "<temperature>", "<at>", "<gas_mark>") is not None
+    led = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<when_day>") is not None
+    return several or not (set_to or led) or (one and not led and scene.has("<clock>"))
 
 
 def _of_ovens(scene: Scene, place: int) -> bool:
