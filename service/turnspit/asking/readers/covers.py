@@ -105,6 +105,21 @@ def _covers_are(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value)
 
 
+@grammar.rule(
+    "banquet|wedding|reception|buffet|function|party <number> "
+    "!<people>|<mass_unit>|<time_unit>|<month>|<ampm>|<oclock>|<birds>|<roast>|<generic>|x|:",
+    gives="<covers>",
+)
+def _banquet(value: Number | float) -> Covers | None:
+    """`banquet 45`; `banquet 7` is an hour."""
+    said = number(value)
+    return (
+        covers(said.value)
+        if said.value > 12 and not (said.value >= _FEWEST_OF_AN_HOUR and is_an_hour(said))
+        else None
+    )
+
+
 @grammar.rule("<number> <tables> <number> <people>?", gives="<covers>")
 def _tables_of_ten(tables: Number | float, _: str, seats: Number | float, __: str | None) -> Covers | None:
     return covers(number(tables).value * number(seats).value)
@@ -159,6 +174,24 @@ def _and_kids(_: str, value: Number | float, who: str) -> Covers | None:
     return _add_people("add", value, who) if who == "kids" else None
 
 
+@grammar.rule("<and_sign> <number> staff|crew|servers|waiters|helpers|vendors|musicians", gives="<covers>")
+def _and_staff(_: str, value: Number | float) -> Covers | None:
+    """`and 4 staff`: who works at a dinner eats beside its guests."""
+    return _add_people("add", value, "people")
+
+
+@grammar.rule("minus|less|menos|without <number> <people>", gives="<covers>")
+def _fewer_people(value: Number | float, who: str) -> Covers | None:
+    """`minus two adults`."""
+    return _add_people("add", Number(-number(value).value), who)
+
+
+@grammar.rule("minus <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>", gives="<covers>")
+def _minus_two(value: Number | float) -> Covers | None:
+    said = number(value).value
+    return Covers(0, more=-int(said)) if said == int(said) and 0 < said <= _MOST_AT_TABLE else None
+
+
 @grammar.rule("<add> <number> <people>", gives="<covers>")
 def _add_people(_: str, value: Number | float, who: str) -> Covers | None:
     said = number(value).value
@@ -197,8 +230,14 @@ def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | 
 
 @grammar.rule("<number> <people> <more> !<number>", gives="<covers>")
 def _so_many_people_more(value: Number | float, who: str, sign: float) -> Covers | None:
-    """`dos bebés más`."""
-    return _add_people("add", value, who) if sign > 0 else None
+    """`dos bebés más`, `two adults can't come`."""
+    return _add_people("add", Number(sign * number(value).value), who)
+
+
+@grammar.rule("<number> <birds> <more>", gives="<covers>")
+def _of_them_fewer(value: Number | float, which: str, sign: float) -> Covers | None:
+    """`4 of them cancelled`."""
+    return Covers(0, more=int(sign * number(value).value)) if which == "of_them" and sign < 0 else None
 
 
 @grammar.rule("<people> <number> <pcs>", gives="<covers>")
@@ -215,6 +254,12 @@ def _sunday_lunches(value: Number | float, _: float) -> Covers | None:
 @grammar.rule("<number> <pcs> .? <people>", gives="<covers>")
 def _numbers_of_people(value: Number | float, _: str, who: str) -> Covers | None:
     return _counted(covers(number(value).value), (value, who))
+
+
+@grammar.rule("<number> coming !up|along|down|out|off|<place>", gives="<covers>")
+def _so_many_coming(value: Number | float) -> Covers | None:
+    """`140 coming for dinner`: who comes is no temperature."""
+    return covers(number(value).value) if number(value).value > _MOST_AT_TABLE else None
 
 
 @grammar.rule("<number> <people>", gives="<covers>")
@@ -235,10 +280,20 @@ def _relatives(count: float) -> Covers:
     return Covers(0, more=int(count))
 
 
-@for_grammar.rule("were|was <number> ,|and|but? now were|are|its|we? <number>", gives="<covers>", keeps=True)
-def _now_so_many(_: Number | float, now: Number | float) -> Covers | None:
-    """`we were 10, now we're 13`; `was 155 now 150` is a probe's."""
-    return covers(number(now).value) if number(now).value <= _MOST_AT_TABLE else None
+@for_grammar.rule(
+    "were|was|had|eramos <number> <habit>? ,|and|but|y? now|ahora <feeds>|were|are|its|we? <number>",
+    gives="<covers>",
+    keeps=True,
+)
+@for_grammar.rule(
+    "were|was|had|eramos <covers> <habit>? ,|and|but|y? now|ahora <feeds>? <number>|<covers>", gives="<covers>"
+)
+def _now_so_many(_: object, *rest: object) -> Covers | None:
+    """`we were 10, now we're 13`, `had 10 last year now 13`; `was 155 now 150` is a probe's."""
+    now = next(value for value in reversed(rest) if isinstance(value, Number | Covers))
+    if isinstance(now, Covers):
+        return now if now.count else None
+    return covers(now.value) if now.value <= _MOST_AT_TABLE else None
 
 
 @for_grammar.rule("<for>|<feeds> <number> -|to|or|a|o <number>", gives="<covers>")

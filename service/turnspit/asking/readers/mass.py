@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.measures import KG, Measure, read_measures
@@ -59,6 +60,19 @@ def _pounds_and_ounces(pounds: Number | float, ounces: Number | float) -> Measur
 def _pounds_and_ounces_of_one(pounds: Number | float, ounces: Number | float) -> Measure | None:
     """`13 lb 4 bird`; "13 lb 4 birds" are four."""
     return _pounds_and_ounces(pounds, ounces)
+
+
+@grammar.rule(
+    "<number> , <number> ,? and|or|o|y|<and_sign>|, <number> <mass_unit>",
+    "<number> , <number> , <number> ,? and|or|o|y|<and_sign>|, <number> <mass_unit>",
+    gives="<masses>",
+)
+def _sizes_on_offer(*values: object) -> tuple[Measure, ...] | None:
+    """`5, 7 and 9 kilos`: sizes to choose from, none of which has been chosen."""
+    unit = str(values[-1])
+    said = [value.value for value in values if isinstance(value, Number)]
+    rising = all(low < high for low, high in pairwise(said))
+    return tuple(Measure(one, unit, one * KG[unit]) for one in said) if rising else None
 
 
 @grammar.rule("<number> k", gives="<mass>")
