@@ -46,6 +46,7 @@ _ASKS = ("<how_long>", "<how_big>", "<how_much>", "<what_temp>", "<when>", "<whe
 # In Spanish an hour has its article.
 _NO_ARTICLE = 1.3
 _DEGREES = ("degC", "degF")
+_HOURS_ROUND = 12
 
 
 def is_slip(scene: Scene) -> bool:
@@ -131,6 +132,9 @@ def _corrected(scene: Scene, place: int, said: Number) -> Held | None:
                 continue
             value = clock.hour + clock.minute / 60
         times = far(value, one.number)
+        if one.path in MOMENTS and value < one.number:
+            # One is an hour past twelve.
+            times = min(times, far(value + _HOURS_ROUND, one.number))
         if one.path in MOMENTS and scene.language == "es" and len(every) > 1:
             times *= _NO_ARTICLE
         if times <= _FARTHEST:
@@ -202,7 +206,7 @@ def _volume(scene: Scene) -> None:
 
 def _unit(scene: Scene) -> None:
     """`it's kilos not pounds`: the number that was said, in the unit that was meant."""
-    if scene.has("<number>", "<mass>", "<temperature>", "<volume>"):
+    if scene.has("<number>", "<mass>", "<temperature>", "<volume>") or _asks_in_a_unit(scene):
         return
     named = [
         (place, unit)
@@ -216,6 +220,13 @@ def _unit(scene: Scene) -> None:
                 meant = Held(one.path, one.number, unit)
                 scene.put(one.path, meant.si(one.number), "correction: the unit", place)
                 return
+
+
+def _asks_in_a_unit(scene: Scene) -> bool:
+    """`en libras mejor`, `in pounds rather`: how to tell it, and not what was meant."""
+    slip = scene.has("<repair>", "<denied>", "<denied_value>", "<wrong>")
+    units = [place for place, item in enumerate(scene.items) if _unit_of(item)]
+    return not slip and any(scene.before_is(place, "'in", "'en") is not None for place in units)
 
 
 def _unit_of(item: Item) -> str:

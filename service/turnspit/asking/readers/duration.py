@@ -65,6 +65,12 @@ def _half_an_hour(part: float, _: float | None, unit: str) -> Duration:
     return Duration(part * HOURS[unit], unit)
 
 
+@grammar.rule("<and_part> of? <a>? <time_unit>", gives="<duration>")
+def _and_half_an_hour(part: float, _: float | None, unit: str) -> Duration:
+    """`and half an hour later`: no number stands before it."""
+    return Duration(part * HOURS[unit], unit)
+
+
 @grammar.rule("<a> <time_unit>", gives="<duration>")
 def _an_hour(_: float, unit: str) -> Duration:
     return Duration(HOURS[unit], unit)

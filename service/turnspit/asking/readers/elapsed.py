@@ -38,12 +38,28 @@ def read(scene: Scene) -> None:
         elif scene.after_is(place, "'early", "'ahead") is not None or _early(scene, place):
             # "finished 2 hours early".
             continue
-        elif _until_dinner(scene, place, duration) or _thaws_overnight(scene, duration):
+        elif (
+            _read_so_long_ago(scene, place, duration)
+            or _until_dinner(scene, place, duration)
+            or _thaws_overnight(scene, duration)
+        ):
             continue
         elif _in_brine(scene, place):
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif duration.unit != "year" and _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
+    """`the breast was 140 twenty minutes ago`: when it was read."""
+    ago = scene.after_is(place, "<ago>") or scene.before_is(place, "<ago>")
+    told = ago is not None and scene.items[ago].words in ("ago", "hace")
+    other = scene.has("<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>")
+    if not told or duration.unit != "min" or other or not scene.has("<temperature_read>", "<place>", "<probe>"):
+        return False
+    at = (scene.now.astimezone(UTC) - timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)
+    scene.put("reading.at", at.isoformat(), "moment: read so long ago", place)
+    return True
 
 
 def _early(scene: Scene, place: int) -> bool:
@@ -95,7 +111,9 @@ def _sign(scene: Scene, place: int) -> float:
 def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
     """`dinner in 5 hours`: so long from now."""
     before = scene.before_is(place, "'in", "<within>", "'en") is not None
-    behind = scene.after_is(place, "'till", "'until", "'til", "'from", "'before", "'away", "'hasta") is not None
+    behind = (
+        scene.after_is(place, "'till", "'until", "'til", "'from", "'before", "'away", "'hasta", "'to") is not None
+    )
     if not (before or behind) or duration.unit not in ("h", "min"):
         return False
     near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)
