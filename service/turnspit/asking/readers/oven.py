@@ -29,7 +29,7 @@ def counts_ovens(scene: Scene, place: int) -> bool:
     noun = scene.after_is(place, "<oven>", "<convection>")
     several = noun is not None and scene.items[noun].words.endswith(("s", "combi"))
     one = scene.items[place].tags["<number>"].value == 1
-    set_to = noun is not None and scene.after_is(noun, "<number>", "<temperature>", "<at>", "<gas_mark>") is not None
+    set_to = noun is not None and scene.after_is(noun, "<number>", "<temperature>", "<at>", "'gas") is not None
     led = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<when_day>") is not None
     return several or not (set_to or led) or (one and not led and scene.has("<clock>"))
 
