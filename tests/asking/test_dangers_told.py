@@ -55,3 +55,9 @@ def test_a_pot_that_cools_in_the_cold_is_worked_out_and_not_taken_for_left_out()
     reply = _ask("cooling 10 qts turkey stock overnight in the walkin")
     assert "70 °F" in reply.headline
     assert "stood out" not in reply.headline
+
+
+def test_a_roast_kept_in_a_low_oven_is_held_and_not_left_over() -> None:
+    reply = _ask("keep it in a 150F oven for 4 hours")
+    assert "140 °F" in reply.headline
+    assert "kept for" not in reply.headline

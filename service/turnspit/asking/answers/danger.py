@@ -61,6 +61,8 @@ def danger_of(enquiry: Enquiry) -> str:
         return "left_out"
     if found == "standing_limit" and hours is not None:
         return "keeping"
+    if found in {"", "keeping"} and enquiry.said("oven.temperature_c") and topic_of(enquiry.line, "holds_hot"):
+        return "warm_holding"
     if found:
         return found
     if reading_c is not None:
