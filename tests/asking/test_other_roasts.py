@@ -26,7 +26,9 @@ def test_the_other_is_told_and_offered(text: str, other: str) -> None:
     assert any(other in told for told in reply.assumptions)
 
 
-@pytest.mark.parametrize("text", ["12 lb turkey and 2 lb of potatoes at 6", "14 lb turkey, dinner at 6", "12 or 14 lb"])
+@pytest.mark.parametrize(
+    "text", ["12 lb turkey and 2 lb of potatoes at 6", "14 lb turkey, dinner at 6", "12 or 14 lb"]
+)
 def test_one_roast_is_one(text: str) -> None:
     reply, _ = ask(Line(text, NOW), None, "c")
     assert not any("first roast" in told for told in reply.assumptions)

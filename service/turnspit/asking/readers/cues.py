@@ -209,7 +209,13 @@ def _recipe_in_half(*_: object) -> float:
     return 0.5
 
 
-@grammar.rule(f"cut|chop {_IT} in half", "cut|divide|split <mass>|<volume>? <ingredient> in half", f"half|halve|halving of? {_IT}", gives="<halved>", keeps=True)
+@grammar.rule(
+    f"cut|chop {_IT} in half",
+    "cut|divide|split <mass>|<volume>? <ingredient> in half",
+    f"half|halve|halving of? {_IT}",
+    gives="<halved>",
+    keeps=True,
+)
 def _halved(*_: str) -> str:
     return "halved"
 
