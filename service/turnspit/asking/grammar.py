@@ -20,7 +20,7 @@ length.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Set
 from dataclasses import dataclass, field
 from typing import Any, TypeAlias, TypeVar
 
@@ -54,7 +54,7 @@ class Item:
 class Rule:
     """One phrase: its pattern, split into elements, and what it gives.
 
-    `follows` are the tags of which one must come next for the rest to match; None where nothing must. None of
+    `follows` are the tags of which one must come next for the rest to match, None where nothing must. None of
     `unless` may come next behind it, one of `behind` must stand before it.
     """
 
@@ -78,12 +78,26 @@ class Rule:
 
 
 @dataclass(slots=True)
+class _Start:
+    """The rules, by number, that start with one tag: those of one element, and the others by what must follow."""
+
+    alone: list[int] = field(default_factory=list)
+    followed: dict[str, list[int]] = field(default_factory=dict)
+
+    def add(self, number: int, follows: frozenset[str] | None) -> None:
+        if follows is None:
+            self.alone.append(number)
+        for follower in follows or ():
+            self.followed.setdefault(follower, []).append(number)
+
+
+@dataclass(slots=True)
 class Grammar:
     """The rules of one dimension, in order of precedence, indexed by what they start with."""
 
     name: str
     rules: list[Rule] = field(default_factory=list)
-    _starts: dict[str, list[int]] = field(default_factory=dict)
+    _starts: dict[str, _Start] = field(default_factory=dict)
 
     def rule(self, *patterns: str, gives: str = "", keeps: bool = False) -> Callable[[AnyAction], AnyAction]:
         """Add a rule for each pattern; the decorated function makes the value.
@@ -109,7 +123,7 @@ class Grammar:
                     frozenset(_element(led)[0]) if led else frozenset(),
                 )
                 for start in elements[0][0]:
-                    self._starts.setdefault(start, []).append(len(self.rules))
+                    self._starts.setdefault(start, _Start()).add(len(self.rules), rule.follows)
                 self.rules.append(rule)
             return action
 
@@ -118,9 +132,11 @@ class Grammar:
     def reduce(self, items: list[Item]) -> list[Item]:
         """The line with every match, from left to right, put in the place of the items it read."""
         reduced: list[Item] = []
+        starts = self._starts.keys()
         at = 0
         while at < len(items):
-            found = self.first(items, at)
+            # Most items start nothing.
+            found = None if starts.isdisjoint(items[at].tags) else self.first(items, at)
             if found is None:
                 reduced.append(items[at])
                 at += 1
@@ -133,17 +149,17 @@ class Grammar:
         """The first rule that reads something at `at`: the item it makes and where it ends."""
         item = items[at]
         starts = self._starts
+        coming = _coming(items, at)
         numbers: list[int] = []
         for tag in item.tags:
             if tag in starts:
-                numbers += starts[tag]
-        if not numbers:
-            return None
-        coming = _coming(items, at)
-        for number in numbers if len(numbers) == 1 else sorted(set(numbers)):
+                start = starts[tag]
+                numbers += start.alone
+                for follower in coming:
+                    if follower in start.followed:
+                        numbers += start.followed[follower]
+        for number in numbers if len(numbers) <= 1 else sorted(set(numbers)):
             rule = self.rules[number]
-            if rule.follows is not None and rule.follows.isdisjoint(coming):
-                continue
             matched = rule.match(items, at)
             if matched is None:
                 continue
@@ -175,13 +191,20 @@ def _follows(elements: tuple[Element, ...]) -> frozenset[str] | None:
     return None
 
 
-def _coming(items: list[Item], at: int, step: int = 1) -> set[str]:
+def _coming(items: list[Item], at: int, step: int = 1) -> Set[str]:
     """The tags of the next item, and of those that may be reached over soft ones; of those before with `step` -1."""
-    tags: set[str] = set()
-    near = items[at + 1 : at + 2 + _LONGEST_GAP] if step > 0 else items[max(0, at - 1 - _LONGEST_GAP) : at][::-1]
-    for item in near:
-        tags.update(item.tags)
-        if "<soft>" not in item.tags:
+    near = at + step
+    if not 0 <= near < len(items):
+        return frozenset()
+    first = items[near].tags
+    if "<soft>" not in first:
+        return first.keys()
+    tags = set(first)
+    for place in range(near + step, near + step * (1 + _LONGEST_GAP), step):
+        if not 0 <= place < len(items):
+            break
+        tags.update(items[place].tags)
+        if "<soft>" not in items[place].tags:
             break
     return tags
 

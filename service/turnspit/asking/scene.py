@@ -107,18 +107,18 @@ class Scene:
 
     def before_is(self, place: int, *tags: str) -> int | None:
         """The place of the item just before (soft words aside) if it carries one of the tags."""
-        for _, at, item in self.walk(place, -1):
-            if any(tag in item.tags for tag in tags):
-                return at
-            if "<soft>" not in item.tags:
-                return None
-        return None
+        return self._beside(range(place - 1, max(-1, place - 1 - _REACH), -1), tags)
 
     def after_is(self, place: int, *tags: str) -> int | None:
         """The place of the item just after (soft words aside) if it carries one of the tags."""
-        for _, at, item in self.walk(place, 1):
-            if any(tag in item.tags for tag in tags):
+        return self._beside(range(place + 1, min(len(self.items), place + 1 + _REACH)), tags)
+
+    def _beside(self, places: range, tags: tuple[str, ...]) -> int | None:
+        """The first of the places that carries one of the tags, over soft words alone."""
+        for at in places:
+            found = self.items[at].tags
+            if not found.keys().isdisjoint(tags):
                 return at
-            if "<soft>" not in item.tags:
+            if "<soft>" not in found:
                 return None
         return None

@@ -144,7 +144,7 @@ def _settled(found: list[tuple[Intent, Piece]], whole: Piece) -> list[tuple[Inte
     return [row for row in found if row[0] not in drop] or found
 
 
-_ENDS = ("<break>", "<and_sign>", "'and", "'y")
+_ENDS = frozenset(("<break>", "<and_sign>", "'and", "'y"))
 
 
 def _pieces(scene: Scene) -> list[tuple[int, int]]:
@@ -161,7 +161,8 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
     return [(start, end) for start, end in zip(starts, [*starts[1:], len(scene.items)], strict=True) if end > start]
 
 
-_ASKING = (*QUESTION_WORDS, "<can>", "'how")
+_QUESTIONS = frozenset(QUESTION_WORDS)
+_ASKING = frozenset((*QUESTION_WORDS, "<can>", "'how"))
 _OPEN_LATE = ("how", "what", "which", "should", "como", "que")
 
 
@@ -173,12 +174,12 @@ def _begins(scene: Scene, place: int, said: set[str]) -> bool:
     if "<brined>" in item and item.words == "and brine":
         # "thaw and brine" are two questions.
         return "<thaw>" in said
-    asked = not said.isdisjoint(_ASKING)
-    ended = any(tag in before for tag in _ENDS) and before.words not in "()" and "'between" not in said
+    asked = not _ASKING.isdisjoint(said)
+    ended = not _ENDS.isdisjoint(before.tags) and before.words not in "()" and "'between" not in said
     if asked and ended:
         # "brine it how long, roast it how long": a comma ends what asks.
         return True
-    if any(tag in item.tags for tag in QUESTION_WORDS) and ("<plan>" in item or asked or ended):
+    if not _QUESTIONS.isdisjoint(item.tags) and ("<plan>" in item or asked or ended):
         return True
     late = "<can>" in item.tags or item.words in _OPEN_LATE
     return late and ("<break>" in before or before.words in ("and", "y"))

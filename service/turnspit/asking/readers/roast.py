@@ -206,11 +206,13 @@ def _count(scene: Scene) -> None:
         of_a_roast = scene.has("<roast>", "<generic>", "<mass>") or _talks_of_a_roast(scene)
         if of_a_roast and not ("<mass>" not in item and scene.before_is(place, "<for>") is not None):
             scene.put("roast.count", item.tags["<count>"], "roast: how many", place, keep=True)
+    if _each_person(scene):
+        return
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
         if said.value != int(said.value) or not 0 < said.value <= _MOST_PIECES:
             continue
-        if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>") or _each_person(scene):
+        if scene.before_is(place, "<meal>", "<serve>", "<for>", "<feeds>"):
             continue
         each = scene.after_is(place, "<birds>")
         if each is not None and said.value > 1 and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
