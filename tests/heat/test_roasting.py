@@ -311,6 +311,31 @@ def test_a_bird_given_in_pounds_is_asked_about() -> None:
         forecast_roast(RoastCase("turkey", 16.0))
 
 
+@pytest.mark.parametrize(
+    ("kind", "oven_c", "severity"),
+    [("turkey", 93.0, "stop"), ("beef_rib", 70.0, "warn"), ("turkey", 121.0, None), ("beef_rib", 93.0, None)],
+)
+def test_a_slow_oven_is_taken_and_never_as_safe(kind: str, oven_c: float, severity: str | None) -> None:
+    target_c = None if kind == "turkey" else 54.0
+    forecast = forecast_roast(RoastCase(kind, 4.0, oven=(OvenStep(0.0, oven_c),), target_c=target_c, members=24))
+    said = {caution.rule: caution.severity for caution in forecast.cautions}
+    assert said.get("slow-oven") == severity
+    assert said["oven-325"] == ("warn" if kind == "turkey" else "info")
+    assert "heat-oven-extrapolated-one" in {message.key for message in forecast.assumptions}
+
+
+@pytest.mark.parametrize(("kind", "mass_kg"), [("beef_round", 15.0), ("beef_round", 0.5), ("lamb_leg", 0.5)])
+def test_past_the_usual_masses_the_window_is_that_of_a_shape_alone(kind: str, mass_kg: float) -> None:
+    low_kg, high_kg = roast(kind).mass_kg_range
+    case = RoastCase(kind, mass_kg, target_c=60.0, members=128)
+    forecast, usual = (
+        forecast_roast(one) for one in (case, replace(case, mass_kg=min(max(mass_kg, low_kg), high_kg)))
+    )
+    assert "heat-mass-extrapolated" in {message.key for message in forecast.assumptions}
+    assert forecast.ready_min.p90 / forecast.ready_min.p10 > 1.03 * usual.ready_min.p90 / usual.ready_min.p10
+    assert (forecast.ready_min.p50 > usual.ready_min.p50) == (mass_kg > high_kg)
+
+
 def test_meat_gets_no_hotter_than_boiling_water() -> None:
     bag = OvenStep(0.0, 235.0, cover="bag")
     forecast = forecast_roast(replace(TURKEY, oven=(bag,), target_c=94.0, rest_min=120.0, rest_place="foil"))

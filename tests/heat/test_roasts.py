@@ -14,6 +14,8 @@ def test_a_row_is_whole_and_in_order(kind: str) -> None:
     assert low <= row.checked_kg[0] <= row.usual_mass_kg <= row.checked_kg[1] <= high
     assert row.oven_c_range[0] <= row.checked_oven_c[0] <= row.checked_oven_c[1] <= row.oven_c_range[1]
     assert row.oven_c_range[0] < row.usual_oven_c < row.oven_c_range[1]
+    for within, wider in ((row.mass_kg_range, row.extended_kg), (row.oven_c_range, row.extended_oven_c)):
+        assert wider[0] <= within[0] < within[1] <= wider[1]
     assert row.rest_min_range[0] <= row.rest_min_range[1]
     assert row.default_target_c >= row.safe_c
     assert row.safe_c == (73.9 if row.poultry else 62.8)

@@ -19,7 +19,7 @@ from turnspit.heat.oven import OFF_BELOW_C
 from turnspit.heat.roasts import RoastRow
 from turnspit.heat.surface import boiling_c, pressure_at_altitude
 
-BELOW_BOILING_K = 4.0
+BELOW_BOILING_K = 3.4
 REFRIGERATOR_C = 4.4
 """The case's own `start_c`: said of a frozen roast it means that none was given."""
 THAWED_LEAST_C, FROZEN_MOST_C, PART_FROZEN_C = -2.0, 0.0, (-5.0, 8.0)
@@ -29,7 +29,7 @@ LAST_MIN, SETTINGS_MOST, OPENINGS_MOST = 1800.0, 50, 100
 def check_roast(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> None:
     """Raise OutOfRange, Impossible or Unknown unless `case` is whole and the model holds for it."""
     _check_kinds(case)
-    low_kg, high_kg = row.mass_kg_range
+    low_kg, high_kg = row.extended_kg
     OutOfRange.check(
         "mass_kg",
         case.mass_kg,
@@ -99,7 +99,7 @@ def _check_oven(case: RoastCase, row: RoastRow) -> None:
             raise OutOfRange(name, len(given), f"entries are above {most}", "give fewer")
     for minute in (*case.openings_min, *case.bastings_min):
         OutOfRange.check("openings_min", minute, 0.0, LAST_MIN, "give minutes from when it goes in")
-    low_c, high_c = row.oven_c_range
+    low_c, high_c = row.extended_oven_c
     first_min = min(step.from_min for step in case.oven)
     for step in case.oven:
         if not step.from_min >= 0.0:

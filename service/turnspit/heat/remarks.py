@@ -10,6 +10,8 @@ from turnspit.message import Caution, Message
 from turnspit.reference import caution
 
 SAFE_OVEN_C = 162.7
+SLOW_BIRD_C, SLOW_MEAT_C = 104.9, 79.9
+"""Ovens below these are slow whatever is in them: for a bird that is a stop, for other meat a warning."""
 FAN_LOWER_K = 20.0
 """A fan oven set this much lower roasts as a still one does (the usual 20 C or 25 F; kitchen charts)."""
 SAFE_MEAT_C = 62.7
@@ -79,6 +81,8 @@ def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> 
     on = [step for step in case.oven if step.temperature_c >= OFF_BELOW_C]
     if any(_as_still_c(step) < SAFE_OVEN_C for step in on):
         said.append(caution("oven-325", "warn" if row.poultry else "info"))
+    if any(step.temperature_c < (SLOW_BIRD_C if row.poultry else SLOW_MEAT_C) for step in on):
+        said.append(caution("slow-oven", "stop" if row.poultry else "warn"))
     if row.poultry and min(target_c, pull_c) < row.safe_c - 0.2:
         said.append(caution("poultry-165", "stop" if target_c < row.safe_c - 0.2 else "warn"))
     if not row.poultry and target_c < SAFE_MEAT_C:

@@ -13,7 +13,7 @@ from turnspit.heat.moisture import cooking_loss
 from turnspit.heat.percentiles import median, spread
 from turnspit.heat.pull import advised_pull_c, curves, pull
 from turnspit.heat.remarks import assumptions, cautions
-from turnspit.heat.roasts import RoastRow, roast
+from turnspit.heat.roasts import RoastRow, roast, stretched
 
 
 def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecast:
@@ -27,6 +27,7 @@ def forecast_roast(case: RoastCase, row: RoastRow | None = None) -> RoastForecas
     row = row or roast(case.kind)
     target_c, pull_c = ends_c(case, row)
     check_roast(case, row, target_c, pull_c)
+    row = stretched(row, case.mass_kg)
     members = draw(row, case.members, case.seed)
     cooked = cook(case, row, members, max(target_c, pull_c))
     pulled = pull(cooked, pull_c, case.rest_min)

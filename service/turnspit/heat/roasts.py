@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from types import MappingProxyType
 from typing import Any, Literal
@@ -41,6 +41,8 @@ class RoastRow:
     """One kind of roast: C, kg of one piece, minutes. `doneness` maps the cook's words to end temperatures.
 
     `checked_kg` and `checked_oven_c` span the published rows; past them, inside the ranges, a forecast extrapolates.
+    `extended_kg` and `extended_oven_c` are what it takes at all: past the ranges, where few roast, the law of the
+    shape is stretched, so the window is that of a shape alone.
     """
 
     kind: str
@@ -52,6 +54,8 @@ class RoastRow:
     checked_kg: Bounds
     oven_c_range: Bounds
     checked_oven_c: Bounds
+    extended_kg: Bounds
+    extended_oven_c: Bounds
     usual_oven_c: float
     usual_mass_kg: float
     safe_c: float
@@ -70,6 +74,29 @@ class RoastRow:
     def places(self, stuffed: bool) -> tuple[Station, ...]:
         """The stations that decide, the stuffing's among them when there is some."""
         return (*self.stations, self.stuffing) if stuffed and self.stuffing else self.stations
+
+
+STRETCHED_SPREAD = 0.11
+"""The size spread of what is known by its shape only."""
+SHRINKING = 1 / 3
+"""How the length of a piece lighter than its kind usually is goes with its mass: it is cut smaller all round."""
+
+
+def stretched(row: RoastRow, mass_kg: float) -> RoastRow:
+    """The row for a piece outside the usual range: less sure of its size, and the lighter the smaller all round."""
+    low_kg, high_kg = row.mass_kg_range
+    if low_kg <= mass_kg <= high_kg:
+        return row
+    row = replace(row, size_spread=max(row.size_spread, STRETCHED_SPREAD))
+    if mass_kg > high_kg:
+        return row
+    stuffing = row.stuffing and _shrinking(row.stuffing, low_kg)
+    return replace(row, stations=tuple(_shrinking(place, low_kg) for place in row.stations), stuffing=stuffing)
+
+
+def _shrinking(place: Station, from_kg: float) -> Station:
+    power = max(place.mass_power, SHRINKING)
+    return replace(place, radius_m=place.radius_at(from_kg) / from_kg**power, mass_power=power)
 
 
 def roast(kind: str) -> RoastRow:
@@ -100,6 +127,8 @@ def _row(row: Mapping[str, Any]) -> RoastRow:
         checked_kg=bounds("checked_kg"),
         oven_c_range=bounds("oven_c_range"),
         checked_oven_c=bounds("checked_oven_c"),
+        extended_kg=bounds("extended_kg" if "extended_kg" in row else "mass_kg_range"),
+        extended_oven_c=bounds("extended_oven_c"),
         usual_oven_c=float(row["usual_oven_c"]),
         usual_mass_kg=float(row["usual_mass_kg"]),
         safe_c=float(row["safe_c"]),
