@@ -106,6 +106,20 @@ def test_tied_round_is_later_lying_flat_sooner_and_each_is_told() -> None:
         forecast_roast(replace(rib, tied="with string"))  # type: ignore[arg-type]
 
 
+def test_what_came_out_covered_rests_so_unless_it_is_said_otherwise() -> None:
+    def rests(case: RoastCase) -> str:
+        keys = (message.key for message in forecast_roast(replace(case, members=1)).assumptions)
+        return next(key for key in keys if key.startswith("heat-rest-"))
+
+    uncovered = (OvenStep(0.0, 163.0, cover="foil"), OvenStep(60.0, 163.0))
+    wrapped = (OvenStep(0.0, 163.0, cover="foil"),)
+    loin = RoastCase("pork_loin", 1.5)
+    assert rests(replace(loin, oven=uncovered)) == "heat-rest-board"
+    assert rests(replace(loin, oven=wrapped)) == "heat-rest-wrapped"
+    assert rests(replace(loin, oven=wrapped, rest_place="board")) == "heat-rest-board"
+    assert rests(replace(TURKEY, oven=wrapped)) == "heat-rest-foil"
+
+
 def test_a_roast_that_cools_again_in_an_oven_turned_off_was_ready_when_it_got_there() -> None:
     oven = (OvenStep(0.0, 250.0), OvenStep(60.0, 20.0))
     ribs = RoastCase("beef_rib", 3.0, oven=oven, target_c=57.0, members=64)

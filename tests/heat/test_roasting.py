@@ -250,7 +250,7 @@ def test_what_the_model_was_not_checked_for_is_refused_by_name(
         *[("oven_vapour_pa", value, (Impossible, OutOfRange), "oven_vapour_pa") for value in (None, -1.0, "5000")],
         *[("kind", value, Unknown, "kind") for value in ("", None, "TURKEY", ["turkey"])],
         *[("state", value, Unknown, "state") for value in ("", "icy", None)],
-        *[("rest_place", value, Unknown, "rest_place") for value in ("sofa", None, 3)],
+        *[("rest_place", value, Unknown, "rest_place") for value in ("sofa", 3)],
         *[("stuffed", value, Impossible, "stuffed") for value in ("no", None, 1)],
         *[("preheated", value, Impossible, "preheated") for value in ("no", None)],
         ("bone_in", "x", Impossible, "bone_in"),

@@ -84,8 +84,8 @@ class RoastCase:
     `tied`: a joint tied round, a bird trussed, or neither; None where it is not told, as in all charts.
     `platter`: how it is carved after the rest, where that is asked.
     It rests on a board in the room, under loose foil, still wrapped in the foil or bag it was roasted in, or in a
-    cupboard of 60 C. `oven_vapour_pa` is the vapour pressure of
-    the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
+    cupboard of 60 C; None: as it came out of the oven (preparation.resting). `oven_vapour_pa` is the vapour pressure
+    of the oven's air: about 5 kPa in a vented oven, 20 to 60 with steam.
     """
 
     kind: str
@@ -105,7 +105,7 @@ class RoastCase:
     preheated: bool = True
     openings_min: tuple[float, ...] = ()
     bastings_min: tuple[float, ...] = ()
-    rest_place: RestPlace = "board"
+    rest_place: RestPlace | None = None
     oven_vapour_pa: float = 5000.0
     pan: Pan = "any"
     platter: Platter | None = None

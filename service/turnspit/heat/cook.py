@@ -12,7 +12,7 @@ from turnspit.heat.cases import RestPlace, RoastCase
 from turnspit.heat.ensemble import Members
 from turnspit.heat.material import Floats
 from turnspit.heat.oven import OFF_BELOW_C, stretches
-from turnspit.heat.preparation import SAME_TIME, Surroundings, prepare
+from turnspit.heat.preparation import SAME_TIME, Surroundings, prepare, resting
 from turnspit.heat.roasts import RoastRow, Station
 from turnspit.heat.solver import Body, State, Surface, core_c, graded_times, march
 
@@ -120,7 +120,7 @@ def cook(case: RoastCase, row: RoastRow, members: Members, past_c: float) -> Coo
         members=members.count,
         body=body,
         around=around,
-        rest_place=case.rest_place,
+        rest_place=resting(case, row),
         last_set_c=every[-1].set_c,
         times_s=np.concatenate(run.times),
         core_c=core_c.reshape(len(core_c), len(places), members.count),

@@ -132,7 +132,8 @@ def _check_kinds(case: RoastCase) -> None:
         if getattr(case, name) is not None:
             check_yes(name, getattr(case, name))
     check_word("state", case.state, get_args(State))
-    check_word("rest_place", case.rest_place, get_args(RestPlace))
+    if case.rest_place is not None:
+        check_word("rest_place", case.rest_place, get_args(RestPlace))
     check_word("pan", case.pan, get_args(Pan))
     if case.platter is not None and not isinstance(case.platter, Platter):
         raise Impossible("platter", case.platter, "is no platter", "give a Platter, or None")

@@ -148,6 +148,16 @@ def prepare(
     return body, body.state(start_c), _surroundings(case, row, members, len(places))
 
 
+def resting(case: RoastCase, row: RoastRow) -> RestPlace:
+    """Where it rests: where that is not told, in the cover that its last setting had. Foil over a bird is a tent."""
+    if case.rest_place is not None:
+        return case.rest_place
+    last = max(case.oven, key=lambda step: step.from_min)
+    if last.cover == "none":
+        return "board"
+    return "foil" if last.cover == "foil" and row.poultry else "wrapped"
+
+
 SAME_TIME = 0.59
 """Columns of radius R and exponent n take the same time when R grows as (1 + n)^0.59 (computed, 15 to 80 mm)."""
 

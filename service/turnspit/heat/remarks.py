@@ -5,6 +5,7 @@ from __future__ import annotations
 from turnspit.heat.cases import OvenStep, RoastCase
 from turnspit.heat.crowding import household_pieces
 from turnspit.heat.oven import OFF_BELOW_C
+from turnspit.heat.preparation import resting
 from turnspit.heat.roasts import RoastRow
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
@@ -50,7 +51,7 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
     if case.altitude_m >= 600.0:
         said.append(Message("heat-altitude", altitude_m=case.altitude_m))
     if case.rest_min > 0.0:
-        said.append(Message(f"heat-rest-{case.rest_place}", rest_min=case.rest_min))
+        said.append(Message(f"heat-rest-{resting(case, row)}", rest_min=case.rest_min))
     if case.platter is not None:
         said.append(Message("heat-platter", mm=case.platter.depth_mm, served_c=case.platter.served_c))
     return tuple(said)

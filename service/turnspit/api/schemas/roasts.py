@@ -74,7 +74,9 @@ class ForecastBody(ReaderFields):
     oven_vapour_pa: Number = Field(
         default=5000, ge=0, le=70000, description="Humidity of the oven: 5000 vented, 20000 to 60000 with steam."
     )
-    rest_place: RestPlace = "board"
+    rest_place: RestPlace | None = Field(
+        default=None, description="By default on a board, or in the cover that its last setting had."
+    )
     pan: Pan = Field(
         default="any", description="Dark, light or glass; any as in the published charts, which tell none."
     )
