@@ -336,6 +336,18 @@ def test_past_the_usual_masses_the_window_is_that_of_a_shape_alone(kind: str, ma
     assert (forecast.ready_min.p50 > usual.ready_min.p50) == (mass_kg > high_kg)
 
 
+def test_a_bone_that_changes_nothing_and_a_stuffed_bird_in_a_slow_oven_are_told() -> None:
+    def said(case: RoastCase) -> set[str]:
+        return {message.key for message in forecast_roast(replace(case, members=1)).assumptions}
+
+    assert "heat-bone-untold" in said(RoastCase("pork_loin", 1.6, bone_in=True))
+    assert "heat-bone-untold" not in said(RoastCase("lamb_leg", 2.5, bone_in=False))
+    assert "heat-stuffed-slow" in said(
+        replace(TURKEY, stuffed=True, oven=(OvenStep(0.0, 177.0), OvenStep(60.0, 107.0)))
+    )
+    assert "heat-stuffed-slow" not in said(replace(TURKEY, stuffed=True))
+
+
 def test_meat_gets_no_hotter_than_boiling_water() -> None:
     bag = OvenStep(0.0, 235.0, cover="bag")
     forecast = forecast_roast(replace(TURKEY, oven=(bag,), target_c=94.0, rest_min=120.0, rest_place="foil"))

@@ -39,8 +39,12 @@ def assumptions(case: RoastCase, row: RoastRow) -> tuple[Message, ...]:
         said.append(Message(f"heat-{'tied' if case.tied else 'untied'}-{form}"))
     if case.pan != "any":
         said.append(Message(f"heat-pan-{case.pan}"))
+    if case.bone_in not in (None, row.bone_in) and not (row.bone_in and row.boneless_factor > 1.0):
+        said.append(Message("heat-bone-untold"))
     if case.stuffed:
         said.append(Message("heat-stuffed"))
+        if any(_as_still_c(step) < SAFE_OVEN_C for step in _on(case)):
+            said.append(Message("heat-stuffed-slow"))
     if row.kind == "turkey":
         said.append(Message("heat-spans-chart-and-measured"))
     if any(place.standing == "assumed" for place in row.stations):
@@ -69,7 +73,7 @@ def _extrapolations(case: RoastCase, row: RoastRow) -> list[Message]:
     if not low_kg <= case.mass_kg <= high_kg:
         said.append(Message("heat-mass-extrapolated", low_kg=low_kg, high_kg=high_kg))
     low_c, high_c = row.checked_oven_c
-    settings = [_as_still_c(step) for step in case.oven if step.temperature_c >= OFF_BELOW_C]
+    settings = [_as_still_c(step) for step in _on(case)]
     if any(not low_c - 20.0 <= setting <= high_c + 20.0 for setting in settings):
         key = "heat-oven-extrapolated" if low_c < high_c else "heat-oven-extrapolated-one"
         said.append(Message(key, low_c=low_c, high_c=high_c))
@@ -79,7 +83,7 @@ def _extrapolations(case: RoastCase, row: RoastRow) -> list[Message]:
 def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> tuple[Caution, ...]:
     """The rules above the forecast: a bird pulled early must still read its minimum before it is carved."""
     said = [caution("thermometer-decides", "info")]
-    on = [step for step in case.oven if step.temperature_c >= OFF_BELOW_C]
+    on = _on(case)
     if any(_as_still_c(step) < SAFE_OVEN_C for step in on):
         said.append(caution("oven-325", "warn" if row.poultry else "info"))
     if any(step.temperature_c < (SLOW_BIRD_C if row.poultry else SLOW_MEAT_C) for step in on):
@@ -98,6 +102,10 @@ def cautions(case: RoastCase, row: RoastRow, target_c: float, pull_c: float) -> 
     if case.state != "thawed":
         said.append(caution("from-frozen", "warn"))
     return tuple(said)
+
+
+def _on(case: RoastCase) -> list[OvenStep]:
+    return [step for step in case.oven if step.temperature_c >= OFF_BELOW_C]
 
 
 def _as_still_c(step: OvenStep) -> float:
