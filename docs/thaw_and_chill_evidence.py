@@ -84,8 +84,8 @@ def print_chill() -> None:
 
 
 KITCHEN = (
-    ("carved turkey, 50 mm in a pan", ChillCase("turkey", "slab", (50.0,))),
-    ("the same, 25 mm", ChillCase("turkey", "slab", (25.0,))),
+    ("carved turkey, 50 mm in a pan", ChillCase("carved turkey", "slab", (50.0,))),
+    ("the same, 25 mm", ChillCase("carved turkey", "slab", (25.0,))),
     ("stuffing, 50 mm", ChillCase("stuffing", "slab", (50.0,))),
     ("whole turkey of 6 kg", ChillCase("turkey", "bird", mass_kg=6.0)),
     ("half a breast, 1 kg", ChillCase("turkey", "brick", mass_kg=1.0)),
@@ -110,7 +110,7 @@ def print_kitchen() -> None:
         ("blast chiller -5 C, 3 m/s", {"medium_c": -5.0, "air_m_s": 3.0}),
         ("ice bath, bagged", {"medium": "ice_bath", "packaging": "bag"}),
     ):
-        layer = ChillCase("turkey", "slab", (20.0,), from_c=limits["from_c"], to_c=limits["middle_c"], **place)  # type: ignore[arg-type]
+        layer = ChillCase("carved turkey", "slab", (20.0,), from_c=limits["from_c"], to_c=limits["middle_c"], **place)  # type: ignore[arg-type]
         cold = replace(layer, to_c=limits["cold_c"])
         try:
             depth_mm = min(depth_for(layer, limits["first_max_h"]), depth_for(cold, limits["total_max_h"]))

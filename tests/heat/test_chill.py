@@ -152,6 +152,15 @@ def test_a_pan_on_a_shelf_cools_more_slowly_than_a_slab_and_says_so() -> None:
     assert ground.hours.p90 > 1.15 * forecast_chill(slices).hours.p90
 
 
+def test_carved_meat_lies_in_a_pan() -> None:
+    whole, carved, bagged = (
+        forecast_chill(ChillCase(food, "slab", (40.0,), packaging=packaging)).hours.p90
+        for food, packaging in (("turkey", None), ("carved turkey", None), ("carved turkey", "bag"))
+    )
+    assert bagged < carved
+    assert carved > 1.15 * whole
+
+
 def test_a_slab_of_two_edges_is_a_square_one_and_a_roll_without_height_a_long_one():
     assert median_h(SLAB, dims_mm=(50.0, 130.0)) == pytest.approx(median_h(SLAB, dims_mm=(50.0, 130.0, 130.0)))
     roll = {**SLAB, "shape": "cylinder"}

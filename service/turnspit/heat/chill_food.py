@@ -14,10 +14,11 @@ from turnspit.reference import Row, table
 LIQUID_FREEZING_C = -0.5
 THIN_MIXING = 5.0
 """What mixes better than this by itself is thin."""
-LOOSE_WORDS = frozenset(
-    {"ground", "minced", "mince", "pulled", "shredded", "chopped", "diced", "taco", "hash", "carnitas"}
-)
-"""Meat in such pieces is as loose as rice."""
+_LOOSE_WORDS = """
+ground minced mince pulled shredded chopped diced taco hash carnitas carved sliced slices leftovers
+"""
+LOOSE_WORDS = frozenset(_LOOSE_WORDS.split())
+"""Meat in such pieces lies in a pan as rice does."""
 STIRRED_MIXING = 200.0
 """Mixing of what is stirred: its inside has one temperature."""
 
