@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from turnspit.asking.readers.course import course
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.readers.temperature_use import danger, temperatures, use
 from turnspit.asking.readers.wished_end import is_red
@@ -140,6 +141,12 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
     if len(found) == 1 and found[0][2] is None and scene.has("<leftovers>"):
         found[0][0]["place"] = "leftovers"
     coldest, at, place = min(found, key=lambda row: float(row[0]["temperature_c"]))
+    hours = course(scene)
+    if hours and all(said.place in hours for said in readings):
+        # The last tells how it stands; the hours of those before are past.
+        scene.used.update(hours[said.place] for said in readings[:-1])
+        found = found[-1:]
+        coldest, at, place = found[0]
     for name, value in coldest.items():
         scene.put(f"reading.{name}", value, "reading: temperature in place", at, at if place is None else place)
     if len(found) > 1:
@@ -167,6 +174,8 @@ def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
     places = [p for p in places if scene.items[p].get("<place>") != "centre"] or places
     if not places:
         return [None] * len(readings)
+    if len(places) == 1 and all(said.place in course(scene) for said in readings):
+        return [places[0]] * len(readings)
     leads = places[0] < readings[0].place
     beside = [_led_by(scene, said, places) for said in readings]
     if len(places) < len(readings) and any(place is not None for place in beside):

@@ -11,6 +11,7 @@ from typing import Literal
 
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
+from turnspit.asking.readers.course import course
 from turnspit.asking.readers.surroundings import surroundings
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_core
 from turnspit.asking.readers.wished_end import too_hot_for_meat, wished_end
@@ -73,6 +74,10 @@ def _it_was_asked_for(scene: Scene, _: Said) -> Use | None:
     return _PENDING.get(scene.hints.get("pending", ""))
 
 
+def _by_the_clock(scene: Scene, said: Said) -> Use | None:
+    return "reading" if said.bare and said.place in course(scene) else None
+
+
 def _one_of_two(scene: Scene, said: Said) -> Use | None:
     """`should I roast at 325 or 350`: neither is said."""
     both = scene.after_is(said.place, "'or", "'o"), scene.before_is(said.place, "'or", "'o")
@@ -115,7 +120,7 @@ def _of_the_oil(scene: Scene, _: Said) -> Use | None:
 
 def _of_mince(scene: Scene, said: Said) -> Use | None:
     """`turkey burgers at 155 good?`: nothing that is roasted."""
-    minced = any(item.get("<subject>") == "ground" for item in scene.items)
+    minced = any(item.tags["<subject>"] == "ground" for _, item in scene.find("<subject>"))
     return "reading" if minced and said.core_like else None
 
 
@@ -322,6 +327,7 @@ def _degrees_by_their_height(scene: Scene, said: Said) -> Use | None:
 
 _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _it_was_asked_for,
+    _by_the_clock,
     _one_of_two,
     _of_the_kitchen,
     _of_an_age,

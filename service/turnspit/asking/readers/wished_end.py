@@ -40,7 +40,7 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
     # "is my chicken done at 158" asks.
     if wished is not None and not (scene.items[wished].words == "done at" and scene.has("<can>")):
         return "target" if said.core_like else "oven"
-    if any(item.get("<danger>") == "cooling" for item in scene.items):
+    if scene.has("<danger>") and any(item.get("<danger>") == "cooling" for item in scene.items):
         # "how long to chill it to 41".
         return None
     to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
