@@ -81,7 +81,13 @@ def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Who asks about a brine has not yet said that one is wanted."""
     if asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told"):
         scene.put("brine.wanted", True, "brine: wanted for so long")
-    wishes = scene.has("<wish>") or scene.values.get("brine.wanted") is False or scene.talk
+    lasts = "brine.hours" in scene.values and not scene.has("<how_much>", "<how_long>", "<can>")
+    wishes = (
+        (set(asked) == {"plan", "brine"} and lasts)
+        or scene.has("<wish>")
+        or scene.values.get("brine.wanted") is False
+        or scene.talk
+    )
     if "brine" in asked and asked != ("plan", "brine") and not wishes:
         scene.drop("brine.wanted")
 

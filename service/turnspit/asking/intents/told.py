@@ -30,7 +30,9 @@ def _danger(piece: Piece) -> bool:
     if piece.danger == "pink" and (piece.said("serve_at") or piece.has("'like", "'want", "'wants")):
         return False
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
-        return True
+        # "14 lb, out on the table at noon": when it is served.
+        served = piece.said("serve_at") and piece.said("roast.mass_kg") and not piece.said("elapsed_h")
+        return not served or piece.has("<danger>", "<safe>") or piece.ok_asked
     if not piece.has("<subject>"):
         return False
     if piece.said("elapsed_h") and not piece.said("serve_at", "reading.temperature_c"):

@@ -14,7 +14,7 @@ def read(scene: Scene) -> None:
     asks = scene.has("<how_long>", "<how_much>", "<can>", "<what_temp>", "'how", "'what", "'whats", "'should", "'?")
     for place, item in scene.find("<brined>"):
         # A question about brining is not yet the wish to do it.
-        if item.tags["<brined>"] is False or "<wish>" in item or not asks:
+        if item.tags["<brined>"] is False or "<wish>" in item or not asks or _told_first(scene, place):
             scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)
     about = scene.has("<brine>", "<brined>", "<salt>") or (
         scene.talk and any(p.startswith("brine.") for p in scene.before)
@@ -38,6 +38,12 @@ def read(scene: Scene) -> None:
         for place, item in scene.find("<salt>"):
             if item.tags["<salt>"] != "plain":
                 scene.put("brine.salt_kind", item.tags["<salt>"], "brine: salt", place, keep=True)
+
+
+def _told_first(scene: Scene, place: int) -> bool:
+    """`brine it overnight then roast - 14 lb, 6 pm, what's my schedule`: said before anything is asked."""
+    opens = all("<soft>" in item for item in scene.items[:place])
+    return opens and scene.after_is(place, "<duration>") is not None
 
 
 def _of_a_stuff(scene: Scene, place: int) -> bool:

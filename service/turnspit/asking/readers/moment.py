@@ -115,7 +115,8 @@ def _is_now(scene: Scene, place: int) -> bool:
         return False
     before = [item.words for item in scene.items[max(0, place - 2) : place]]
     behind = scene.items[place + 1].words if place + 1 < len(scene.items) else ""
-    return behind in ("now", "ahora") or before[-1:] in (["its"], ["now"], ["ahora"]) or before[:1] == ["son"]
+    led = before[-1:] in (["its"], ["now"], ["ahora"], ["its now"])
+    return behind in ("now", "ahora") or led or before[:1] == ["son"]
 
 
 def _only_stood(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> bool:
@@ -170,7 +171,11 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
         # "roast at 160 fan from 0930".
         role = _START
     for_it = "<covers>" in scene.items[place] or _is_for(scene, place)
-    if role == _START and scene.has("<when>", "<plan>") and for_it:
+    if (
+        role == _START
+        and scene.has("<when>", "<plan>")
+        and (for_it or (cue is not None and cue > place and _is_by(scene, place)))
+    ):
         # "when does it go in for 7": seven is dinner.
         role = _SERVE
     meal = ""
@@ -183,6 +188,12 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
 def _is_for(scene: Scene, place: int) -> bool:
     led = scene.items[place - 1].words.endswith(" for") if place else False
     return led or scene.before_is(place, "<for>") is not None
+
+
+def _is_by(scene: Scene, place: int) -> bool:
+    """`thawed by saturday 4 pm, when do we start`."""
+    day = scene.before_is(place, "<when_day>")
+    return scene.before_is(place if day is None else day, "'by") is not None
 
 
 def _day_for(found: _Time, days: list[tuple[int, Day]], times: list[_Time]) -> tuple[int, Day] | None:
