@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cache
+from math import log
 from types import MappingProxyType
 from typing import Any, Literal
 
@@ -76,8 +77,9 @@ class RoastRow:
         return (*self.stations, self.stuffing) if stuffed and self.stuffing else self.stations
 
 
-STRETCHED_SPREAD = 0.11
-"""The size spread of what is known by its shape only."""
+STRETCHED_SPREAD, STRETCHED_BY = 0.11, 1.5
+"""The size spread of what is known by its shape only, and how far outside the usual range a piece is no more than
+that, as a ratio of masses."""
 SHRINKING = 1 / 3
 """How the length of a piece lighter than its kind usually is goes with its mass: it is cut smaller all round."""
 
@@ -85,9 +87,11 @@ SHRINKING = 1 / 3
 def stretched(row: RoastRow, mass_kg: float) -> RoastRow:
     """The row for a piece outside the usual range: less sure of its size, and the lighter the smaller all round."""
     low_kg, high_kg = row.mass_kg_range
-    if low_kg <= mass_kg <= high_kg:
+    beyond = max(low_kg / mass_kg, mass_kg / high_kg)
+    if beyond <= 1.0:
         return row
-    row = replace(row, size_spread=max(row.size_spread, STRETCHED_SPREAD))
+    share = min(1.0, log(beyond) / log(STRETCHED_BY))
+    row = replace(row, size_spread=row.size_spread + share * max(0.0, STRETCHED_SPREAD - row.size_spread))
     if mass_kg > high_kg:
         return row
     stuffing = row.stuffing and _shrinking(row.stuffing, low_kg)
