@@ -246,5 +246,5 @@ def _box(edges_m: tuple[float, ...], fullness: float) -> Extent:
 
 def _contradicting(volume_m3: float, room_m3: float) -> Impossible:
     litres, room_l = volume_m3 * 1000, room_m3 * 1000
-    fault = f"litres do not {'fit into' if litres > room_l else 'fill'} {room_l:.2f}"
-    return Impossible("mass_kg", round(litres, 2), fault, "check mass_kg and dims_mm")
+    fault = f"do not {'fit into' if litres > room_l else 'fill'} {room_l:.2f} of dims_mm"
+    return Impossible("mass_kg", f"of {litres:.2f} litres", fault, "check both")
