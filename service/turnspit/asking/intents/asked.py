@@ -208,8 +208,16 @@ def _longer_than_usual(piece: Piece) -> bool:
     return longer and not roasts and (piece.of_frozen or piece.scene.has("<no_thaw>", "<stuffed>"))
 
 
+def _guests_are_late(piece: Piece) -> bool:
+    """`guests running late so dinner at 7:15 now`: not the roast."""
+    late = [item for item in piece.items if "<done>" in item]
+    return (
+        bool(late) and all("late" in item.words for item in late) and piece.has("<people>") and piece.said("serve_at")
+    )
+
+
 def _doneness(piece: Piece) -> bool:
-    if _when_done(piece) or _longer_than_usual(piece):
+    if _when_done(piece) or _longer_than_usual(piece) or _guests_are_late(piece):
         return False
     if piece.has("<probe_where>", "<done>") or (piece.has("<when>") and piece.has("<serve>") and not piece.serves):
         return True

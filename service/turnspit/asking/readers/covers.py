@@ -174,7 +174,7 @@ def _and_kids(_: str, value: Number | float, who: str) -> Covers | None:
     return _add_people("add", value, who) if who == "kids" else None
 
 
-@grammar.rule("<and_sign> <number> staff|crew|servers|waiters|helpers|vendors|musicians", gives="<covers>")
+@grammar.rule("<and_sign> <number> staff|crew|servers|server|waiters|helpers|vendors|musicians", gives="<covers>")
 def _and_staff(_: str, value: Number | float) -> Covers | None:
     """`and 4 staff`: who works at a dinner eats beside its guests."""
     return _add_people("add", value, "people")
@@ -184,6 +184,15 @@ def _and_staff(_: str, value: Number | float) -> Covers | None:
 def _fewer_people(value: Number | float, who: str) -> Covers | None:
     """`minus two adults`."""
     return _add_people("add", Number(-number(value).value), who)
+
+
+@grammar.rule(
+    "plus <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>|<volume_unit>|<roast>|<people>",
+    gives="<covers>",
+)
+def _plus_one(value: Number | float) -> Covers | None:
+    said = number(value).value
+    return Covers(0, more=int(said)) if said == int(said) and 0 < said <= 12 else None
 
 
 @grammar.rule("minus <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>", gives="<covers>")

@@ -119,6 +119,10 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
     near = scene.nearest(place, "<meal>", "<serve>", "<start>", reach=4)
     if near is None or "serve_at" in scene.values:
         return False
+    at_hour = scene.after_is(near[1], "<at>")
+    if scene.after_is(near[1] if at_hour is None else at_hour, "<clock>", "<number>", "<noon>") is not None:
+        # "up by 8 in 20 minutes, dinner at noon": dinner has its hour.
+        return False
     at = (scene.now.astimezone(UTC) + timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)
     path = "start_at" if near[2] == "<start>" else "serve_at"
     scene.put(path, at.isoformat(), "moment: in so long", place, near[1])
