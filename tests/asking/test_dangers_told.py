@@ -61,3 +61,27 @@ def test_a_roast_kept_in_a_low_oven_is_held_and_not_left_over() -> None:
     reply = _ask("keep it in a 150F oven for 4 hours")
     assert "140 °F" in reply.headline
     assert "kept for" not in reply.headline
+
+
+def test_raw_meat_is_held_to_its_days_and_not_reheated() -> None:
+    reply = _ask("raw 16 lb turkey in the fridge since sunday, roasting thursday ok?")
+    assert "Throw it away" in reply.headline
+
+
+@pytest.mark.parametrize(
+    ("text", "rule"),
+    [
+        ("¿Es seguro descongelar el pavo fuera de la nevera?", "thaw-counter"),
+        ("lamb at 56 °C for a care home, ok?", "at-risk"),
+        ("Is brine reusable or do I throw it out", "brine-discard"),
+        ("fastest way to cool 10 litres of stock", "cooling-two-stage"),
+    ],
+)
+def test_a_danger_in_other_words_is_answered_by_its_rule(text: str, rule: str) -> None:
+    assert any(caution.rule == rule for caution in _ask(text).cautions)
+
+
+def test_more_birds_than_an_oven_takes_asks_for_the_ovens() -> None:
+    reply = _ask("15 ducks, dinner at 7")
+    assert reply.question is not None
+    assert "oven" in reply.question.text

@@ -110,6 +110,8 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
         return "left_out"
     if found == "keeping" and reading_c is not None and reading_c > NO_ROAST_C:
         return "reading"
+    if found == "keeping" and topic_of(enquiry.text, "raw") and not topic_of(enquiry.text, "cooked_words"):
+        return "thawed_keeps"
     if found == "keeping" and hours is None and topic_of(enquiry.text, "asks_cooling"):
         return "cooling"
     if found == "stuffing" and enquiry.said("roast.state") in {"frozen", "part_frozen"}:

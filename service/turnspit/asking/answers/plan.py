@@ -33,6 +33,8 @@ PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-
 """Headlines of planning that say first why not, with ours that say first what to do."""
 TOLD_TASKS = (("thaw_2", "asking-plan-task"), ("rest", "asking-plan-by"), ("carve", "asking-plan-task"))
 LIKELY_EARLY = timedelta(minutes=45)
+HEARD = ("heat-count-crowded",)
+"""Remarks of the heat room that a cook has to hear: more pieces than a household oven holds."""
 PINK_KINDS = ("beef_rib", "beef_tenderloin", "lamb_leg")
 """Roasts that are served pink; which one it is changes the times much."""
 POUND_KG = 0.45359237
@@ -63,7 +65,7 @@ def answer(enquiry: Enquiry) -> Answer:
         assumptions=(
             *([Message("asking-taken-brined")] if salted else []),
             *([Message("asking-taken-cut", roast=name_of(enquiry.likely_kind))] if enquiry.likely_kind else []),
-            *(told for told in timetable.assumptions if not told.key.startswith("heat-")),
+            *(told for told in timetable.assumptions if told.key in HEARD or not told.key.startswith("heat-")),
         ),
         assumed=_assumed(enquiry, timetable),
         cautions=(*_cautions(timetable), *(steps.ahead_cautions() if steps.asked(enquiry) == "ahead" else ())),

@@ -12,6 +12,8 @@ from turnspit.errors import TurnspitError, Unknown
 from turnspit.message import Message
 
 FAR_DAYS = 60
+MOST_IN_AN_OVEN = 12
+"""What the heat model takes in one oven; ovens are all alike."""
 POUND_KG = 0.45359237
 USUAL = {
     "oven.temperature_c": {"us": (162.78, 176.67, 218.33), "metric": (160.0, 180.0, 220.0)},
@@ -53,6 +55,9 @@ def _told(error: TurnspitError, enquiry: Enquiry) -> tuple[str, Message, str, Me
         return _degrees(name, float(value), enquiry)
     if name.endswith("_l") and not negative and isinstance(value, int | float):
         return name, Message("asking-refused-volume", litres=float(value)), "", Message("asking-ask-volume")
+    if name == "count" and isinstance(value, int) and value > MOST_IN_AN_OVEN:
+        too_many = Message("asking-refused-count", count=value, most=MOST_IN_AN_OVEN)
+        return name, too_many, "", Message("asking-ask-ovens")
     if name == "covers":
         return name, Message("asking-refused-covers", count=_shown(value)), "covers", Message("asking-ask-covers")
     if negative and name.endswith(("_min", "_h", "_s")):

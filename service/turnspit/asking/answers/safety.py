@@ -107,7 +107,8 @@ def answer(enquiry: Enquiry) -> Answer:
 
 def _cools_in_the_cold(enquiry: Enquiry) -> bool:
     """ "Cooling 10 quarts of stock overnight in the walk-in": so much of it, nothing measured, not left out."""
-    told = any(map(str.isdigit, enquiry.line)) and bool(topic_of(enquiry.text, "safety_cold"))
+    waits = bool(topic_of(enquiry.text, "safety_cold")) or hours_of(enquiry) is None
+    told = any(map(str.isdigit, enquiry.line)) and waits
     return told and degrees_of(enquiry, "cooling") is None
 
 

@@ -528,3 +528,5 @@ asking-safety-partial_cooking-risky = Yes, it is: cook it through in one go. Wha
 asking-safety-thawed_on_counter-risky = Yes, it is: thaw it in the refrigerator, or in cold water changed every 30 min. What has been out for over 2 h is thrown away.
 asking-safety-slow-oven-risky = Yes, it is: { OVEN($c) } is too slow an oven. Set it to { OVEN(162.78) } or more.
 asking-safety-washed-risky = Yes, it is: washing raw poultry or meat spreads its germs. Pat it dry with paper, then clean and sanitize what it touched.
+asking-refused-count = { $count } are more than one oven takes: I work with up to { $most } in each.
+asking-ask-ovens = How many ovens are there, or how many go in at a time?

@@ -528,3 +528,5 @@ asking-safety-partial_cooking-risky = Sí, lo es: cocínelo entero de una vez. L
 asking-safety-thawed_on_counter-risky = Sí, lo es: descongélelo en el refrigerador, o en agua fría cambiada cada 30 min. Lo que estuvo fuera más de 2 h se tira.
 asking-safety-slow-oven-risky = Sí, lo es: { OVEN($c) } es un horno demasiado lento. Póngalo a { OVEN(162.78) } o más.
 asking-safety-washed-risky = Sí, lo es: lavar aves o carne crudas reparte sus gérmenes. Séquelas con papel y limpie y desinfecte lo que tocaron.
+asking-refused-count = { $count } son más de los que caben en un horno: calculo hasta { $most } en cada uno.
+asking-ask-ovens = ¿Cuántos hornos hay, o cuántos se meten a la vez?
