@@ -1,28 +1,38 @@
 """The verbs of the command line: the same JSON as their routes, text for a reader, one line for what cannot be met."""
 
+import io
 import json
 import os
 import subprocess
 import sys
+from contextlib import redirect_stderr, redirect_stdout
 from pathlib import Path
 from typing import Any
+from unittest.mock import patch
 
 import httpx
 import pytest
+
+from turnspit_cli import main
 
 RECIPE = "Herb butter\nServes 4\n\nIngredients\n1 cup butter\n1 tbsp dried thyme\n\nMethod\n1. Mix.\n"
 
 
 def turnspit(*args: str, stdin: str = "", **environment: str) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [sys.executable, "-c", "import turnspit_cli; turnspit_cli.main()", *args],
-        input=stdin,
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=False,
-        env={**os.environ, "TZ": "America/New_York", "NO_COLOR": "1", **environment},
-    )
+    """The command as a shell runs it, in this process: test_cli.py tries it in one of its own."""
+    out, err, code = io.StringIO(), io.StringIO(), 0
+    with (
+        patch.object(sys, "argv", ["turnspit", *args]),
+        patch.object(sys, "stdin", io.StringIO(stdin)),
+        patch.dict(os.environ, {"TZ": "America/New_York", "NO_COLOR": "1", **environment}),
+        redirect_stdout(out),
+        redirect_stderr(err),
+    ):
+        try:
+            main()
+        except SystemExit as left:
+            code = left.code if isinstance(left.code, int) else 0
+    return subprocess.CompletedProcess(args, code, out.getvalue(), err.getvalue())
 
 
 def printed(*args: str, **options: str) -> str:
