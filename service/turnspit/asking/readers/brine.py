@@ -27,6 +27,9 @@ def read(scene: Scene) -> None:
             near = scene.nearest(place, "<vessel>", "<water>", reach=3)
             vessel = near[1] if near and near[2] == "<vessel>" else None
             water = near[1] if near and near[2] == "<water>" else None
+        if vessel is not None and not about and _of_a_dish(scene, vessel):
+            # "a 10 litre pot of turkey stock" brines nothing.
+            continue
         if vessel is not None:
             scene.put("brine.vessel_l", round(measure.si, 3), "brine: vessel", place, vessel)
         elif water is not None or (about and (_of_the_brine(scene, place) or not _of_a_stuff(scene, place))):
@@ -49,6 +52,11 @@ def _told_first(scene: Scene, place: int) -> bool:
 def _of_a_stuff(scene: Scene, place: int) -> bool:
     of = scene.after_is(place, "'of", "'de")
     return scene.after_is(place if of is None else of, "<salt>", "<ingredient>") is not None
+
+
+def _of_a_dish(scene: Scene, vessel: int) -> bool:
+    of = scene.after_is(vessel, "'of", "'de")
+    return of is not None and scene.has("<stock>", "<subject>", "<cooked>", "<leftovers>")
 
 
 def _of_the_brine(scene: Scene, place: int) -> bool:

@@ -141,6 +141,9 @@ def _a_gas_mark(_: Scene, said: Said) -> Use | None:
 
 def _behind_an_oven_word(scene: Scene, said: Said) -> Use | None:
     """`oven at 325`, `oven set to 190`."""
+    if said.oven_like and scene.before_is(said.place, "<oven_left>") is not None:
+        # "oven still on 160".
+        return "oven"
     before = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")
     if before is None or not said.oven_like:
         return None
