@@ -24,7 +24,11 @@ def read(scene: Scene) -> None:
     place, said = numbers[0]
     pending = scene.hints.get("pending") or ("roast.count" if so_many(scene, place, said) else "")
     path = pending or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, said)
-    if path == "covers" and said.value == int(said.value):
+    added = scene.before_is(place, "<add>") is not None and isinstance(scene.before.get("covers"), int)
+    if added and path in ("covers", "serve_at") and not pending and said.value == int(said.value):
+        # "add 30", in a talk of 240 covers.
+        scene.put("covers", scene.before["covers"] + int(said.value), "bare number: more covers", place)
+    elif path == "covers" and said.value == int(said.value):
         scene.put("covers", int(said.value), "bare number: covers", place)
     elif path == "roast.mass_kg":
         unit = "lb" if scene.usual != "metric" else "kg"

@@ -120,6 +120,21 @@ def _a_las_15_horas(_: str, hour: Number | float) -> Clock | None:
     return digits_clock(number(hour))
 
 
+@grammar.rule("alas <number> <ampm>? !<mass_unit>|<deg>|<temperature_unit>|<c>|<time_unit>", gives="<clock>")
+def _alas_10(hour: Number | float, half: Half | None) -> Clock | None:
+    """`ceno alas 10`: a thumb's "a las", where wings would be hotter."""
+    said = number(hour)
+    return digits_clock(said, half or "") if 1 <= said.value <= 24 else None
+
+
+@grammar.rule("^sat <number> !<people>|<mass_unit>|<time_unit>|<deg>|<temperature_unit>", gives="<clock>")
+def _sat_1900(hour: Number | float) -> Clock | None:
+    """`sat 1900`: no bird sat at so many degrees."""
+    said = number(hour)
+    quarters = said.value >= _FOUR_DIGITS and said.value % 100 % _QUARTER == 0
+    return digits_clock(said) if quarters and said.digits.isdigit() else None
+
+
 @grammar.rule("<number> y <number> <ampm>?", gives="<clock>")
 def _siete_y_diez(hour: Number | float, minutes: Number | float, half: Half | None) -> Clock | None:
     value = number(minutes).value

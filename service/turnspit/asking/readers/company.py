@@ -18,6 +18,7 @@ _AGES = frozenset(("under", "aged", "over", "age"))
 _BOTH = frozenset(("both", "ambos", "ambas"))
 # Whose mother: "the missus plus her mum".
 _WHOSE = frozenset(("her", "his", "their", "hers", "sus", "su"))
+_MINE = frozenset(("my", "our", "mi", "mis", "nuestros"))
 _SUMS = frozenset(("so", "makes", "thats", "altogether", "total"))
 # "plus one" is a guest, "that one" a bird.
 _NO_RELATIVE = frozenset(("one",))
@@ -36,7 +37,12 @@ class _Company(Grammar):
             row = list(_row(items, at))
             total = _total(items, row[-1][0]) if row else None
             kids_last = len(row) > 1 and all(_of_kids(covers) for _, covers, _ in row[1:])
-            if total is not None or (len(row) > 1 and any(relative for _, _, relative in row)) or kids_last:
+            joined = len(row) > 2 or any(_joins(item) for item in items[at : row[-1][0]]) if row else False
+            if (
+                total is not None
+                or (len(row) > 1 and joined and any(relative for _, _, relative in row))
+                or kids_last
+            ):
                 end, count = total or (row[-1][0], _sum(items, row))
                 covers = replace(row[0][1], count=count, kids=sum(one.kids for _, one, _ in row))
                 reduced.append(_joined(items[at:end], covers))
@@ -60,6 +66,11 @@ def _joined(row: list[Item], covers: Covers) -> Item:
     return Item(words, {"<covers>": covers}, row[0].start, row[-1].end, "company: a row of people")
 
 
+def _joins(item: Item) -> bool:
+    """Whether it joins one to the next; "and the four kids" does with its first word."""
+    return item.words.split()[0] in _JOINS
+
+
 def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
     """The people that stand in a row from a place on: where each ends, how many they are, and whether relatives."""
     while at < len(items):
@@ -72,9 +83,17 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
         while at < len(items) and (items[at].words in _JOINS or items[at].words in _WHOSE or "<soft>" in items[at]):
             if items[at].words in _SUMS:
                 return
-            joined = joined or items[at].words in _JOINS
+            # "me my husband his parents": whose each is joins them.
+            joined = joined or items[at].words in _JOINS or items[at].words in _MINE
             comma = items[at].words == ","
             at += 1
+        if at < len(items):
+            joined = joined or ("<relatives>" in items[at] and items[at].words.split()[0] in (*_MINE, *_WHOSE))
+            more = items[at].get("<covers>")
+            if isinstance(more, Covers) and not more.count and more.more > 0 and _joins(items[at]):
+                yield at + 1, replace(more, count=more.more, more=0), False
+                at += 1
+                return
         kids = at < len(items) and _of_kids(items[at].get("<covers>"))
         if not (joined or kids) or (comma and at < len(items) and " of us" in items[at].words):
             # "the in-laws, 6 of us" is who they are, "the in-laws and 4 of us" more.

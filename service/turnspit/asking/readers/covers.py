@@ -237,9 +237,9 @@ def _more_people(value: Number | float, sign: float, _: str | None) -> Covers | 
     return Covers(0, more=int(sign * said)) if said == int(said) and abs(said) < _MOST else None
 
 
-@grammar.rule("<number> <people> <more> !<number>", gives="<covers>")
+@grammar.rule("<number> of|de <people> <more> !<number>", "<number> <people> <more> !<number>", gives="<covers>")
 def _so_many_people_more(value: Number | float, who: str, sign: float) -> Covers | None:
-    """`dos bebés más`, `two adults can't come`."""
+    """`dos bebés más`, `two adults can't come`, `two of the kids aren't coming`."""
     return _add_people("add", Number(sign * number(value).value), who)
 
 

@@ -15,7 +15,7 @@ from turnspit.heat import roast
 _FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
 # Beside these "in the freezer" is where something is to be kept, and not where the roast is.
-_STORED = ("<can>", "<keep>", "<how_long>", "<leftovers>", "<cooked>", "<danger>", "<freeze>")
+_STORED = ("<keep>", "<how_long>", "<leftovers>", "<cooked>", "<danger>", "<freeze>")
 _CUTS = {
     "beef": ("beef_rib", "beef_tenderloin", "beef_round"),
     "pork": ("pork_loin", "pork_shoulder", "fresh_ham"),
@@ -128,18 +128,37 @@ def _state(scene: Scene) -> None:
             # "cuánto aguanta el pavo cocido en el congelador"
             continue
         stored = scene.has("<can>") and scene.has("<leftovers>", "<stock>", "<keep>")
+        if item.words == "chilled" and scene.has("<cooked>"):
+            # "10 kg cooked turkey, chilled from 70 to 5".
+            continue
         if stored and scene.before_is(place, "'be") is not None:
             # "can turkey soup be frozen".
             continue
         scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
-    if not scene.has(*_STORED):
-        for place, _ in scene.find("<freezer>"):
-            if scene.before_is(place, "'in") is not None and scene.has("<roast>", "<generic>", "<mass>"):
-                scene.put("roast.state", "frozen", "roast: in the freezer", place, keep=True)
+    for place, item in scene.find("<freezer>"):
+        if _lies_frozen(scene, place, item):
+            scene.put("roast.state", "frozen", "roast: in the freezer", place, keep=True)
     for place, item in scene.find("<fresh>"):
         near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
         if scene.after_is(place, "<ingredient>") is None and (near or len(scene.items) <= 3):
             scene.put("roast.state", item.tags["<fresh>"], "roast: fresh", place, keep=True)
+
+
+def _lies_frozen(scene: Scene, place: int, item: Item) -> bool:
+    """`6 kg goose in the freezer`, `forgot to take it out of the freezer`, `bone in, from the freezer`."""
+    told = scene.has("<roast>", "<generic>", "<mass>")
+    forgot = any(scene.has(f"'{word}") for word in _FORGOT)
+    asks_leave = any("<can>" in one and one.words not in ("is", "are") for one in scene.items)
+    if asks_leave or scene.has(*_STORED):
+        return False
+    if told and (forgot or scene.before_is(place, "'in") is not None):
+        return True
+    held = told or any(path.startswith("roast.") for path in scene.before)
+    led = place == 0 or scene.before_is(place, "<break>", "<roast>", "<generic>", "<mass>", "<bone_in>") is not None
+    return held and led and item.words in ("from the freezer", "from freezer", "del congelador")
+
+
+_FORGOT = ("forgot", "forgotten", "olvido", "olvide", "olvidamos")
 
 
 def _mass(scene: Scene) -> None:
