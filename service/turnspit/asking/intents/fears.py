@@ -107,6 +107,29 @@ def _a_danger(piece: Piece) -> bool | None:
     return not (piece.has("<thaw>") and piece.has("<how_long>"))
 
 
+def _only_names_who_comes(piece: Piece) -> bool | None:
+    """`buffet for 60, how many kilos`, `three teens and a baby, what size`: who is fed, and no fear."""
+    named = any("<danger>" in item and item.words in _BABIES for item in piece.items)
+    fed = any("<danger>" in item and "<covers>" in item for item in piece.items)
+    fears = piece.has("<safe>", "<ok>", "<out>", "<temperature_read>", "<hold>") or piece.said("elapsed_h")
+    sizes = piece.said("covers") and piece.scene.has("<how_big>")
+    return False if (fed or (named and sizes)) and not fears else None
+
+
+_BABIES = ("baby", "toddler", "infant", "infants")
+
+
+def _an_animal_ate_it(piece: Piece) -> bool | None:
+    """`the dogs ate it`: nobody at the table did."""
+    return False if eaten_by_animals(piece) and not piece.has("<safe>", "<ok>", "<can>") else None
+
+
+def eaten_by_animals(piece: Piece) -> bool:
+    """Whether dogs or cats are what has eaten."""
+    ate = any("<danger>" in item and item.words in ("ate it", "ate some", "already ate") for item in piece.items)
+    return ate and piece.has("'dog", "'dogs", "'cat", "'cats", "'puppy")
+
+
 def _hours_in_the_brine(piece: Piece) -> bool | None:
     """`is 36 hours too long to brine`."""
     return False if piece.has("<brine>", "<brined>") and piece.said("brine.hours") else None
@@ -175,6 +198,8 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _an_end_is_judged,
     _a_vessel_holds,
     _held_for_hours,
+    _only_names_who_comes,
+    _an_animal_ate_it,
     _a_danger,
     _hours_in_the_brine,
     _too_long_a_rest,

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.intents.asked import DAYS_OLD_H
+from turnspit.asking.intents.fears import eaten_by_animals
 from turnspit.asking.intents.piece import Piece
 
 _NOT_IN_THE_OVEN = ("<out>", "<raw>", "<keep>", "<cold_place>", "<brine>", "<thaw>")
@@ -23,11 +24,16 @@ def _old(piece: Piece) -> bool:
     """Cooked food that is days old, or lies in the freezer, is kept as leftovers are."""
     if piece.has("<cooked>") and piece.has("<freezer>", "<keep>") and not piece.said("serve_at", "start_at"):
         return True
+    if piece.has("'sandwich", "'sandwiches") and piece.has("'from") and piece.scene.has("<when_day>"):
+        # "sandwiches with turkey from thursday".
+        return not piece.said("serve_at", "covers")
     return piece.hours >= DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
 
 
 def _danger(piece: Piece) -> bool:
     if piece.danger == "pink" and (piece.said("serve_at") or piece.has("'like", "'want", "'wants")):
+        return False
+    if eaten_by_animals(piece):
         return False
     if piece.has("<danger>", "<out>", "<safe>") or piece.ok_asked:
         # "14 lb, out on the table at noon": when it is served.
