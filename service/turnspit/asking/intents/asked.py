@@ -28,6 +28,9 @@ def _size(piece: Piece) -> bool:
         return True
     if piece.has("<how_much>") and piece.said("covers") and _counts_roasts(piece):
         return True
+    if piece.has("'#") and piece.follows("'#", "'of") and piece.said("covers") and _counts_roasts(piece):
+        # "need # of 24 lb turkeys for 310".
+        return True
     if piece.has("<weigh>") and piece.said("covers") and not piece.said("roast.mass_kg"):
         return True
     if piece.said("covers") and piece.said("roast.mass_kg") and _enough(piece):
@@ -54,6 +57,8 @@ def _carve(piece: Piece) -> bool:
         return not piece.has("<keep>")
     if piece.has("<when>") and piece.has("<carve>"):
         return not _carves_to_plan(piece)
+    if _until_it_is_cut(piece):
+        return True
     if piece.said("reading.place") and not piece.asks:
         # "thigh 168, breast 159, resting already".
         return False
@@ -62,6 +67,13 @@ def _carve(piece: Piece) -> bool:
     if piece.has("<rest>") and piece.has("<how_long>") and not piece.has("<thaw>", "<cook>"):
         return True
     return piece.has("<carve>", "<rest>") and not piece.has("<thaw>") and not piece.said("serve_at")
+
+
+def _until_it_is_cut(piece: Piece) -> bool:
+    """`how long til I can cut it`, `will it go cold if it stands twenty minutes`: how long it rests."""
+    waits = piece.has("<how_long>") and piece.has("'til", "'till", "'until", "'hasta")
+    rests = piece.has("<can>", "'if") and piece.has("<stands>") and piece.has("<duration>") and piece.has("'cold")
+    return (waits and piece.has("<carve>", "'cut", "'knife", "'cortar", "'cortarlo")) or rests
 
 
 def _leftovers(piece: Piece) -> bool:
