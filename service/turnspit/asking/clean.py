@@ -55,6 +55,8 @@ _SLASHED_WORD = re.compile(r"\b(?:w/o\b|b/in\b|b/out\b|b/less\b|c/u\b|w/)")
 # `B 150 / T 158`: letters stand for places where several of them stand before a reading.
 _PLACE_LETTERS = re.compile(r"\b([btws])[ :=]{0,2}(\d{2,3})(?=\s*[/,;.]|\s*$|\s+[btws]\b)")
 _PLACES = {"b": "breast", "t": "thigh", "w": "wing", "s": "stuffing"}
+# `135c fan to 54 hrs?`, `oven 375 - minutes?`: the hours are asked for, not told.
+_HOURS_ASKED = re.compile(r"((?:\bfan|\bconv|[cf]) to \d{2,3}|\b\d{3} -) (hrs|hours|mins|minutes)\b(?=\s*\?)")
 # `1kg800` and `2k500` are kilograms and grams.
 _KILOS_AND_GRAMS = re.compile(r"\b(\d{1,2})kg?(\d{3})\b")
 _FEET = re.compile(r"(?<=\d{4})'(?!\w)")
@@ -81,6 +83,7 @@ def clean(text: str) -> str:
         text = _ABBREVIATED.sub(r"\1", text)
     text = text.lower()
     text = _FEET.sub(" ft ", text)
+    text = _HOURS_ASKED.sub(r"\1 , \2", text)
     text = _KILOS_AND_GRAMS.sub(r"\1.\2 kg", text)
     if len({found.group(1) for found in _PLACE_LETTERS.finditer(text)}) > 1:
         text = _PLACE_LETTERS.sub(lambda found: f"{_PLACES[found.group(1)]} {found.group(2)}", text)

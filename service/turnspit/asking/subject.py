@@ -27,6 +27,9 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
         asked = (scene.hints["talk_of"],)
     if _ASKS_SUBJECT.isdisjoint(asked):
         return
+    if topic(scene) == "brine_reuse" and scene.has("<brine>"):
+        scene.put("subject", "brine", "subject: the brine used again", keep=True)
+        return
     pieces = [(start, end) for name, start, end in scene.hints.get("pieces", ()) if name in _ASKS_SUBJECT]
     if len(asked) == 1:
         pieces = [(0, len(scene.items))]

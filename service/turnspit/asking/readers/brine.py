@@ -38,6 +38,10 @@ def read(scene: Scene) -> None:
         for place, item in scene.find("<salt_word>"):
             scene.put("brine.salt_kind", item.tags["<salt_word>"], "brine: salt", place)
     if about:
+        for place, item in scene.find("<salt_word>"):
+            if scene.before_is(place, "<only_have>") is not None:
+                # "kosher salt? I only have table".
+                scene.put("brine.salt_kind", item.tags["<salt_word>"], "brine: the salt there is", place)
         for place, item in scene.find("<salt>"):
             if item.tags["<salt>"] != "plain":
                 scene.put("brine.salt_kind", item.tags["<salt>"], "brine: salt", place, keep=True)

@@ -132,7 +132,11 @@ def _for_two_numbers(scene: Scene) -> bool:
     if probed or scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<brine>", "<plan>"):
         return False
     covers = [place for place, item in enumerate(scene.items) if "<covers>" in item]
-    said = [place for place, _ in scene.find("<number>") if scene.before_is(place, "<says>", "<need>") is not None]
+    said = [
+        place
+        for place, _ in scene.find("<number>")
+        if scene.before_is(place, "<says>", "<need>", "'have") is not None
+    ]
     return len(covers) > 1 or (bool(said) and len(covers) + len(said) > 1)
 
 

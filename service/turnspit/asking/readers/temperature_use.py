@@ -246,6 +246,13 @@ def _short_of_the_wish(scene: Scene, said: Said) -> Use | None:
     )
 
 
+def _heat_to_reach_an_end(scene: Scene, said: Said) -> Use | None:
+    """`at 90 C, how many hours for a 6 kg joint to reach 54`: the oven's, however low."""
+    asked = scene.has("<how_long>") and scene.has("<mass>") and scene.has("'reach")
+    at = scene.before_is(said.place, "<at>", "'at", "'a") is not None
+    return "oven" if asked and at and said.celsius("degC") >= _SLOWEST_C and not _probed(scene) else None
+
+
 def _roasted_low(scene: Scene, said: Said) -> Use | None:
     """`roast overnight at 200F`: an oven's, for something is roasted or started at it."""
     low = said.unit != "degC" and 170 <= said.value <= 250
@@ -344,6 +351,7 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _slow_oven,
     _risen_in_the_rest,
     _a_wished_end,
+    _heat_to_reach_an_end,
     _inside,
     _beside_an_oven_word,
     _it_is_now,

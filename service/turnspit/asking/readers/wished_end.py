@@ -43,8 +43,30 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
     if scene.has("<danger>") and any(item.get("<danger>") == "cooling" for item in scene.items):
         # "how long to chill it to 41".
         return None
-    to = scene.before_is(said.place, "'to", "'till", "'til", "'until")
+    reached = scene.before_is(said.place, "'reach") if scene.has("<how_long>") else None
+    if reached is not None:
+        # "to reach 54" asks for no temperature.
+        for tag in ("<core_temp>", "<what_temp>"):
+            scene.items[reached].tags.pop(tag, None)
+        scene.tags = {tag for item in scene.items for tag in item.tags}
+    to = scene.before_is(said.place if reached is None else reached, "'to", "'till", "'til", "'until")
     return "target" if said.core_like and to is not None else None
+
+
+def _pulled_by_order(scene: Scene, said: Said) -> Target | None:
+    """`thirty eat at 20:30; two pork shoulders, 4.5 kg, pulled at 92`: an order for so many, nothing roasts yet."""
+    probe = scene.before_is(said.place, "<probe>")
+    if probe is None or scene.items[probe].words not in _PULLED or not (said.core_like and is_red(scene)):
+        return None
+    ordered = scene.has("<mass>") and scene.has("<covers>") and scene.has("<clock>", "<meal>")
+    if not ordered or scene.has(*_PROBED, *_NOW, "<place>"):
+        return None
+    del scene.items[probe].tags["<probe>"]
+    scene.tags = {tag for item in scene.items for tag in item.tags}
+    return "target"
+
+
+_PULLED = ("pulled at", "pulled it at")
 
 
 def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
@@ -130,6 +152,7 @@ def is_red(scene: Scene) -> bool:
 
 _CLUES: tuple[Callable[[Scene, Said], Target | None], ...] = (
     _cook_to,
+    _pulled_by_order,
     _cooked_at_its_end,
     _wanted_end,
     _core_of_an_order,
