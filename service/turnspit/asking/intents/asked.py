@@ -185,6 +185,9 @@ def _brine(piece: Piece) -> bool:
         return False
     if piece.has("<brine>"):
         return True
+    if piece.has("<how_long>") and piece.has("'in") and piece.has("'it") and piece.scene.has("<brine>"):
+        # "can I reuse the brine, and how long should a 12 lb turkey be in it".
+        return True
     if (
         piece.talk_of == "brine"
         and piece.has("<how_long>")
