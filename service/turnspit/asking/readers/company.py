@@ -84,7 +84,7 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
             if items[at].words in _SUMS:
                 return
             # "me my husband his parents": whose each is joins them.
-            joined = joined or items[at].words in _JOINS or items[at].words in _MINE
+            joined = joined or any(items[at].words in words for words in (_JOINS, _MINE, _WHOSE))
             comma = items[at].words == ","
             at += 1
         if at < len(items):
