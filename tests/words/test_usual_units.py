@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta, timezone
+from datetime import UTC, datetime, timedelta, timezone, tzinfo
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -28,6 +28,6 @@ def test_a_place_has_its_units(zone: str, units: str) -> None:
     assert usual_units(datetime(2026, 11, 25, 9, tzinfo=ZoneInfo(zone))) == units
 
 
-@pytest.mark.parametrize("zone", [UTC, timezone(timedelta(hours=1))])
-def test_a_zone_that_is_no_place_has_the_us_ones(zone: timezone) -> None:
+@pytest.mark.parametrize("zone", [UTC, timezone(timedelta(hours=1)), ZoneInfo("UTC"), ZoneInfo("Etc/UTC")])
+def test_a_zone_that_is_no_place_has_the_us_ones(zone: tzinfo) -> None:
     assert usual_units(datetime(2026, 11, 25, 9, tzinfo=zone)) == "us"

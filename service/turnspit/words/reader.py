@@ -16,6 +16,8 @@ Clock = Literal["12h", "24h"]
 BY_THE_POUND = frozenset(("US", "CA", "PR", "GU", "VI", "AS", "MP", "LR"))
 """Territories whose home kitchens weigh in pounds and set ovens in Fahrenheit (common practice, no source)."""
 
+NOWHERE = "001"
+"""What the tables call a zone of no country, such as UTC."""
 OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
 
 
@@ -23,8 +25,8 @@ def usual_units(now: datetime) -> Units:
     """The units of the place whose zone `now` is told in; the US ones where the zone tells of no place."""
     zone = getattr(now.tzinfo, "key", "")
     named = get_global("zone_aliases").get(zone, zone)
-    territory = get_global("zone_territories").get(named)
-    if territory is None:
+    territory = get_global("zone_territories").get(named, NOWHERE)
+    if territory == NOWHERE:
         return "metric" if zone.partition("/")[0] in OLD_WORLD else "us"
     return "us" if territory in BY_THE_POUND else "metric"
 
