@@ -16,7 +16,7 @@ Clock = Literal["12h", "24h"]
 BY_THE_POUND = frozenset(("US", "CA", "PR", "GU", "VI", "AS", "MP", "LR"))
 """Territories whose home kitchens weigh in pounds and set ovens in Fahrenheit (common practice, no source)."""
 
-NOWHERE = "001"
+NOWHERE = "ZZ"
 """What the tables call a zone of no country, such as UTC."""
 OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
 
