@@ -14,6 +14,8 @@ KEPT = ("keeping-cooked", "keeping-how_long")
 """Rows of what leftovers are asked about anyhow."""
 NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
+HOTTEST_ROAST_C = 110.0
+"""No roast reads more: it is an oven's heat."""
 
 
 def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
@@ -49,7 +51,7 @@ def _served_too_cool(enquiry: Enquiry) -> str:
     """What reads too little and is to be carved or eaten now, or stuffing that does when the meat is done."""
     reading_c = degrees_of(enquiry, "reading")
     earlier = not any(map(str.isdigit, enquiry.line)) and topic_of(enquiry.line, "asks_way")
-    if reading_c is None or reading_c < NO_ROAST_C or earlier:
+    if reading_c is None or not NO_ROAST_C <= reading_c <= HOTTEST_ROAST_C or earlier:
         return ""
     came_out = topic_of(enquiry.line, "safety_came_out") and enquiry.said("reading.oven_left_on") is None
     if not (came_out or topic_of(enquiry.line, "safety_served")) and not _stuffing_is_late(enquiry):
