@@ -21,6 +21,9 @@ def read(scene: Scene) -> None:
         if any(scene.items[at].get("<danger>") == "allergens" for at in [scene.after_is(place, "<danger>")] if at):
             # "4 people coming are celiac".
             continue
+        if not covers.more and _is_one_of_them(scene, place, covers):
+            scene.used.add(place)
+            continue
         if scene.items[place].words.endswith("eating") and place and scene.items[place - 1].words.endswith("at"):
             # "done at 3 eating at 5".
             continue
@@ -55,6 +58,31 @@ def read(scene: Scene) -> None:
             kids, non_eaters = scene.hints.get("apart", scene.apart)
             scene.hints["apart"] = (kids + covers.kids, non_eaters + covers.non_eaters)
     _leftovers(scene)
+
+
+# What is told of some of the diners, and not of how many they are.
+_TOLD_OF = """
+'is 'isnt 'are 'arent 'has 'have 'having 'was 'were 'doesnt 'dont 'cant 'wont 'likes 'like 'wants 'want 'hates 'needs
+'whos 'who 'with 'being 'thats 'might 'may 'only 'prefers 'loves 'asked 'keeps 'eats
+'esta 'estan 'es 'tiene 'tienen 'no 'quiere 'quieren 'que 'come 'comen 'prefiere 'prefieren
+"""
+
+
+def _is_one_of_them(scene: Scene, place: int, covers: Covers) -> bool:
+    """`one guest is pregnant`, `two of us like it rare`: some of the company, which was or will be counted."""
+    told = next((item for item in scene.items[place + 1 : place + 2]), None)
+    if told is None or not any(tag in told for tag in _TOLD_OF.split()) or not covers.sure:
+        return False
+    counted = scene.before.get("covers", 0) > covers.count or any(
+        other is not None and other.count > covers.count
+        for at, item in enumerate(scene.items)
+        if at != place and (other := item.get("<covers>")) is not None
+    )
+    comes = any(item.words.startswith(_COMES) for _, item in zip(range(3), scene.items[place + 1 :], strict=False))
+    return not comes and (covers.count == 1 or counted)
+
+
+_COMES = ("coming", "come", "eating", "here", "joining", "left", "vienen", "viene", "now", "going")
 
 
 def _leftovers(scene: Scene) -> None:

@@ -56,8 +56,9 @@ def mend(items: list[Item]) -> list[Item]:
             _deny(items, at, recipe)
         elif mark == "<wrong>":
             _wrong(items, at)
-        elif mark in ("<repair>", "<second_thought>"):
-            _replace(items, at, _REACH[mark])
+        elif mark in ("<repair>", "<second_thought>") and _replace(items, at, _REACH[mark]):
+            # The next mark may stand where this one stood: "14 lb, no sorry 15, no wait 16".
+            at = max(at - _REACH[mark], -1)
         at += 1
     return items
 
@@ -65,23 +66,29 @@ def mend(items: list[Item]) -> list[Item]:
 def _mark(items: list[Item], at: int) -> str:
     """The mark of an item: Spanish `no` denies what follows at once, and begins anew before a pause."""
     item = items[at]
+    if "<put_off>" in item:
+        # "dinner not till 3"
+        return ""
     if "<denied>" in item and (at + 1 == len(items) or "<break>" not in items[at + 1]):
         return "<denied>"
     return next((mark for mark in CORRECTS if mark in item), "")
 
 
-def _replace(items: list[Item], mark: int, reach: int) -> None:
-    """The value behind the mark stands in the place of its like before it."""
+def _replace(items: list[Item], mark: int, reach: int) -> bool:
+    """Whether the value behind the mark was put in the place of its like before it."""
     later = _value_from(items, mark + 1)
     if later is None:
-        return
+        return False
     earlier = _like(items, later, _before(items, mark, reach))
     if earlier is None:
-        return
+        return False
     if _same(items[earlier], items[later]):
         # "duck, i meant duck" corrects what was said in a line before.
         del items[earlier]
-        return
+        return False
+    doubted = _doubted(items, earlier)
+    if doubted is not None:
+        earlier, mark = doubted, doubted + 1
     items[earlier] = _corrected(items[earlier], items[later])
     first = mark
     while first > earlier + 1 and "<break>" in items[first - 1]:
@@ -90,6 +97,15 @@ def _replace(items: list[Item], mark: int, reach: int) -> None:
     if first < mark and last < len(items) and items[last].words == ",":
         last += 1
     del items[first:last]
+    return True
+
+
+def _doubted(items: list[Item], other: int) -> int | None:
+    """`14 lb or 15? no, 14.5`: the value that a bare number was the other choice of."""
+    before = items[other - 1].words if other else ""
+    if before not in ("or", "o") or not _bare(items[other]):
+        return None
+    return _like(items, other, _before(items, other - 1, 1))
 
 
 def _same(one: Item, other: Item) -> bool:

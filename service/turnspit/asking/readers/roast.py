@@ -41,6 +41,7 @@ def read(scene: Scene) -> None:
                 # "relleno 2 horas fuera": the stuffing itself.
                 continue
             scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
+    _bones(scene)
     _state(scene)
     _mass(scene)
     _count(scene)
@@ -62,6 +63,29 @@ def _doneness(scene: Scene) -> None:
             # Only a cut full of sinew is pulled apart.
             continue
         scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)
+
+
+_MOST_BONES = 8
+_BONES = ("bone", "bones", "hueso", "huesos")
+
+
+def _bones(scene: Scene) -> None:
+    """`3 bone prime rib`, `a two-rib roast`, `rack of pork, 6 bones`: bones that are counted are still in it."""
+    held = scene.before.get("roast.kind", "")
+    if not (scene.has("<roast>") or held.startswith("beef")) or scene.has("<leftovers>", "<cooked>"):
+        return
+    for place, item in scene.find("<number>", unused=True):
+        said: Number = item.tags["<number>"]
+        behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
+        if behind is None or said.value != int(said.value) or not 2 <= said.value <= _MOST_BONES:
+            continue
+        # "3 rib roasts" are three; "2 ribs", of a rib roast that is named, are its bones.
+        rib = behind.get("<roast>") == "beef_rib" and behind.words.startswith(("rib", "costilla"))
+        one = (
+            rib and not behind.words.endswith("roasts") and (behind.words != "ribs" or _names_a_rib(scene, place + 1))
+        )
+        if behind.words in _BONES or one:
+            scene.put("roast.bone_in", True, "roast: its bones", place, place + 1)
 
 
 _PINK_KINDS = ("beef_rib", "beef_tenderloin", "beef_round", "lamb_leg", "veal_loin")
@@ -244,8 +268,6 @@ def _count(scene: Scene) -> None:
             continue
         if said.value > 1 and _right_before_a_weight(scene, place):
             scene.put("roast.count", int(said.value), "roast: how many", place)
-            continue
-        if noun is not None and scene.items[noun].words == "ribs" and _names_a_rib(scene, noun):
             continue
         weighed = noun is not None and scene.after_is(noun, "<mass>") is not None
         plural = noun is not None and (weighed or is_plural(scene.items[noun].words))
