@@ -45,6 +45,8 @@ def words_of(enquiry: Enquiry) -> str:
 
 def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
+    if _was_in_the_cold(enquiry):
+        return "cold_holding"
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and any(map(str.isdigit, enquiry.line)):
         plain = ""
@@ -125,6 +127,17 @@ def _as_meant(enquiry: Enquiry, found: str, reading_c: float | None) -> str:
     if found in {"", "thaw_method", "cold_holding"} and _thaws_in_air(enquiry):
         return "thaw_place"
     return found
+
+
+def _was_in_the_cold(enquiry: Enquiry) -> bool:
+    """ "No wait, it was in the garage, 38 degrees in there", after a counter: the later line tells where it was."""
+    amends = enquiry.line != enquiry.text and not topic_of(enquiry.line, "safety_stood")
+    reading_c = degrees_of(enquiry, "reading") if any(map(str.isdigit, enquiry.line)) else None
+    return amends and reading_c is not None and reading_c < NO_ROAST_C and _in_a_cold_place(enquiry.line)
+
+
+def _in_a_cold_place(text: str) -> bool:
+    return topic_of(text, "safety_places") in ("garage", "outdoors", "refrigerator")
 
 
 def _wished(enquiry: Enquiry) -> bool:

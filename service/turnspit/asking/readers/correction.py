@@ -17,7 +17,8 @@ from turnspit.asking.readers.held import MOMENTS, Held, held
 from turnspit.asking.readers.measures import KG, LITRES
 from turnspit.asking.readers.moment import at_clock, next_after
 from turnspit.asking.readers.repair import CORRECTS, cut, far
-from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.readers.surroundings import surroundings
+from turnspit.asking.readers.temperature import Said, Temperature
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
@@ -46,6 +47,8 @@ _ASKS = ("<how_long>", "<how_big>", "<how_much>", "<what_temp>", "<when>", "<whe
 # In Spanish an hour has its article.
 _NO_ARTICLE = 1.3
 _DEGREES = ("degC", "degF")
+# No setting is mistaken for one so many times as high, but for the other degrees: 180 and 356.
+_OTHER_DEGREES = 2.5
 _HOURS_ROUND = 12
 
 
@@ -188,9 +191,11 @@ def _temperature(scene: Scene) -> None:
         return
     place, item = said[0]
     temperature: Temperature = item.tags["<temperature>"]
+    if surroundings(scene, Said(place, temperature.value, temperature.unit, False)) or scene.has("<cold_place>"):
+        return
     of_heat = [one for one in held(scene) if one.unit in _DEGREES]
     one = min(of_heat, key=lambda one: far(temperature.value, one.number), default=None)
-    if one is not None:
+    if one is not None and far(temperature.value, one.number) <= _OTHER_DEGREES:
         meant = Held(one.path, temperature.value, temperature.unit or one.unit)
         scene.put(one.path, meant.si(temperature.value), "correction: the temperature", place)
 

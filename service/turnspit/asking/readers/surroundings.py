@@ -7,6 +7,8 @@ from turnspit.asking.scene import Scene
 
 # A refrigerator, a cellar, a porch in winter.
 _COLD_C = -30.0, 12.0
+_COLD_ENOUGH_C = 5.0
+_PLANNED = ("plan", "roast_time", "size", "brine")
 _THAWS = ("frozen", "part_frozen")
 _HOT_DAY = 120
 # No dial is further off, in either degrees.
@@ -19,14 +21,18 @@ def surroundings(scene: Scene, said: Said) -> bool:
 
 
 def _of_a_cold_place(scene: Scene, said: Said) -> bool:
-    """`frozen 20 lb, fridge at 38`, `thaw in a 3 degree fridge`: how cold the place is in which it thaws."""
+    """`frozen 20 lb, fridge at 38`, `thaw in a 3 degree fridge`: how cold the place is in which it thaws.
+
+    In a talk that plans a dinner, so is `the walk-in is at 36`, as long as that is cold enough.
+    """
     low, high = _COLD_C
-    cold = low <= said.celsius(plausible_cold(said.value, scene.usual)) <= high
-    if not cold or scene.has("<safe>", "<ok>", "<out>", "<danger>"):
+    celsius = said.celsius(plausible_cold(said.value, scene.usual))
+    if not low <= celsius <= high or scene.has("<safe>", "<ok>", "<out>", "<danger>"):
         return False
     thaws = scene.has("<thaw>") or any(item.get("<state>") in _THAWS for item in scene.items)
     beside = scene.nearest(said.place, "<cold_place>", reach=2.5) is not None
-    return beside and (thaws or scene.before.get("roast.state") in _THAWS)
+    planned = scene.hints.get("talk_of") in _PLANNED and celsius <= _COLD_ENOUGH_C
+    return beside and (thaws or planned or scene.before.get("roast.state") in _THAWS)
 
 
 def _of_the_weather(scene: Scene, said: Said) -> bool:
