@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from turnspit.asking.readers.course import course
+from turnspit.asking.readers.places import places_of
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.readers.temperature_use import danger, temperatures, use
-from turnspit.asking.readers.wished_end import is_red
 from turnspit.asking.scene import Scene
 
 
@@ -127,7 +127,7 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
     if not readings:
         return
     found = []
-    for said, place in zip(readings, _places(scene, readings), strict=True):
+    for said, place in zip(readings, places_of(scene, readings), strict=True):
         one: dict[str, Any] = {"temperature_c": round(said.celsius(_reading_unit(scene, said, place)), 2)}
         if place is not None:
             item = scene.items[place]
@@ -162,52 +162,3 @@ def _reading_unit(scene: Scene, said: Said, place: int | None) -> str:
     )
     usual = "metric" if scene.language == "es" and scene.usual is None else scene.usual
     return plausible_cold(said.value, scene.usual) if cold else plausible_core(said.value, usual)
-
-
-def _places(scene: Scene, readings: list[Said]) -> list[int | None]:
-    """The place of each reading: all before ("breast 150, thigh 165") or all behind ("150 in the breast")."""
-    places = [p for p, item in enumerate(scene.items) if "<place>" in item or "<turkey_place>" in item]
-    if is_red(scene):
-        # "lamb leg 54 in the centre": its leg is the roast.
-        places = [p for p in places if scene.items[p].get("<place>") != "thigh"] or places
-    # "the stuffing is 149 in the middle": which middle is said.
-    places = [p for p in places if scene.items[p].get("<place>") != "centre"] or places
-    if not places:
-        return [None] * len(readings)
-    if len(places) == 1 and all(said.place in course(scene) for said in readings):
-        return [places[0]] * len(readings)
-    leads = places[0] < readings[0].place
-    beside = [_led_by(scene, said, places) for said in readings]
-    if len(places) < len(readings) and any(place is not None for place in beside):
-        # "150 and the thigh 155": the thigh is the second one's; "breasts 62 61 and 58" are all breasts.
-        for at in range(1, len(readings)):
-            if beside[at] is None and _goes_on(scene, readings[at - 1].place, readings[at].place):
-                beside[at] = beside[at - 1]
-        return beside
-    found: list[int | None] = []
-    for said in readings:
-        before = [p for p in places if p < said.place and p not in found]
-        behind = [p for p in places if p > said.place and p not in found]
-        choice = (before[-1:] or behind[:1]) if leads else (behind[:1] or before[-1:])
-        found.append(choice[0] if choice else None)
-    return found
-
-
-def _led_by(scene: Scene, said: Said, places: list[int]) -> int | None:
-    """The place that stands before a reading, with a word between at most: `thigh all over 74`."""
-    for far, at, item in scene.walk(said.place, -1):
-        if far > _A_WORD_BETWEEN or any(tag in item for tag in _PARTS_READINGS):
-            return None
-        if at in places:
-            return at
-    return None
-
-
-_A_WORD_BETWEEN = 2
-_PARTS_READINGS = ("<number>", "<temperature>", "<and_sign>", "<break>")
-
-
-def _goes_on(scene: Scene, one: int, other: int) -> bool:
-    """Whether nothing but commas and `and` stands between two readings."""
-    between = scene.items[one + 1 : other]
-    return all(item.words in (",", "/") or "<and_sign>" in item or "<soft>" in item for item in between)

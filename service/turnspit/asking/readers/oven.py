@@ -42,3 +42,24 @@ def _of_ovens(scene: Scene, place: int) -> bool:
 
 
 _NOUNS = ("combi", "combis", "oven", "ovens", "horno", "hornos", "cooker", "cookers")
+
+
+_LEADS_TO_A_SETTING = ("<at>", "<probe>", "<convection>", "'to", "'a", "<soft>")
+
+
+def is_set_to(scene: Scene, place: int) -> bool:
+    """`oven set to 190`, `el horno esta a 180`, `oven thermometer reads 350`; not `probe in the oven says 150`."""
+    probed = False
+    for at in range(place - 1, -1, -1):
+        item = scene.items[at]
+        if "<oven>" in item:
+            inside = item.words.startswith(("en ", "in ")) or scene.before_is(at, "'in", "'en", *_PROBES) is not None
+            return not (probed and inside)
+        if item.words.startswith(_PROBES_SAY) or not any(tag in item for tag in _LEADS_TO_A_SETTING):
+            return False
+        probed = probed or "<probe>" in item
+    return False
+
+
+_PROBES = ("'sonda", "'probe")
+_PROBES_SAY = ("sonda", "la sonda", "probe", "the probe")

@@ -12,6 +12,8 @@ from typing import Literal
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
 from turnspit.asking.readers.course import course
+from turnspit.asking.readers.oven import is_set_to
+from turnspit.asking.readers.places import in_a_row_with_a_place, is_stuffed_bird
 from turnspit.asking.readers.surroundings import surroundings
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_core
 from turnspit.asking.readers.wished_end import too_hot_for_meat, wished_end
@@ -144,11 +146,7 @@ def _behind_an_oven_word(scene: Scene, said: Said) -> Use | None:
     if said.oven_like and scene.before_is(said.place, "<oven_left>") is not None:
         # "oven still on 160".
         return "oven"
-    before = scene.before_is(said.place, "<oven>", "<convection>", "'to", "<at>", "'a")
-    if before is None or not said.oven_like:
-        return None
-    oven = "<oven>" in scene.items[before] or scene.before_is(before, "<oven>") is not None
-    return "oven" if oven else None
+    return "oven" if said.oven_like and is_set_to(scene, said.place) else None
 
 
 # So low a roast is still cooked, slowly.
@@ -211,9 +209,6 @@ def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     place = _place(scene, said)
     if said.unit == "degC" and said.value > _HOTTEST_MEAT_C:
         return None
-    if place and "<stuffed>" in scene.items[place[1]] and scene.has("<roast>", "<generic>"):
-        # "pollo relleno a 180": no place, a stuffed bird.
-        return None
     if place and said.value > READ_AT_MOST and "<roast>" in scene.items[place[1]]:
         # "turkey breast, 325": an oven's.
         return None
@@ -221,11 +216,10 @@ def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
 
 
 def _of_the_same_place(scene: Scene, said: Said) -> Use | None:
-    """`breasts at 62 and 61`"""
-    at = scene.before_is(said.place, "<and_sign>")
-    if not at or "<number>" not in scene.items[at - 1] or not said.core_like or said.value > READ_AT_MOST:
+    """`breasts at 62 and 61`, `62 y 61 en la pechuga`"""
+    if not said.core_like or said.value > READ_AT_MOST or scene.before_is(said.place, "<for>") is not None:
         return None
-    return "reading" if scene.nearest(at - 1, "<place>", reach=2) is not None else None
+    return "reading" if in_a_row_with_a_place(scene, said.place) else None
 
 
 def _of_the_meat_too(scene: Scene, said: Said) -> Use | None:
@@ -378,11 +372,10 @@ def _at(scene: Scene, said: Said) -> bool:
 
 
 def _probed(scene: Scene) -> bool:
-    """Whether a probe or a place is spoken of; "pollo relleno" is a stuffed bird and no place."""
-    places = [item for item in scene.items if "<place>" in item]
-    stuffed = scene.has("<roast>", "<generic>")
-    return scene.has("<probe>") or any("<stuffed>" not in item or not stuffed for item in places)
+    """Whether a probe or a place is spoken of."""
+    return scene.has("<probe>") or any(not is_stuffed_bird(scene, place) for place, _ in scene.find("<place>"))
 
 
 def _place(scene: Scene, said: Said) -> tuple[float, int, str] | None:
-    return scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
+    birds = [at for at, _ in scene.find("<stuffed>") if is_stuffed_bird(scene, at)]
+    return scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5, but=birds)
