@@ -6,7 +6,7 @@ import re
 
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of, roasts_slowly
-from turnspit.asking.answers.hours import hours_of
+from turnspit.asking.answers.hours import hours_of, thawed_h
 from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, plain_topic
 from turnspit.asking.answers.topics import named, topic_of
 from turnspit.safety import TOPICS
@@ -52,6 +52,8 @@ def danger_of(enquiry: Enquiry) -> str:
         plain = ""
     if not plain and (roasts_slowly(enquiry) or barely_warm_oven(enquiry)):
         return "oven"
+    if not plain and thawed_h(enquiry) is not None:
+        return "thawed_keeps"
     if plain and plain not in TELLS_THE_CASE:
         return plain
     found = plain or named(enquiry.text, "safety") or _spoken_of(enquiry.topic)

@@ -28,6 +28,31 @@ ON_THE_CLOCK = ("left_out", "cooling", "interrupted", "warm_holding", "power_cut
 _NTH = re.compile(r"\b(?:day|dia) (\d{1,2})\b")
 
 
+_THAWED = re.compile(
+    r"\b(?:thawed|defrosted|thaw done|done thawing|finished thawing|descongel(?:e|o|ad[oa]|amos))\b"
+    rf"[^.;?!]{{0,25}}?\b({_DAY})"
+)
+_ROASTED = re.compile(rf"\b({_DAY}|today|tonight|tomorrow|hoy|esta noche|manana)\b")
+_THAWED_AGO = re.compile(
+    r"\b(?:(?:thawed|defrosted|thawing)\b[^.;?!]{0,15}?(\d+) days ago|descongel\w+ hace (\d+) dias)\b"
+)
+
+
+def thawed_h(enquiry: Enquiry) -> float | None:
+    """The hours from the day on which it was thawed to the day of the roast ("thawed tuesday, roasting saturday")."""
+    line = clean(enquiry.line)
+    ago = _THAWED_AGO.search(line)
+    if ago is not None:
+        return 24.0 * int(ago.group(1) or ago.group(2))
+    thawed = _THAWED.search(line)
+    roasted = _ROASTED.search(line, thawed.end()) if thawed is not None else None
+    if thawed is None or roasted is None:
+        return None
+    said = roasted.group(1)
+    on = _NUMBER[said] if said in _NUMBER else enquiry.now.weekday() + (said in ("tomorrow", "manana"))
+    return 24.0 * ((on - _NUMBER[thawed.group(1)]) % 7)
+
+
 def hours_of(enquiry: Enquiry) -> float | None:
     """The hours that were said, else those in the brine, else the days since the weekday food is from ("thursday's
     turkey on tuesday") or of the count of days ("day 5"). A blink is none: "can I heat it a second time"."""
@@ -37,6 +62,9 @@ def hours_of(enquiry: Enquiry) -> float | None:
     brined: float | None = enquiry.said("brine.hours")
     if brined is not None:
         return brined
+    thawed = thawed_h(enquiry)
+    if thawed is not None:
+        return thawed
     line = clean(enquiry.line)
     if named(enquiry.text, "dangers") in ON_THE_CLOCK:
         counted = _COUNTED.search(line)

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.degrees import degrees_of, roasts_slowly
+from turnspit.asking.answers.hours import thawed_h
 from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, plain_topic
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.contract import Intent
@@ -28,6 +29,7 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
     return (
         plain
         or _frozen_and_stuffed(enquiry)
+        or _thawed_too_long(enquiry)
         or _stood_out(enquiry, intents)
         or _served_too_cool(enquiry)
         or ("oven" if roasts_slowly(enquiry) or barely_warm_oven(enquiry) else "")
@@ -38,6 +40,15 @@ def _frozen_and_stuffed(enquiry: Enquiry) -> str:
     """A frozen bird with stuffing in it is neither thawed nor timed: it is a danger."""
     frozen = enquiry.said("roast.state") in {"frozen", "part_frozen"}
     return "from_frozen" if frozen and enquiry.said("roast.stuffed") else ""
+
+
+def _thawed_too_long(enquiry: Enquiry) -> str:
+    """More days between the thawing and the roast than raw meat keeps."""
+    if thawed_h(enquiry) is None:
+        return ""
+    from turnspit.asking.answers import safety
+
+    return "thawed_keeps" if safety.stops(enquiry, "thawed_keeps") else ""
 
 
 def _stood_out(enquiry: Enquiry, intents: Sequence[Intent]) -> str:

@@ -12,6 +12,9 @@ UNLESS = {
     "standing_limit": "rests",
     "partial_cooking-two_days": "not_partial",
     "left_out-place": "not_left_out",
+    "left_out-delivered": "kept_cold",
+    "spoiled": "smells_fine",
+    "thaw_method-hot_water": "not_hot_water",
     "cross_contact-knife": "not_cross",
     "cold_holding-reads": "not_fridge",
 }

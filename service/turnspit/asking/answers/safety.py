@@ -26,6 +26,8 @@ WISHES = ("target", "at_risk", "partial_cooking", "reheat")
 """Topics in which a wished end temperature is the one to judge; nowhere else is a wish taken for a measurement."""
 PLACE_BY_CASE = {"out": "counter", "warm_out": "counter", "stuffing_short": "stuffing"}
 """Where it is, as the case of a plain danger tells."""
+METHOD_BY_CASE = {"hot_water": "hot_water"}
+"""How it thaws, as the case tells."""
 PINK_C = 57.2
 """What is wished red inside, at the warmest (common practice, no source)."""
 SAYS_NO = tuple(
@@ -33,6 +35,7 @@ SAYS_NO = tuple(
     for name in (
         "thaw_place-warm",
         "thaw_place-unmeasured",
+        "hot-water",
         "slow-cooker",
         "stuffed_ahead",
         "partial_cooking",
@@ -152,7 +155,8 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         place = "leftovers"
     if topic == "reading" and place in ("", "centre") and named(text, "safety") == "stuffing":
         place = "stuffing"
-    place = PLACE_BY_CASE.get(topic_of(text, "dangers").rpartition("-")[2], place)
+    case = topic_of(text, "dangers").rpartition("-")[2]
+    place = PLACE_BY_CASE.get(case, place)
     return SafetyQuestion(
         topic=_known_topic(topic),
         subject=topic_of(text, "safety_subjects") or _subject(enquiry),
@@ -161,7 +165,7 @@ def _question(enquiry: Enquiry, topic: str) -> SafetyQuestion:
         oven_c=oven_of(enquiry, hours_of(enquiry)) if topic == "oven" else said("oven.temperature_c"),
         place=place,
         state=_state(enquiry, topic),
-        method=topic_of(text, "safety_methods") or None,  # type: ignore[arg-type]
+        method=METHOD_BY_CASE.get(case) or topic_of(text, "safety_methods") or None,  # type: ignore[arg-type]
         mass_kg=said("roast.mass_kg"),
         altitude_m=said("altitude_m"),
         stuffed=bool(said("roast.stuffed") or named(text, "safety") in {"stuffing", "stuffed_ahead"}),

@@ -50,6 +50,10 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return Message("danger-refreeze-cooked" if cooked else "asking-safety-refreeze") if found.unknown else None
     if topic in ("left_out", "brine_temperature") and "elapsed_h" in found.unknown and _may(enquiry):
         return Message("danger-brine-out" if topic == "brine_temperature" else "danger-not-out")
+    if topic == "brine_reuse":
+        return Message("asking-safety-brine_reuse")
+    if topic == "thaw_method" and found.do == "discard" and question.method == "hot_water":
+        return Message("asking-safety-hot-water")
     if topic == "time_control":
         return Message("asking-safety-time_control")
     if topic == "standing_limit" and found.kitchen == "home":
