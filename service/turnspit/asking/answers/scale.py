@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from turnspit.recipes import Recipe, ScaledRecipe
 
 LARGEST_FACTOR = 1000.0
+WHOLE = 0.01
+"""A third that was written to four figures still divides by three."""
 LEAST_LINES = 3
 """A text of so many lines with figures is a recipe that was pasted."""
 
@@ -92,7 +94,9 @@ def _factor(enquiry: Enquiry, recipe: Recipe | None) -> float | None:
             raise Impossible(name, value, "is not above zero", "say a number of servings from 1 up")
     if recipe is not None and recipe.makes is not None and recipe.makes.unit == "serving":
         servings = float(recipe.makes.usual)
-    if factor is None and servings is not None and wanted is not None:
+    both = enquiry.said("scale.from") is not None and enquiry.said("scale.to") is not None
+    if servings is not None and wanted is not None and (factor is None or both):
+        # Who eats decides: a factor beside it may be a slip.
         factor = wanted / servings
     if factor is not None:
         OutOfRange.check("scale.factor", factor, 1 / LARGEST_FACTOR, LARGEST_FACTOR, "scale it in several steps")
@@ -147,9 +151,16 @@ def _recipe_headline(scaled: ScaledRecipe) -> Message:
 
 def _headline(enquiry: Enquiry, factor: float) -> Message:
     servings, wanted = enquiry.said("scale.from"), enquiry.said("scale.to") or enquiry.said("covers")
+    by = 1 / factor
+    whole = factor < 1 and abs(by - round(by)) < WHOLE
+    how = (
+        Message("asking-scale-divide", by=float(round(by)))
+        if whole
+        else Message("asking-scale-multiply", factor=factor)
+    )
     if servings is not None and wanted is not None:
-        return Message("asking-scale-servings", **{"from": servings, "to": wanted}, factor=factor)
-    return Message("asking-scale-headline", factor=factor)
+        return Message("asking-scale-servings", **{"from": servings, "to": wanted}, how=how)
+    return Message("asking-scale-headline", how=how)
 
 
 def _scaled_amount(enquiry: Enquiry, factor: float) -> Message:

@@ -108,7 +108,7 @@ def _leftovers(piece: Piece) -> bool:
         return True
     if piece.has("<danger>") and not piece.has("<how_long>"):
         return False
-    if "leftovers_wanted" in piece.scene.values:
+    if "leftovers_wanted" in piece.scene.values and not piece.has("<keep>"):
         return False
     return piece.has("<leftovers>") or (
         piece.has("<keep>")

@@ -73,10 +73,8 @@ def _joins(item: Item) -> bool:
 
 def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
     """The people that stand in a row from a place on: where each ends, how many they are, and whether relatives."""
-    while at < len(items):
-        found = _people(items, at)
-        if found is None:
-            return
+    found = _people(items, at)
+    while found is not None:
         yield found
         at = found[0]
         joined = comma = False
@@ -89,15 +87,19 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
             at += 1
         if at < len(items):
             joined = joined or ("<relatives>" in items[at] and items[at].words.split()[0] in (*_MINE, *_WHOSE))
-            more = items[at].get("<covers>")
-            if isinstance(more, Covers) and not more.count and more.more > 0 and _joins(items[at]):
-                yield at + 1, replace(more, count=more.more, more=0), False
-                at += 1
-                return
         kids = at < len(items) and _of_kids(items[at].get("<covers>"))
-        if not (joined or kids) or (comma and at < len(items) and " of us" in items[at].words):
+        found = _added(items, at)
+        if found is None and (joined or kids) and not (comma and at < len(items) and " of us" in items[at].words):
             # "the in-laws, 6 of us" is who they are, "the in-laws and 4 of us" more.
-            return
+            found = _people(items, at)
+
+
+def _added(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
+    """`plus my brother`: people who come to those told before."""
+    more = items[at].get("<covers>") if at < len(items) else None
+    if not isinstance(more, Covers) or more.count or more.more <= 0 or not _joins(items[at]):
+        return None
+    return at + 1, replace(more, count=more.more, more=0), True
 
 
 def _sum(items: list[Item], row: list[tuple[int, Covers, bool]]) -> int:

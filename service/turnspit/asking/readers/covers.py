@@ -91,12 +91,26 @@ def _from_to(
     return FromTo(low, high) if low == int(low) and high <= _FARTHEST * max(low, 1) else None
 
 
+_WENT = "went|goes|jumped|gone|up|down|rose|fell|grew|grown|increased|dropped|changed|now"
+
+
 @grammar.rule(
-    "<covers_are> went|goes|jumped|gone|up|down|rose|fell|now? from <number> to|a <number>", gives="<covers>"
+    f"<covers_are>|<people> has|have? {_WENT}? up|down? from <number> to|a <number> <half_of>? <people>?",
+    f"weve|we {_WENT} up|down? from <number> to|a <number> <half_of>? <people>?",
+    gives="<covers>",
 )
-def _count_went_up(_: str, __: object, now: Number | float) -> Covers | None:
-    """`guest count went from 80 to 110`."""
-    return covers(number(now).value)
+def _count_went_up(*values: object) -> Covers | None:
+    """`guest count went from 80 to 110`, `the list just went from 8 to 15 and half of them are kids`."""
+    now = [value for value in values if isinstance(value, Number)][-1]
+    return _half_of_whom(now, *values)
+
+
+@grammar.rule("<number> <people>? ,|(? <half_of> <people>", gives="<covers>")
+def _half_of_whom(value: Number | float, *who: object) -> Covers | None:
+    """`15 and half of them kids`, `twelve, half of us children`."""
+    found = covers(number(value).value)
+    half = found is not None and "half_of" in who and who[-1] == "kids"
+    return replace(found, kids=found.count // 2) if found is not None and half else found
 
 
 @grammar.rule("<covers_are> :|=|is? <number> !<people>|<mass_unit>|<time_unit>|x|:", gives="<covers>")
@@ -130,12 +144,30 @@ def _tables_of_ten(tables: Number | float, _: str, seats: Number | float, __: st
     "<feeds>|<for> <number> ,|(|and|y? <number> <part_of> <people>",
     "<number> <people> ,|(? <including> <number> <people>",
     "<feeds>|<for> <number> ,|(? <including> <number> <people>",
+    "<number> <people>? ,|(? <including> . <number> <people>",
+    "<number> ,|(? <including> <number> <people>",
+    "<feeds>|<for> <number> <people>? ( <number> <people>",
+    "<number> <people> ( <number> <people>",
     gives="<covers>",
 )
 def _of_whom_some(*values: object) -> Covers | None:
     """`we're 9, two of us kids`: those two are among the nine."""
     whole, part = (number(value).value for value in values if isinstance(value, Number))
     return _counted(covers(whole), values) if whole >= part else None
+
+
+@grammar.rule("<number> <people>? <including> .? <relatives>", gives="<covers>")
+def _with_one_of_the_family(whole: Number | float, *_: object) -> Covers | None:
+    """`ten incl. grandma`."""
+    return covers(number(whole).value)
+
+
+@grammar.rule(
+    "<feeds>|<only_have>|<for>|only us <number> !<mass_unit>|<deg>|<roast>|<generic>|<number>",
+    gives="<covers>",
+)
+def _just_us_six(_: str | None, value: Number | float) -> Covers | None:
+    return covers(number(value).value)
 
 
 @grammar.rule("<number> <people> so|makes|thats|total|altogether <number> <people>", gives="<covers>")
@@ -287,6 +319,11 @@ def _couples(value: Number | float, _: str) -> Covers | None:
 @grammar.rule("plus|mas <relatives>", gives="<covers>")
 def _relatives(count: float) -> Covers:
     return Covers(0, more=int(count))
+
+
+@grammar.rule("minus|menos <relatives>", gives="<covers>")
+def _without_relatives(count: float) -> Covers:
+    return Covers(0, more=-int(count))
 
 
 @for_grammar.rule(

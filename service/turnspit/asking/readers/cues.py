@@ -184,6 +184,19 @@ def _saco_del_congelador(*_: object) -> str:
     return "thaw"
 
 
+@grammar.rule(
+    "<meal> not|isnt|back|pushed|moved|delayed|slipped|now until|till|til|to",
+    "<meal> pushed|moved|put back to|until|till|til",
+    "not <serve> until|till|til|before",
+    "<serve> not|back until|till|til|to",
+    gives="<put_off>",
+    keeps=True,
+)
+def _put_off(*_: object) -> bool:
+    """`dinner not till 3`, `dinner back to 5`: the hour behind is that of dinner."""
+    return True
+
+
 @grammar.rule("<number> <percent> solution|broth|saline", gives="<injected>")
 def _with_solution(_: object, __: str) -> bool:
     return True
@@ -262,3 +275,15 @@ def _lots_left(*_: object) -> str:
 @grammar.rule(f"olvide|olvido|olvidamos sacar|sacarlo {_IT}? <freezer>", gives="<state>", keeps=True)
 def _forgotten_in_the_freezer(*_: object) -> str:
     return "frozen"
+
+
+@grammar.rule("<unwanted> <how_much>|any|many|much|more|lot|lots|muchas? of|de? <leftovers>", gives="<no_leftovers>")
+def _no_leftovers(*_: object) -> bool:
+    return False
+
+
+@grammar.rule(
+    "<next_days_dish> on|for|the|el? <day>|<weekday>|<next>|<when_day>|after", gives="<extra_wished>", keeps=True
+)
+def _sandwiches_on_friday(*_: object) -> str:
+    return "extra_wished"

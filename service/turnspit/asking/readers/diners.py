@@ -91,7 +91,16 @@ def _leftovers(scene: Scene) -> None:
     sizing = "covers" in scene.values or "serve_at" in scene.values or scene.has("<how_big>")
     if not sizing and "covers" not in scene.before:
         return
+    for place, _ in scene.find("<extra_wished>"):
+        scene.put("leftovers_wanted", True, "leftovers: for the days after", place, keep=True)
+    asked_about = scene.has("<keep>", "<reheat>", "<safe>")
     for place, _ in scene.find("<leftovers>"):
-        if scene.has("<keep>", "<reheat>", "<safe>"):
-            continue
-        scene.put("leftovers_wanted", True, "leftovers: wanted", place, keep=True)
+        # "with leftovers how big, and how long do they keep": wished, and then asked about.
+        if not asked_about or _wished(scene, place):
+            scene.put("leftovers_wanted", True, "leftovers: wanted", place, keep=True)
+
+
+def _wished(scene: Scene, place: int) -> bool:
+    """`with leftovers`, `plus some left over`; `what do I do with leftovers` wishes nothing."""
+    led = scene.before_is(place, "'with", "'plus", "'want", "'wanting", "'con", "'quiero")
+    return led is not None and scene.before_is(led, "'do", "'done", "'hacer", "'hago") is None

@@ -19,7 +19,9 @@ def read(scene: Scene) -> bool:
         scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
         if scene.after_is(place, "<water>") is None:
-            scene.put("scale.factor", item.tags["<factor>"], "scale: factor", place)
+            said: float = item.tags["<factor>"]
+            fewer = said > 1 and scene.after_is(place, *_LESS) is not None
+            scene.put("scale.factor", round(1 / said, 4) if fewer else said, "scale: factor", place)
     _parts_of_a_recipe(scene)
     for place, item in scene.find("<from_to>"):
         scene.put("scale.from", plain(item.tags["<from_to>"].low), "scale: from to", place)
@@ -85,7 +87,10 @@ def _size(value: Measure | Number) -> float:
 
 
 def _parts_of_a_recipe(scene: Scene) -> None:
-    """`two thirds of a cake recipe`, `a batch and a half`, `two batches`."""
+    """`two thirds of a cake recipe`, `a batch and a half`, `cut the recipe by two thirds`."""
+    for place, item in scene.find("<part>"):
+        if _divides(scene, place):
+            scene.put("scale.factor", round(1 - item.tags["<part>"], 4), "scale: less by a part", place)
     for place, _ in scene.find("<recipe>"):
         more = scene.after_is(place, "<and_part>")
         if more is not None:
@@ -105,6 +110,10 @@ def _about_a_recipe(scene: Scene) -> bool:
         # "half a ham that's left".
         return False
     if scene.has("<scale>", "<factor>", "<recipe>", "<halved>") or _between_covers(scene) or _for_two_numbers(scene):
+        return True
+    if not scene.has("<roast>", "<generic>", "<meal>") and any(
+        _divides(scene, at) for at, _ in scene.find("<number>")
+    ):
         return True
     goes_on = any(path.startswith("scale.") for path in scene.before)
     if goes_on and not scene.has("<meal>", "<roast>", "<generic>", "<serve>", "<how_long>", "<how_big>"):
@@ -131,7 +140,8 @@ def _for_two_numbers(scene: Scene) -> bool:
     probed = any("<place>" in item and "<subject>" not in item for item in scene.items)
     if probed or scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<brine>", "<plan>"):
         return False
-    covers = [place for place, item in enumerate(scene.items) if "<covers>" in item]
+    # "8 of us minus my brother" is one number.
+    covers = [place for place, item in scene.find("<covers>") if not item.tags["<covers>"].more]
     said = [
         place
         for place, _ in scene.find("<number>")
@@ -158,11 +168,24 @@ def _between_covers(scene: Scene) -> bool:
 
 def _times(scene: Scene) -> None:
     for place, item in scene.find("<number>", unused=True):
-        if (
-            scene.after_is(place, "'x", "<times>") is not None
-            or scene.before_is(place, "<times>", "<by_factor>") is not None
-        ):
-            scene.put("scale.factor", item.tags["<number>"].value, "scale: times", place)
+        said: float = item.tags["<number>"].value
+        behind = scene.after_is(place, "'x", "<times>")
+        fewer = behind is not None and scene.after_is(behind, *_LESS) is not None
+        if (_divides(scene, place) or fewer) and said > 0:
+            scene.put("scale.factor", round(1 / said, 4), "scale: divided by", place)
+        elif behind is not None or scene.before_is(place, "<times>", "<by_factor>") is not None:
+            scene.put("scale.factor", said, "scale: times", place)
+
+
+_LESS = ("'smaller", "'less", "'fewer")
+_CUT = ("'cut", "'split", "'reduce", "'reduced")
+
+
+def _divides(scene: Scene, place: int) -> bool:
+    """`divide everything by three`, `cut it all into 4`."""
+    by = scene.before_is(place, "<by_factor>", "'into", "'in", "'entre")
+    cut = ("<divide>", *_CUT) if scene.has("<recipe>") else ("<divide>",)
+    return by is not None and any(tag in item for item in scene.items[:by] for tag in cut)
 
 
 def _counts(scene: Scene) -> list[tuple[int, int | float]]:

@@ -361,8 +361,10 @@ asking-size-unknown = Count { MASS(0.4536) } of whole bird a head, half as much 
 asking-why-size = { MASS($per_kg) } raw a head, { MASS($more_per_kg) } with leftovers (Let's Talk Turkey; the leftovers are common practice, no source).
 
 # scale
-asking-scale-headline = Multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
-asking-scale-servings = From { NUMBER($from, maximumFractionDigits: 1) } to { NUMBER($to, maximumFractionDigits: 1) } servings: multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-headline = { $how }.
+asking-scale-servings = From { NUMBER($from, maximumFractionDigits: 1) } to { NUMBER($to, maximumFractionDigits: 1) } servings: { $how }.
+asking-scale-multiply = multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }
+asking-scale-divide = divide every amount by { NUMBER($by, maximumFractionDigits: 1) }
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
 asking-scale-short = Divide the { $there } of { $item } by what the recipe asks for, and take that part of everything else.
 asking-ask-needed = How much { $item } does the recipe ask for?

@@ -361,8 +361,10 @@ asking-size-unknown = Cuente { MASS(0.4536) } de ave entera por persona, la mita
 asking-why-size = { MASS($per_kg) } en crudo por persona, { MASS($more_per_kg) } con sobras (Let's Talk Turkey; lo de las sobras es práctica común, sin fuente).
 
 # scale
-asking-scale-headline = Multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
-asking-scale-servings = De { NUMBER($from, maximumFractionDigits: 1) } a { NUMBER($to, maximumFractionDigits: 1) } raciones: multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }.
+asking-scale-headline = { $how }.
+asking-scale-servings = De { NUMBER($from, maximumFractionDigits: 1) } a { NUMBER($to, maximumFractionDigits: 1) } raciones: { $how }.
+asking-scale-multiply = multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }
+asking-scale-divide = divida todas las cantidades entre { NUMBER($by, maximumFractionDigits: 1) }
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
 asking-scale-short = Divida { $there } de { $item } por lo que pide la receta y tome esa parte de todo lo demás.
 asking-ask-needed = ¿Cuánto { $item } pide la receta?
