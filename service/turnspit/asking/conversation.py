@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
@@ -20,7 +20,8 @@ class Conversation:
     use; `day` (ISO date, "" for none) is a day said without a time, `meal` its meal; `shelved` holds, by path, what
     another subject set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that
     the last answer was about: the question and what amended it. `technique` is the one that the last answer was
-    about, `said` the paths that the last line gave.
+    about, `said` the paths that the last line gave. `earlier` are the values that a path had before the one that is
+    held, the latest last, and the path that changed last behind the others.
     """
 
     id: str
@@ -42,6 +43,7 @@ class Conversation:
     said: tuple[str, ...] = ()
     children: int = 0
     non_eaters: int = 0
+    earlier: Mapping[str, Sequence[Any]] = field(default_factory=dict)
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -65,6 +67,7 @@ class Conversation:
             "said": list(self.said),
             "children": self.children,
             "non_eaters": self.non_eaters,
+            "earlier": {path: list(values) for path, values in self.earlier.items()},
         }
 
     @classmethod

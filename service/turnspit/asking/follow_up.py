@@ -255,7 +255,22 @@ def _kept(
         "technique": scene.hints.get("technique", ""),
         "children": children,
         "non_eaters": non_eaters,
+        "earlier": _earlier(scene, merged),
     }
+
+
+# What one goes back to: "no, stick with the 16".
+_RETURNS_TO = ("roast.mass_kg", "oven.temperature_c", "roast.target_c", "serve_at", "start_at", "covers")
+_KEPT_VALUES = 8
+
+
+def _earlier(scene: Scene, merged: Mapping[str, Any]) -> dict[str, tuple[Any, ...]]:
+    """The values that were said before those that hold now."""
+    found = {path: tuple(values) for path, values in scene.hints.get("earlier", {}).items()}
+    for path in _RETURNS_TO:
+        if path in scene.before and path in merged and merged[path] != scene.before[path]:
+            found[path] = (*found.pop(path, ()), scene.before[path])[-_KEPT_VALUES:]
+    return found
 
 
 def lone_number(scene: Scene) -> float | None:

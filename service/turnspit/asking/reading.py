@@ -123,6 +123,7 @@ def _units(scene: Scene) -> Units | None:
             named: Units = "metric" if item.tags["<system>"] == "metric" else "us"
             return named
         for value in item.tags.values():
+    scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
             unit = value.unit if isinstance(value, Measure | Temperature) else ""
             if unit in US_UNITS:
                 return "us"

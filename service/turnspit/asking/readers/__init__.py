@@ -24,6 +24,7 @@ from turnspit.asking.readers import (
     diners,
     duration,
     elapsed,
+    going_back,
     length,
     mass,
     moment,
@@ -54,6 +55,7 @@ GRAMMARS = (
     cues.grammar,
 )
 ROLES = (
+    going_back.read,
     correction.read,
     oven.read,
     altitude.read,

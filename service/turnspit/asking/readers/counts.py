@@ -43,6 +43,12 @@ def _six_times(how_many: Number | float, _: object) -> int | None:
     return count(how_many)
 
 
+@grammar.rule("<mass> one|ones !<ampm>|<oclock>|<time_unit>|<people>|<night>|<mass_unit>", gives="<mass>", keeps=True)
+def _the_heavy_one(weight: object) -> object:
+    """`the 5 kg one` is no hour."""
+    return weight
+
+
 @grammar.rule(f"<number> no .? {_ROAST}", gives="<count>", keeps=True)
 def _number_of(how_many: Number | float, _: object) -> int | None:
     """`4 no. turkeys`."""

@@ -197,6 +197,14 @@ def _next_weekday(today: date, weekday: int, skip_today: bool = False) -> date:
 
 
 def _coming(month: int, day: int, today: date) -> date | None:
+@number_grammar.rule(
+    "^<returns>|<hold> the|el|del|al <number>", "<number> after all", "the|el <number> after all", gives="<number>"
+)
+def _the_one_of_before(said: Number | float) -> Number:
+    """`back to the 16`, of a weight: no day of the month."""
+    return number(said)
+
+
     for year in range(today.year, today.year + 5):
         try:
             found = date(year, month, day)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any
 
 from turnspit.asking.readers.measures import KG, LITRES, METRES
 from turnspit.asking.readers.temperature import Temperature
@@ -50,18 +51,23 @@ class Held:
 def held(scene: Scene) -> Iterator[Held]:
     """Every value of the talk that has a number; twice where it may have been said in either of two units."""
     for path, value in scene.before.items():
-        if path in _UNITS:
-            us, metric, table = _UNITS[path]
-            units = (*metric, *us) if scene.usual == "metric" else (*us, *metric)
-            yield from _said_in(path, {unit: value / table[unit] for unit in units})
-        elif path in _DEGREES:
-            units = ("degC", "degF") if scene.usual == "metric" else ("degF", "degC")
-            yield from _said_in(path, {unit: value if unit == "degC" else value * 1.8 + 32 for unit in units})
-        elif path in _PLAIN:
-            yield Held(path, float(value))
-        elif path in MOMENTS:
-            at = datetime.fromisoformat(value)
-            yield Held(path, (at.hour % 12 or 12) + at.minute / 60)
+        yield from as_said(path, value, scene.usual == "metric")
+
+
+def as_said(path: str, value: Any, metric: bool) -> Iterator[Held]:
+    """A value of a path in the units in which it may have been said; nothing where it has no number."""
+    if path in _UNITS:
+        american, scientific, table = _UNITS[path]
+        units = (*scientific, *american) if metric else (*american, *scientific)
+        yield from _said_in(path, {unit: value / table[unit] for unit in units})
+    elif path in _DEGREES:
+        units = ("degC", "degF") if metric else ("degF", "degC")
+        yield from _said_in(path, {unit: value if unit == "degC" else value * 1.8 + 32 for unit in units})
+    elif path in _PLAIN:
+        yield Held(path, float(value))
+    elif path in MOMENTS:
+        at = datetime.fromisoformat(value)
+        yield Held(path, (at.hour % 12 or 12) + at.minute / 60)
 
 
 def _said_in(path: str, values: dict[str, float]) -> Iterator[Held]:
