@@ -64,6 +64,15 @@ _FEET = re.compile(r"(?<=\d{4})'(?!\w)")
 _ABBREVIATED = re.compile(
     r"\b(lbs?|ozs?|tsps?|tbsps?|gals?|qts?|pts?|hrs?|mins?|kg|(?<=\d )c|(?<=\d)c)\.(?=,|\s+[a-z])"
 )
+# A refrigerator keeps as cold wherever it stands: `the garage fridge`, `fridge in the cellar`, `nevera del garaje`.
+_ROOMS = r"(?:garage|basement|cellar|porch|shed|utility room|laundry room|mud ?room)"
+_FRIDGE = r"(?:fridge|refrigerator|freezer)"
+_FRIDGES = re.compile(
+    rf"\b(?:{_ROOMS}s?|spare|second|beer|drinks) (?:beer |spare |second |extra |mini |drinks )?({_FRIDGE})\b"
+    rf"|\b({_FRIDGE})(?: that'?s| that is| [wi]e? have)?(?: out| down)? in (?:the|our|my|her|his|their) {_ROOMS}\b"
+    r"|\b(nevera|refri|refrigerador|frigorifico|heladera|congelador) (?:del|de la|en el|en la) "
+    r"(?:garaje|cochera|sotano|patio)\b"
+)
 # What is said with a picture, in words. Others are passed over.
 _PICTURES = {"🦃": "turkey", "🦆": "duck", "🐔": "chicken", "🐓": "chicken", "🧊": "frozen", "❄": "frozen"}
 _PICTURE_SIGNS = {ord(sign): f" {word} " for sign, word in _PICTURES.items()}
@@ -83,6 +92,7 @@ def clean(text: str) -> str:
         text = _ABBREVIATED.sub(r"\1", text)
     text = text.lower()
     text = _FEET.sub(" ft ", text)
+    text = _FRIDGES.sub(lambda found: found.group(found.lastindex or 0), text)
     text = _HOURS_ASKED.sub(r"\1 , \2", text)
     text = _KILOS_AND_GRAMS.sub(r"\1.\2 kg", text)
     if len({found.group(1) for found in _PLACE_LETTERS.finditer(text)}) > 1:

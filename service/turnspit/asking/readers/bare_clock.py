@@ -82,6 +82,10 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     if cue is not None and "<at>" in scene.items[cue] and scene.before_is(cue, "<cold_place>") is not None:
         # "chiller at 3"
         return None
+    if cue is not None and scene.items[cue].words == "by" and _is_off(scene, cue):
+        return None
+    if goes_in(scene, place):
+        return clock if "." in said.digits and not clock.minute % _FEWEST_MINUTES else None
     if cue is not None and "'make" in scene.items[cue]:
         # "can we still make 4.15"; "make 6" may be six of anything.
         return clock if said.value > 24 or "." in said.digits else None
@@ -98,6 +102,19 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         return clock if ahead is not None and not probed and is_an_hour(said) else None
     served = "'for" in scene.items[cue] and scene.after_is(place, *_SERVICE) is not None
     return clock if served or _told_as_an_hour(scene, cue, said) else None
+
+
+def _is_off(scene: Scene, by: int) -> bool:
+    """`the probe is off by 2`, `out by 3`: a difference."""
+    before = scene.items[by - 1] if by else None
+    return before is not None and ("<off_by>" in before or before.words in ("out", "wrong", "reads"))
+
+
+def goes_in(scene: Scene, place: int) -> bool:
+    """`5 kg. in 12.15. oven 180`: what a ticket says of when it goes in; `in 1.15 hours` is no hour of the day."""
+    led = place > 0 and scene.items[place - 1].words == "in"
+    begins = led and (place == 1 or "<break>" in scene.items[place - 2] or "<mass>" in scene.items[place - 2])
+    return begins and scene.after_is(place, "<time_unit>") is None
 
 
 def _before_the_oven(scene: Scene, place: int, cue: int | None, clock: Clock) -> bool:
@@ -172,8 +189,11 @@ def _ends(item: Item) -> bool:
 
 def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:
     """`when do I put it in for 6`: an hour."""
-    start = scene.before_is(place, "<start>", "<plan>")
+    start = scene.before_is(place, "<start>", "<plan>", "<when>")
     asked = start is not None and (scene.has("<when>") or scene.items[start].words.startswith(("when", "what time")))
+    if start is not None and "<when>" in scene.items[start]:
+        # "in when for 1"
+        asked = scene.before_is(start, "'in") is not None
     if not asked or covers.sure or covers.more:
         return None
     said = Number(float(covers.count), str(covers.count))

@@ -18,17 +18,21 @@ Half = Literal["", "am", "pm"]
 
 @dataclass(frozen=True, slots=True)
 class Clock:
-    """A time of day. With `half` "" and an hour up to 12 the half of the day is still open."""
+    """A time of day. With `half` "" and an hour up to 12 the half of the day is still open.
+
+    With `hourless` only the minute was said ("at ten past"): the hour is the one that now is, or the one beside it.
+    """
 
     hour: int
     minute: int = 0
     half: Half = ""
     style: Literal["", "12h", "24h"] = ""
+    hourless: bool = False
 
     @property
     def is_open(self) -> bool:
         """Whether the half of the day is still to be found."""
-        return not self.half and self.style != "24h" and 1 <= self.hour <= 12
+        return not self.half and self.style != "24h" and 1 <= self.hour <= 12 and not self.hourless
 
     def minutes(self, half: Half = "") -> int:
         """Minutes after midnight, in the named half or, where it is open, in `half`."""
@@ -98,6 +102,25 @@ def _ten_to(minutes: Number | float, _: str | None, hour: Number | float, half: 
     return _before(hour, value, half) if value in (5, 10, 20, 25) else None
 
 
+@grammar.rule("^<at>|<start>|<started> <part>|<number> past|<past> !<time_unit>", gives="<clock>")
+def _at_ten_past(minutes: Number | float, *_: object) -> Clock | None:
+    """`at ten past`: the minute of an hour that is not said."""
+    return _hourless(minutes, 0)
+
+
+@grammar.rule(
+    "^<at>|<start>|<started> <part>|<number> to|till|til !<serve>|<meal>|<number>|<time_unit>|be|have|get|rest|the",
+    gives="<clock>",
+)
+def _at_quarter_to(minutes: Number | float) -> Clock | None:
+    return None if isinstance(minutes, Number) and minutes.digits else _hourless(minutes, 60)
+
+
+def _hourless(minutes: Number | float, before: int) -> Clock | None:
+    said = minutes * 60 if isinstance(minutes, float) else minutes.value
+    return Clock(0, int(abs(before - said)), hourless=True) if said in (5, 10, 15, 20, 25, 30) else None
+
+
 @grammar.rule("<number> menos <part> <ampm>?", gives="<clock>")
 def _menos_cuarto(hour: Number | float, part: float, half: Half | None) -> Clock | None:
     return _before(hour, part * 60, half)
@@ -148,6 +171,11 @@ def _la_una_y_media(_: str, part: float) -> Clock | None:
 
 @grammar.rule("<la_hour> una <ampm>?", gives="<clock>")
 def _la_una(_: str, half: Half | None) -> Clock | None:
+    return clock(1, 0, half or "")
+
+
+@grammar.rule("^<started> la una <ampm>?", gives="<clock>")
+def _desde_la_una(half: Half | None) -> Clock | None:
     return clock(1, 0, half or "")
 
 

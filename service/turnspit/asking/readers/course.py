@@ -1,4 +1,4 @@
-"""The course of a probe, told by the clock: `at 1:15 it was 120, at 2 it is 133`, `140 at 3:40, 149 at 4`."""
+"""The course of a probe, told by the clock: `at 1:15 it was 120, at 2 it is 133`, `140 at 3:40, 58 now`."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from turnspit.asking.scene import Scene
 # Meat that is probed twice is no cooler and no hotter than this, in either unit.
 _COOLEST, _HOTTEST = 25, 212
 _TELLS = ("was", "is", "its", "now")
+_NOW = ("now", "ahora")
 
 
 def course(scene: Scene) -> dict[int, int]:
@@ -16,10 +17,15 @@ def course(scene: Scene) -> dict[int, int]:
         found = {}
         if scene.has("<at>") and not scene.has("<oven>", "<meal>", "<serve>", "<convection>"):
             for place, item in scene.find("<number>", unused=True):
-                hour = _hour_of(scene, place) if _COOLEST < item.tags["<number>"].value <= _HOTTEST else None
+                hour = (
+                    (_hour_of(scene, place) or _now(scene, place))
+                    if _COOLEST < item.tags["<number>"].value <= _HOTTEST
+                    else None
+                )
                 if hour is not None:
                     found[place] = hour
-        scene.hints["course"] = found if len(found) > 1 else {}
+        # Two that are both of now are of two places.
+        scene.hints["course"] = found if len(set(found.values())) > 1 else {}
     told: dict[int, int] = scene.hints["course"]
     return told
 
@@ -35,6 +41,22 @@ def _hour_of(scene: Scene, place: int) -> int | None:
         return None
     between = {item.words for item in scene.items[before + 1 : place]}
     return before if between.intersection(_TELLS) else None
+
+
+def _now(scene: Scene, place: int) -> int | None:
+    """`58 now`, `now 58`, `now it's 58`: the place of the word."""
+    for step in (1, -1):
+        beside = next(
+            (at for _, at, item in scene.walk(place, step) if "<soft>" not in item or item.words in _NOW), None
+        )
+        while beside is not None and scene.items[beside].words in _VERBS and 0 < beside < len(scene.items) - 1:
+            beside += step
+        if beside is not None and any(word in _NOW for word in scene.items[beside].words.split()):
+            return beside
+    return None
+
+
+_VERBS = ("its", "is", "it", "at", "reads")
 
 
 def _is_hour(scene: Scene, place: int) -> bool:

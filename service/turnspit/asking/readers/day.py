@@ -117,6 +117,18 @@ def _month_day(first: object, second: object) -> Day | None:
     return Day(lambda today: _coming(int(month), wanted, today))
 
 
+@grammar.rule("<ordinal> of|in? <next> month", "<next> month on|,? <ordinal>", gives="<when_day>")
+def _of_next_month(*values: object) -> Day | None:
+    """`the 25th of next month`."""
+    wanted = next((value for value in values if isinstance(value, int)), 0)
+
+    def find(today: date) -> date | None:
+        first = (today.replace(day=1) + timedelta(days=32)).replace(day=1)
+        return _coming_day(wanted, first)
+
+    return Day(find) if 1 <= wanted <= 31 else None
+
+
 @grammar.rule("<ordinal>", gives="<when_day>")
 def _the_nth(day: int) -> Day | None:
     return Day(lambda today: _coming_day(day, today)) if 1 <= day <= 31 else None
@@ -185,6 +197,14 @@ def _dia(day: Number | float) -> Day | None:
     return _the_nth(int(value)) if value == int(value) else None
 
 
+@number_grammar.rule(
+    "^<returns>|<hold> the|el|del|al <number>", "<number> after all", "the|el <number> after all", gives="<number>"
+)
+def _the_one_of_before(said: Number | float) -> Number:
+    """`back to the 16`, of a weight: no day of the month."""
+    return number(said)
+
+
 @number_grammar.rule("the|el|del <number>", gives="<when_day>")
 def _the_number(day: Number | float) -> Day | None:
     value = number(day).value
@@ -197,14 +217,6 @@ def _next_weekday(today: date, weekday: int, skip_today: bool = False) -> date:
 
 
 def _coming(month: int, day: int, today: date) -> date | None:
-@number_grammar.rule(
-    "^<returns>|<hold> the|el|del|al <number>", "<number> after all", "the|el <number> after all", gives="<number>"
-)
-def _the_one_of_before(said: Number | float) -> Number:
-    """`back to the 16`, of a weight: no day of the month."""
-    return number(said)
-
-
     for year in range(today.year, today.year + 5):
         try:
             found = date(year, month, day)

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
-from turnspit.asking.readers.bare_clock import clocks
+from turnspit.asking.readers.bare_clock import clocks, goes_in
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
 from turnspit.asking.scene import Scene
@@ -51,7 +51,14 @@ def read(scene: Scene) -> None:
             if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
     ranked = sorted(
-        times, key=lambda found: (found.meal == "", _of_guests(scene, found), found.cue is None, found.place)
+        times,
+        key=lambda found: (
+            found.meal == "",
+            not _put_off(scene, found),
+            _of_guests(scene, found),
+            found.cue is None,
+            found.place,
+        ),
     )
     for found in ranked:
         if _only_stood(scene, found, _day_for(found, days, times)):
@@ -134,6 +141,11 @@ def _of_guests(scene: Scene, found: _Time) -> bool:
     return found.cue is not None and scene.items[found.cue].get("<serve>") == "arrive"
 
 
+def _put_off(scene: Scene, found: _Time) -> bool:
+    """`turkey ready at 1, dinner not till 3`: the later is when it is eaten."""
+    return found.cue is not None and "<put_off>" in scene.items[found.cue]
+
+
 _BESIDE = ("<meal>", "<serve>", "<started>", "<start>")
 
 
@@ -163,6 +175,8 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     cue = claims.get(place)
     if cue is not None:
         role = next(role for tag, role in _ROLES.items() if tag in scene.items[cue])
+        # "put the turkey on the table at 2", where it stands.
+        role = _STARTED if "<out>" in scene.items[cue] else role
     else:
         near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS, but=claims.values())
         cue = near[1] if near else None
@@ -170,6 +184,8 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
         # "roast at 160 fan from 0930".
         role = _START
+    if cue is None or (place not in claims and goes_in(scene, place)):
+        cue, role = (place - 1, _START) if goes_in(scene, place) else (cue, role)
     for_it = "<covers>" in scene.items[place] or _is_for(scene, place)
     if (
         role == _START
@@ -270,7 +286,7 @@ def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
         # "in at 10, out for 13": what is yet to come, in its order.
         return False
     cue = scene.items[found.cue].words if found.cue is not None else ""
-    if _looks_ahead(scene, found) or not f"{cue} ".startswith(_DONE):
+    if _looks_ahead(scene, found) or not (cue == "in" or f"{cue} ".startswith(_DONE)):
         return False
     if served is not None and went < datetime.fromisoformat(served) <= comes:
         return True
@@ -304,6 +320,8 @@ def _usual_half(clock: Clock, what: str) -> str:
 
 def next_after(now: datetime, clock: Clock, day: date | None, half: str, what: str) -> datetime:
     """The next such time after now; on a named day that day's, even where it is past."""
+    if clock.hourless:
+        return _this_hour(now, clock) + timedelta(hours=0 if now.minute < clock.minute else 1)
     half = half or _usual_half(clock, what)
     if day is not None:
         if not half and clock.is_open:
@@ -319,6 +337,8 @@ def next_after(now: datetime, clock: Clock, day: date | None, half: str, what: s
 
 def last_before(now: datetime, clock: Clock, day: date | None, half: str) -> datetime:
     """The last such time up to now; on a named day that day's."""
+    if clock.hourless:
+        return _this_hour(now, clock) - timedelta(hours=0 if now.minute >= clock.minute else 1)
     if day is not None:
         options = [at_clock(now, day, minutes) for minutes in _halves(clock, half)]
         past = [found for found in options if found <= now]
@@ -331,8 +351,14 @@ def last_before(now: datetime, clock: Clock, day: date | None, half: str) -> dat
     return max((found for found in options if found <= now), default=min(options))
 
 
+def _this_hour(now: datetime, clock: Clock) -> datetime:
+    return now.replace(minute=clock.minute, second=0, microsecond=0)
+
+
 def _reading_at(scene: Scene, clock: Clock, day: date | None, half: str) -> datetime:
     """A reading was taken lately, or is expected this afternoon: "at 4:30" with dinner at 6 is half past four pm."""
+    if clock.hourless:
+        return last_before(scene.now, clock, None, "")
     half = half or ("pm" if clock.is_open and (clock.hour == 12 or clock.hour <= 6) else "")
     if day is None and (half or not clock.is_open):
         at = at_clock(scene.now, scene.now.date(), _halves(clock, half)[-1])

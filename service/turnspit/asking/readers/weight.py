@@ -11,6 +11,7 @@ from turnspit.asking.readers.measures import KG
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 from turnspit.heat import roast
+from turnspit.words import usual_units
 
 # Farther out than the heat model goes: a weight that is told is taken as it is, and answered.
 _BEYOND = 1.3
@@ -77,7 +78,14 @@ def _unit(scene: Scene, said: Number) -> str:
     """The unit in which a roast of this kind may weigh so much, the reader's own first; "" for none."""
     kind = scene.values.get("roast.kind") or scene.before.get("roast.kind") or _USUAL_KIND
     lightest, heaviest = roast(kind).mass_kg_range
-    metric = scene.usual == "metric" or (scene.usual is None and (scene.language == "es" or "," in said.digits))
+    metric = scene.usual == "metric" or (scene.usual is None and _weighs_in_kilos(scene, said))
     units = ("kg", "lb") if metric else ("lb", "kg")
     fitting = (u for u in units if lightest / _BEYOND <= said.value * KG[u] <= heaviest * _BEYOND)
     return next(fitting, "")
+
+
+def _weighs_in_kilos(scene: Scene, said: Number) -> bool:
+    """Whether what else is told, or where the cook is, speaks for kilograms."""
+    celsius = any(trace.rule == "oven: degC" for trace in scene.traces)
+    here = _is_decimal(said) and usual_units(scene.now) == "metric"
+    return scene.language == "es" or "," in said.digits or celsius or here

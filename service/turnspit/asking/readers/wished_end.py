@@ -50,6 +50,10 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
             scene.items[reached].tags.pop(tag, None)
         scene.tags = {tag for item in scene.items for tag in item.tags}
     to = scene.before_is(said.place if reached is None else reached, "'to", "'till", "'til", "'until")
+    if to is None and scene.language == "en":
+        # "how long to 145"
+        asked = scene.before_is(said.place, "<how_long>")
+        to = asked if asked is not None and scene.items[asked].words.endswith(" to") else None
     return "target" if said.core_like and to is not None else None
 
 
