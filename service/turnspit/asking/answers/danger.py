@@ -71,7 +71,7 @@ def danger_of(enquiry: Enquiry) -> str:
         return found
     if reading_c is not None:
         return "reading"
-    if enquiry.said("oven.temperature_c") is not None:
+    if enquiry.said("oven.temperature_c") is not None and not topic_of(enquiry.line, "asks_end"):
         return "oven"
     if hours is not None and not in_oven(enquiry):
         return "keeping"

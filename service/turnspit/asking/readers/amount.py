@@ -5,9 +5,10 @@ grams?`.
 from __future__ import annotations
 
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers.measures import LITRES, Measure
+from turnspit.asking.readers.measures import KG, LITRES, Measure
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.readers.pieces import pieces
+from turnspit.asking.readers.repair import CORRECTS
 from turnspit.asking.readers.temperature import Temperature, plausible_oven
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
@@ -28,12 +29,22 @@ def target_unit(item: Item) -> str:
 
 def read(scene: Scene) -> bool:
     """Put every `amount.*` value where the line asks to convert; tells whether it does."""
+    if _corrects_a_reading(scene):
+        return False
+    if _turned_round(scene):
+        return True
     source = next(
         ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
     )
     target = _target(scene, source[0] if source else None)
     if source is None and target is None and _goes_on(scene):
         target = _lone_unit(scene)
+    if source is not None and target is None and _lone_heat(scene, source[0]):
+        value = scene.items[source[0]].tags["<temperature>"]
+        scene.put("amount.value", _number(value), "amount: a lone temperature", source[0])
+        unit = value.unit or plausible_oven(value.value, scene.usual)[0]
+        scene.put("amount.unit", unit, "amount: unit", source[0])
+        return True
     of_a_pan = source is not None and source[1] == "<length>"
     held = not of_a_pan and scene.has("<vessel>")
     if (held or scene.has("<brine>", "<brined>", "<meal>", "<when_day>", "<covers>")) and not scene.has("<convert>"):
@@ -42,9 +53,9 @@ def read(scene: Scene) -> bool:
         # "18 lb bird = how many lbs of cooked meat".
         return False
     if source is None and target is None and scene.has("<weigh>") and not scene.has(*_OF_A_DINNER):
-        source = _counted(scene, None)
-        return source is not None and _put_counted(scene, source[0])
-    if target is None and not (source and scene.has("<convert>")):
+        source = _counted(scene, None) or _one_of(scene, None)
+        return source is not None and _put_counted(scene, *source)
+    if target is None and not (source and (scene.has("<convert>") or _how_hot(scene, source[0]))):
         return _goes_on(scene) and _another_amount(scene, source)
     if source is None and target is not None and _put_bare_degrees(scene, target):
         return True
@@ -67,17 +78,36 @@ def read(scene: Scene) -> bool:
     return True
 
 
+def _how_hot(scene: Scene, source: int) -> bool:
+    """`gas 6 cuántos grados son`, `what is gas 5 in degrees`, `350 F cuántos grados son`: in the other degrees."""
+    value = scene.items[source].get("<temperature>")
+    if not isinstance(value, Temperature) or not value.unit or scene.has(*_OF_A_ROAST, "<core_temp>", "<safe>"):
+        return False
+    in_degrees = any("<deg>" in item or item.words.endswith(_DEGREES) for item in scene.items)
+    asks = scene.has("<what_temp>") and (value.unit == "gas_mark" or in_degrees)
+    into = any(scene.before_is(at, "<in>", "'in", "'en", "<how_much>") is not None for at, _ in scene.find("<deg>"))
+    return asks or into
+
+
+_DEGREES = ("cuantos grados", "degrees", "degree")
+
+
 _ROASTS = ("<roast>", "<generic>")
-_OF_A_DINNER = (*_ROASTS, "<place>", "<probe>", "<meal>", "<covers>", "<how_long>", "<mass>")
+_OF_A_ROAST = (*_ROASTS, "<place>", "<meal>", "<covers>", "<how_long>", "<mass>")
+_OF_A_DINNER = (*_OF_A_ROAST, "<probe>")
 
 
-def _one_of(scene: Scene, target: int) -> tuple[int, str] | None:
-    """`pint of cream in ml`: a unit that is said without its number is one."""
+def _one_of(scene: Scene, target: int | None) -> tuple[int, str] | None:
+    """`pint of cream in ml`, `tbsp kosher salt in grams`: a unit that is said without its number is one."""
     for place, item in enumerate(scene.items):
-        unit = item.get("<volume_unit>")
-        if unit is not None and place != target and scene.after_is(place, "'of", "'de") is not None:
-            item.tags["<volume>"] = Measure(1.0, unit, LITRES[unit])
-            return place, "<volume>"
+        if place == target or not ("<volume_unit>" in item or "<mass_unit>" in item):
+            continue
+        of_it = scene.after_is(place, "'of", "'de", "<salt>", "<ingredient>") is not None
+        if of_it or (place == 0 and is_food(scene, place)):
+            tag, sizes = ("<volume>", LITRES) if "<volume_unit>" in item else ("<mass>", KG)
+            unit = item.tags[f"{tag[:-1]}_unit>"]
+            item.tags[tag] = Measure(1.0, unit, sizes[unit])
+            return place, tag
     return None
 
 
@@ -88,6 +118,37 @@ def _lone_unit(scene: Scene) -> int | None:
     """`gas mark?`, `and grams`, `cucharadas mejor`: a line that is nothing but a unit."""
     rest = [place for place, item in enumerate(scene.items) if not any(tag in item for tag in _BESIDE_A_UNIT)]
     return rest[0] if len(rest) == 1 and target_unit(scene.items[rest[0]]) else None
+
+
+def _corrects_a_reading(scene: Scene) -> bool:
+    """`no wait, it's in fahrenheit, 140`, of a probe: the degrees are told and not asked for."""
+    heats = ("reading.temperature_c", "oven.temperature_c")
+    told = scene.has(*CORRECTS, "<denied_value>") and any(path in scene.before for path in heats)
+    return told and "amount.value" not in scene.before and not scene.has("<convert>", "<how_much>", "<what_temp>")
+
+
+def _turned_round(scene: Scene) -> bool:
+    """`other way round`, `sorry, F to C`: the conversion of the talk from the one unit to the other."""
+    had, wanted = scene.before.get("amount.unit"), scene.before.get("amount.target_unit")
+    if had is None or wanted is None or scene.has(*_MEASURES, "<number>"):
+        return False
+    named = [(place, target_unit(item)) for place, item in enumerate(scene.items) if target_unit(item)]
+    if scene.has("<other_way>") and not named:
+        places, had, wanted = [place for place, _ in scene.find("<other_way>")], wanted, had
+    elif len(named) == 2 and scene.before_is(named[1][0], "<in>", "'to", "'in", "'a", "'en") is not None:
+        places, had, wanted = [place for place, _ in named], named[0][1], named[1][1]
+    else:
+        return False
+    scene.put("amount.unit", had, "amount: turned round", *places)
+    scene.put("amount.target_unit", wanted, "amount: turned round", *places)
+    return True
+
+
+def _lone_heat(scene: Scene, source: int) -> bool:
+    """`425 fahrenheit`, typed alone: which roast would be guessed, the same heat in other degrees is not."""
+    heat = scene.items[source].get("<temperature>")
+    alone = all("<soft>" in item or "<break>" in item for at, item in enumerate(scene.items) if at != source)
+    return heat is not None and not scene.talk and alone
 
 
 def _goes_on(scene: Scene) -> bool:
@@ -140,9 +201,9 @@ def _put_bare_degrees(scene: Scene, target: int) -> bool:
     return _put_target(scene, target)
 
 
-def _put_counted(scene: Scene, place: int) -> bool:
-    """`how much does an egg weigh`."""
-    value = scene.items[place].tags["<pieces>"]
+def _put_counted(scene: Scene, place: int, tag: str) -> bool:
+    """`how much does an egg weigh`, `cup of flour weighs what`."""
+    value = scene.items[place].tags[tag]
     scene.put("amount.value", _number(value), "amount: value", place)
     scene.put("amount.unit", value.unit, "amount: unit", place)
     name, places = item_of(scene, place, None)
@@ -299,6 +360,6 @@ def _ends_name(item: Item) -> bool:
             "<weigh>",
             "<how_much>",
             "'is",
-            "'equals",
+            "<equals>",
         )
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, timedelta
 
+from turnspit.asking.readers import stood
 from turnspit.asking.readers.bare_clock import hour_of_day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
@@ -17,7 +18,8 @@ _GONE_BY = tuple(_GONE_BY_TAGS.split())
 
 def read(scene: Scene) -> None:
     """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
-    _out_from_to(scene)
+    stood.read(scene)
+    _on_the_table_since(scene)
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
         if hour_of_day(scene, place) is not None:
@@ -78,12 +80,18 @@ def _to_come(scene: Scene, place: int) -> bool:
     return ahead and scene.has("<temperature_read>") and not scene.has("<out>", "<danger>", "<been_in>")
 
 
-def _out_from_to(scene: Scene) -> None:
-    """`on the counter from 10 to 2`."""
-    for place, item in scene.find("<from_to>"):
-        hours = (item.tags["<from_to>"].high - item.tags["<from_to>"].low) % 12
-        if scene.has("<out>") and hours:
-            scene.put("elapsed_h", _rounded(hours), "elapsed: from to", place)
+def _on_the_table_since(scene: Scene) -> None:
+    """`en la mesa desde las 2`, `since 2 on the table`: what was put there stands there, and is not served then."""
+    for place, item in scene.find("<on_table>"):
+        hour = scene.before_is(place, "<number>", "<clock>")
+        since = scene.before_is(place if hour is None else hour, "<started>")
+        since = scene.after_is(place, "<started>") if since is None else since
+        if since is not None and (hour is None or scene.items[since].words in _SINCE):
+            item.tags["<out>"] = "out"
+            scene.tags.add("<out>")
+
+
+_SINCE = ("since", "desde")
 
 
 def _shifts(scene: Scene, place: int) -> bool:

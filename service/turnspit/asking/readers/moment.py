@@ -55,6 +55,7 @@ def read(scene: Scene) -> None:
         key=lambda found: (
             found.meal == "",
             not _put_off(scene, found),
+            not (found.cue is not None and "<meal>" in scene.items[found.cue]),
             _of_guests(scene, found),
             found.cue is None,
             found.place,
@@ -189,7 +190,7 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     for_it = "<covers>" in scene.items[place] or _is_for(scene, place)
     if (
         role == _START
-        and scene.has("<when>", "<plan>")
+        and (scene.has("<when>", "<plan>") or (for_it and cue is not None and cue < place))
         and (for_it or (cue is not None and cue > place and _is_by(scene, place)))
     ):
         # "when does it go in for 7": seven is dinner.
