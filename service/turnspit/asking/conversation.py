@@ -21,7 +21,8 @@ class Conversation:
     another subject set aside. `lone` is a bare number of which nothing could be made. `answered` are the words that
     the last answer was about: the question and what amended it. `technique` is the one that the last answer was
     about, `said` the paths that the last line gave. `earlier` are the values that a path had before the one that is
-    held, the latest last, and the path that changed last behind the others.
+    held, the latest last, and the path that changed last behind the others; `roasts` what was said, by path, of each
+    kind that was left for another.
     """
 
     id: str
@@ -44,6 +45,7 @@ class Conversation:
     children: int = 0
     non_eaters: int = 0
     earlier: Mapping[str, Sequence[Any]] = field(default_factory=dict)
+    roasts: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -68,6 +70,7 @@ class Conversation:
             "children": self.children,
             "non_eaters": self.non_eaters,
             "earlier": {path: list(values) for path, values in self.earlier.items()},
+            "roasts": {kind: dict(values) for kind, values in self.roasts.items()},
         }
 
     @classmethod

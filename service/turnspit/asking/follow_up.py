@@ -40,6 +40,8 @@ _UNDOES = {
     "scale.factor": ("scale.from", "scale.to"),
     "scale.to": ("scale.factor",),
 }
+# What is colder is no meat that roasts: a garage, a refrigerator.
+_COLDEST_MEAT_C = 10.0
 _ROASTING_INTENTS = frozenset(("plan", "roast_time"))
 
 
@@ -79,7 +81,7 @@ def _about_the_answer(scene: Scene) -> Move | None:
 
 def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Who asks about a brine has not yet said that one is wanted."""
-    if asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told"):
+    if _orders_a_brine(scene) or (asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told")):
         scene.put("brine.wanted", True, "brine: wanted for so long")
     lasts = "brine.hours" in scene.values and not scene.has("<how_much>", "<how_long>", "<can>")
     wishes = (
@@ -87,9 +89,17 @@ def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
         or scene.has("<wish>")
         or scene.values.get("brine.wanted") is False
         or scene.talk
+        or _orders_a_brine(scene)
     )
     if "brine" in asked and asked != ("plan", "brine") and not wishes:
         scene.drop("brine.wanted")
+
+
+def _orders_a_brine(scene: Scene) -> bool:
+    """`brine for 12 hours in 2 gal, then what time in the oven to eat at 6`: the brine of a dinner, and no question."""
+    first = next((item for item in scene.items if "<soft>" not in item), None)
+    opens = first is not None and ("<brine>" in first or "<brined>" in first)
+    return opens and scene.values.keys() >= {"brine.hours", "serve_at"}
 
 
 def _system(scene: Scene) -> None:
@@ -142,14 +152,14 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     if resumes:
         intents = asked or ("plan",)
     elif amends:
-        intents, now = before.intents, held
+        intents, now = _goes_on_with(before.intents, said, scene), held
     if not intents and not said:
         # What was not understood changes nothing.
         return Turn("ask", (), nested(scene.before), _kept(scene, before, scene.before, shelved))
     if now == "apart" and held == "dinner":
         shelved, old = {**shelved, **old}, {}
     elif now == "dinner" and held == "apart":
-        old, shelved = (shelved, {}) if resumes else ({}, shelved)
+        old, shelved = (shelved, {}) if resumes or scene.has("<back_to>") else ({}, shelved)
     elif now == "apart" and (not amends or _is_whole(said)):
         old = {}
     if now == "dinner":
@@ -158,6 +168,20 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     merged = _merged(old, said, intents, scene)
     moved = amends or (bool(before.intents) and scene.has("<strong_amend>") and bool(said) and held == now)
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
+
+
+# What bears on the hours of a dinner and not on how large its roast is.
+_OF_THE_HOURS = ("oven", "serve_at", "start_at", "altitude_m")
+_OF_THE_ROASTING = ("roast.stuffed", "roast.state", "roast.bone_in", "roast.target_c", "roast.injected")
+
+
+def _goes_on_with(intents: tuple[Intent, ...], said: Mapping[str, Any], scene: Scene) -> tuple[Intent, ...]:
+    """The intents of the talk; `and it's stuffed`, told after a look at the size, is told of the dinner."""
+    planned = {"roast.mass_kg", "serve_at"} <= scene.before.keys()
+    if intents != ("size",) or not planned or not said:
+        return intents
+    of_the_hours = all(path.startswith(_OF_THE_HOURS) or path in _OF_THE_ROASTING for path in said)
+    return ("plan",) if of_the_hours else intents
 
 
 def _is_whole(said: Mapping[str, Any]) -> bool:
@@ -222,13 +246,14 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
         # `how about a goose` after a bird that was taken for a turkey is another roast.
         was = "turkey"
     if kind is not None and was is not None and kind != was and not is_slip(scene):
-        old = {path: value for path, value in old.items() if not path.startswith("roast.")}
+        old = _another_roast(scene, old, was, kind)
     if "reading.temperature_c" in said:
         old = {p: v for p, v in old.items() if p not in ("readings", "reading.at", "reading.temperature_c")}
     elif not _PASSING_INTENTS.intersection(asked):
-        passed = _PASSING if not _ROASTING_INTENTS.intersection(asked) else _STOOD
+        of_a_place = old.get("reading.temperature_c", _COLDEST_MEAT_C) < _COLDEST_MEAT_C
+        passed = _PASSING if of_a_place or not _ROASTING_INTENTS.intersection(asked) else _STOOD
         old = {path: value for path, value in old.items() if path.split(".")[0] not in passed}
-    if "amount.value" in said and "scale" in asked:
+    if "amount.value" in said and "scale" in asked and scene.has("<only_have>"):
         # What there is not enough of sets the factor.
         undoes = {**_UNDOES, "amount.value": ("scale.to", "scale.factor")}
     else:
@@ -237,6 +262,16 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
         if path in said:
             old = {name: value for name, value in old.items() if name not in undone or name in said}
     return {**old, **said}
+
+
+def _another_roast(scene: Scene, old: dict[str, Any], was: str, kind: str) -> dict[str, Any]:
+    """What holds when the talk turns to another roast: what was said of that one before, if it was spoken of."""
+    left = {path: value for path, value in old.items() if path.startswith(("roast.", "oven."))}
+    roasts = scene.hints.get("roasts", {})
+    scene.hints["roasts"] = {**roasts, was: left}
+    if kind in roasts and "roast.mass_kg" not in scene.values:
+        return {**{path: value for path, value in old.items() if path not in left}, **roasts[kind]}
+    return {path: value for path, value in old.items() if not path.startswith("roast.")}
 
 
 def _kept(
@@ -256,6 +291,7 @@ def _kept(
         "children": children,
         "non_eaters": non_eaters,
         "earlier": _earlier(scene, merged),
+        "roasts": scene.hints.get("roasts", {}),
     }
 
 

@@ -124,6 +124,8 @@ def _units(scene: Scene) -> Units | None:
             return named
         for value in item.tags.values():
     scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
+    scene.hints["roasts"] = conversation.roasts if conversation is not None else {}
+    scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
             unit = value.unit if isinstance(value, Measure | Temperature) else ""
             if unit in US_UNITS:
                 return "us"

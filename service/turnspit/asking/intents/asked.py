@@ -279,7 +279,7 @@ _WHEN = ("when", "what time", "cuando", "a que hora")
 def _plan(piece: Piece) -> bool:
     if _when_done(piece):
         return False
-    if piece.has("<plan>") or _carves_to_plan(piece) or _asks_the_hours(piece):
+    if piece.has("<plan>", "<in_time>") or _carves_to_plan(piece) or _asks_the_hours(piece):
         return True
     return piece.has("<when>") and (piece.has("<start>", "<meal>") or piece.serves)
 

@@ -97,6 +97,9 @@ def _likely(scene: Scene, said: Number) -> str:
         return "elapsed_h"
     if "roast.count" in before and not said.digits and said.value <= 2 * before["roast.count"] + 1:
         return "roast.count"
+    if "covers" in before and scene.has("<people>"):
+        # "kids are coming, so 11".
+        return "covers"
     mass = before.get("roast.mass_kg")
     if mass is not None:
         held = mass / KG["lb" if scene.usual != "metric" else "kg"]

@@ -72,6 +72,7 @@ def read(scene: Scene) -> None:
     if not _corrects(scene) or len(scene.items) > _LONGEST:
         return
     _children(scene)
+    _in_degrees(scene)
     _number(scene)
     _clock(scene)
     _temperature(scene)
@@ -89,6 +90,23 @@ def _children(scene: Scene) -> None:
         if children and said.count and said.count == said.kids:
             scene.put("covers", scene.before["covers"] - children + said.kids, "correction: the children", place)
             scene.hints["apart"] = (said.kids, non_eaters)
+
+
+def _in_degrees(scene: Scene) -> None:
+    """`it's in fahrenheit, 140`: the heat that is held and is nearest to it, in those degrees."""
+    numbers = list(scene.find("<number>", unused=True))
+    units = [place for place, item in enumerate(scene.items) if _unit_of(item) in _DEGREES]
+    if len(numbers) != 1 or len(units) != 1 or scene.has("<temperature>"):
+        return
+    place, said = numbers[0][0], numbers[0][1].tags["<number>"].value
+    unit = _unit_of(scene.items[units[0]])
+    every = [one for one in held(scene) if one.unit in _DEGREES]
+    of_heat = [one for one in every if one.unit == unit] or every
+    one = min(of_heat, key=lambda one: far(said, one.number), default=None)
+    if one is not None and far(said, one.number) <= _OTHER_DEGREES:
+        scene.put(one.path, Held(one.path, said, unit).si(said), "correction: in degrees", place, units[0])
+        if "units" in scene.before:
+            scene.put("units", "us" if unit == "degF" else "metric", "correction: in degrees", units[0])
 
 
 def _number(scene: Scene) -> None:

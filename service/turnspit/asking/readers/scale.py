@@ -15,6 +15,8 @@ def read(scene: Scene) -> bool:
     short = _short(scene)
     if not short and not _about_a_recipe(scene):
         return False
+    if _of_the_recipe(scene):
+        return True
     for place, _ in scene.find("<halved>"):
         scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
@@ -43,9 +45,35 @@ def read(scene: Scene) -> bool:
         scene.put("scale.to", last[1], "scale: to", last[0])
     elif len(counts) == 1 and (short or "scale.factor" not in scene.values):
         place, count = counts[0]
-        goal = _is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before
+        former = scene.talk and not scene.has("<need>") and _tells_of_the_recipe(scene, place)
+        goal = not former and (_is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before)
         scene.put("scale.to" if goal else "scale.from", count, "scale: one", place)
     return short or any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+def _tells_of_the_recipe(scene: Scene, place: int) -> bool:
+    """`no sorry, the recipe's for 6`, `actually it serves 5`: what it was, and not what it is to be."""
+    return _is_former(scene, place) or scene.before_is(place, "<recipe>") is not None
+
+
+def _of_the_recipe(scene: Scene) -> bool:
+    """`it takes 3 lb potatoes, how many is that`: of one thing in the recipe that is being scaled."""
+    scaled = "scale.factor" in scene.before or {"scale.from", "scale.to"} <= scene.before.keys()
+    if not scaled or scene.has("<only_have>", "<roast>", "<generic>", "<brine>", "<meal>", "<convert>", "<covers>"):
+        return False
+    measures = [
+        (place, tag) for place, item in enumerate(scene.items) if (tag := _measure(item)) not in ("", "<number>")
+    ]
+    if len(measures) != 1 or not scene.has("<takes>", "<need>", "<says>", "<how_much>", "<ingredient>", "<subject>"):
+        return False
+    place, tag = measures[0]
+    value = scene.items[place].tags[tag]
+    scene.put("amount.value", plain(value.value), "scale: of the recipe", place)
+    scene.put("amount.unit", value.unit, "scale: of the recipe", place)
+    name, places = item_of(scene, place, None)
+    if name:
+        scene.put("amount.item", name, "scale: of the recipe", *places)
+    return True
 
 
 _MEASURES = ("<mass>", "<volume>", "<pieces>", "<number>")
