@@ -67,7 +67,8 @@ def rise(k: float, reader: Reader, style: str = "both") -> str:
 
 
 def volume(litres: float, reader: Reader, style: str = "both") -> str:
-    """9.46 -> "2.5 gal (9.5 L)"; small volumes in quarts, cups, spoons and millilitres."""
+    """9.46 -> "2.5 gal (9.5 L)"; small volumes in quarts, cups, spoons and millilitres. Who measures in litres reads
+    no quarts or cups beside them."""
     gallons = litres / GALLON_L
     steps = ((1.0, 1.0, "gal"), (0.25, 4.0, "qt"), (1 / 64, 16.0, "cup"), (0.0, 768.0, "tsp"))
     factor, unit = next((factor, unit) for least, factor, unit in steps if gallons >= least * 0.999)
@@ -79,7 +80,7 @@ def volume(litres: float, reader: Reader, style: str = "both") -> str:
         if litres >= 1
         else f"{_number(5 * round(millilitres / 5) if millilitres >= 50 else millilitres, 0, reader)} mL"
     )
-    return _led(us, metric, reader, style)
+    return metric if reader.units == "metric" and unit != "tsp" else _led(us, metric, reader, style)
 
 
 def length(mm: float, reader: Reader, style: str = "both") -> str:

@@ -6,6 +6,8 @@ from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.scene import Scene
 
+# "For 2 chicken, how long": in English not everybody says a plural.
+_MOST_OF_A_SINGULAR = 6
 _FEWER = ("just", "its just", "only", "solo")
 
 
@@ -31,8 +33,9 @@ def read(scene: Scene) -> None:
         one = (
             counted is not None and "<mass>" not in scene.items[counted] and not is_plural(scene.items[counted].words)
         )
-        if covers.count > 1 and one and scene.has("<how_big>"):
-            # "12 oz a head for 30 turkey": thirty people.
+        many = covers.count > _MOST_OF_A_SINGULAR or scene.language == "es"
+        if covers.count > 1 and one and (many or scene.has("<how_big>")):
+            # "12 oz a head for 30 turkey", "cena para 12 pavo": so many people.
             counted = None
         if not covers.sure and counted is not None and "<how_big>" not in scene.items[counted]:
             # "brine for two 12 lb birds": for two birds, not for two people.
