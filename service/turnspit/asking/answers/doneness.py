@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, safety, under_way
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.plain_words import is_out
 from turnspit.asking.answers.roasting import (
     before_carving,
     clock_window,
@@ -97,7 +98,7 @@ def _said(enquiry: Enquiry) -> list[Mapping[str, Any]]:
 
 def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:
     case, placed = forecast.case, read.placed
-    if taken.enquiry.said("reading.oven_left_on") is False:
+    if is_out(taken.enquiry):
         return _resting(taken, forecast, row, read)
     others = [Message("asking-doneness-others")] if row.poultry else []
     after = [*others, *before_carving(row, forecast), *tender(row, forecast)]
@@ -266,7 +267,13 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     form = "bird" if row.poultry else "joint"
     c = target_of(taken, row) or row.default_target_c
     told = {
-        "when": Message(f"asking-doneness-when-{form}", c=c, safe_c=row.safe_c, roast=name_of(kind)),
+        "when": Message(
+            f"asking-doneness-when-{form}",
+            c=c,
+            safe_c=row.safe_c,
+            is_safe="yes" if c >= row.safe_c else "no",
+            roast=name_of(kind),
+        ),
         "probe": Message(f"asking-doneness-probe-{form}", c=c, safe_c=row.safe_c),
         "late": Message("asking-doneness-late", c=row.safe_c),
     }

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.topics import rows_of, topic_of
+from turnspit.asking.clean import clean
 
 NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
@@ -33,9 +36,20 @@ def _is_none(text: str, row: str) -> bool:
     return any(topic_of(text, table) for table in tables)
 
 
+_OUT = re.compile(
+    r"\b(?:pulled (?:it|them|the|at)|(?:took|taken|take|got) (?:it|them|the \w+) out (?:at|already|now)|is resting"
+    r"|its resting|already resting|l[oa]s? saqu[eé]|ya (?:esta )?fuera del horno)"
+)
+
+
+def is_out(enquiry: Enquiry) -> bool:
+    """Whether the roast has come out of its oven, as the line tells or the reading."""
+    return enquiry.said("reading.oven_left_on") is False or bool(_OUT.search(clean(enquiry.line)))
+
+
 def barely_warm_oven(enquiry: Enquiry) -> bool:
     """Whether something is roasted in an oven that no timetable reaches down to."""
     oven_c, roast = enquiry.said("oven.temperature_c"), enquiry.said("roast.kind") or enquiry.said("roast.mass_kg")
-    if topic_of(enquiry.line, "holds_hot"):
+    if topic_of(enquiry.line, "holds_hot") or is_out(enquiry):
         return False
     return oven_c is not None and roast is not None and LEAST_OVEN_C <= oven_c < COOLEST_ROASTING_C

@@ -59,7 +59,12 @@ def _kind(enquiry: Enquiry) -> str | None:
 
 def brined(enquiry: Enquiry) -> bool:
     """Whether the roast has been in its brine already."""
-    return bool(topic_of(enquiry.text, "brine_done"))
+    spoken_of = enquiry.said("brine") or any(word in enquiry.text.casefold() for word in _OF_SALT)
+    return bool(spoken_of and topic_of(enquiry.text, "brine_done"))
+
+
+# "Is medium rare still ok" speaks of no brine.
+_OF_SALT = ("brin", "salm", "salad")
 
 
 def _brine_wanted(enquiry: Enquiry) -> bool | None:
