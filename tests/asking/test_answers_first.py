@@ -58,7 +58,7 @@ def test_a_stop_is_the_headline(text, rule, part):
         ("¿cuánto tiempo puede estar fuera el pavo cocido?", "2 h en total"),
         ("can I refreeze a thawed turkey", "Yes, if it thawed in the refrigerator"),
         ("¿puedo volver a congelar el pavo?", "Sí, si se descongeló en el refrigerador"),
-        ("can I brine a butterball", "Read the label first"),
+        ("can I brine a butterball", "No brine and no added salt"),
         ("¿puedo poner en salmuera un pavo?", "Lea primero la etiqueta"),
         ("is 8 hours long enough to brine", "Yes, 8 h is enough"),
         ("is a day too long to brine a turkey", "No, 24 h is not too long"),

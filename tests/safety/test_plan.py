@@ -1,5 +1,5 @@
 import tomllib
-from dataclasses import fields
+from dataclasses import fields, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -97,3 +97,11 @@ def test_longer_in_the_danger_zone_never_improves_a_plan(facts, kitchen, name, m
 def test_a_fahrenheit_value_is_refused_with_the_way_out():
     with pytest.raises(OutOfRange, match="Fahrenheit"):
         PlanFacts(target_c=165.0)
+
+
+def test_a_rare_wish_is_warned_about_and_refused_for_people_at_risk_or_in_a_licensed_kitchen():
+    rare = PlanFacts(kind="beef_rib", target_c=52.0)
+    assert check_plan(rare).allowed
+    assert any(found.severity == "warn" for found in check_plan(rare).findings)
+    assert not check_plan(replace(rare, at_risk=True)).allowed
+    assert not check_plan(rare, "licensed").allowed

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from importlib import import_module
 
-from turnspit.asking.answers import technique
+from turnspit.asking.answers import holding, technique
 from turnspit.asking.answers.answer import Answer, Enquiry, gravest_first, together
 from turnspit.asking.answers.plain_danger import plain_danger
 from turnspit.asking.answers.refused import refusal
@@ -21,6 +21,11 @@ __all__ = ["Answer", "Enquiry", "answer_to", "answers_to", "gravest_first", "tak
 
 GIVES_WAY: tuple[Intent, ...] = ("plan", "roast_time", "thaw", "doneness", "carve", "leftovers", "unknown")
 """What a plain danger is answered instead of; behind it stay a plan with its hour, and when a cool roast is done."""
+
+
+_WAITING: frozenset[Intent] = frozenset(("plan", "doneness", "safety"))
+_WAITS = ("", "warm_holding", "reading")
+"""Dangers beside which it is answered how a roast is kept that is done hours before dinner."""
 
 
 def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:

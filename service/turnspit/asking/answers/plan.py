@@ -58,6 +58,9 @@ def answer(enquiry: Enquiry) -> Answer:
         timetable = plan_dinner(replace(wish, brine=replace(wish.brine, done=True)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     headline, *lines = _told(enquiry, timetable)
+    if topic_of(enquiry.line, "asks_too_late") and not topic_of(enquiry.line, "steps_before"):
+        key = "asking-too-late" if timetable.headline.key in PUT_FIRST else "asking-in-time"
+        headline = Message(key, plan=headline)
     return Answer(
         headline=headline,
         lines=tuple(lines),

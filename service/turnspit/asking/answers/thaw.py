@@ -142,7 +142,8 @@ def _by_day(enquiry: Enquiry, cold: ThawForecast) -> tuple[Message, ...]:
         return ()
     low_at, high_at = (enquiry.now + timedelta(minutes=span) for span in _window(cold).values())
     key = "yes" if high_at <= noon else "maybe" if low_at <= noon else "no"
-    return (Message(f"asking-thaw-by-day-{key}", by=noon, low_at=low_at, high_at=high_at),)
+    asked = "-late" if topic_of(enquiry.line, "asks_too_late") else ""
+    return (Message(f"asking-thaw-by-day-{key}{asked}", by=noon, low_at=low_at, high_at=high_at),)
 
 
 def _from_frozen(taken: Taken, kind: str, mass_kg: float) -> Message:

@@ -187,6 +187,7 @@ def _saco_del_congelador(*_: object) -> str:
 @grammar.rule(
     "<meal> not|isnt|back|pushed|moved|delayed|slipped|now until|till|til|to",
     "<meal> pushed|moved|put back to|until|till|til",
+    "<meal>|<serve>|dinners is|its|was? put|pushed|moved|knocked? <returns>",
     "not <serve> until|till|til|before",
     "<serve> not|back until|till|til|to",
     gives="<put_off>",
@@ -287,3 +288,18 @@ def _no_leftovers(*_: object) -> bool:
 )
 def _sandwiches_on_friday(*_: object) -> str:
     return "extra_wished"
+
+
+@grammar.rule(
+    "bone|bones still|left|kept|is in",
+    "with bone|bones still|left|kept? in",
+    "hueso|huesos dentro|puesto",
+    gives="<bone_in>",
+)
+def _bone_still_in(*_: object) -> bool:
+    return True
+
+
+@grammar.rule("bone|bones taken|cut|pulled|removed|come out", gives="<bone_in>")
+def _bone_taken_out(*_: object) -> bool:
+    return False

@@ -181,6 +181,8 @@ asking-early-headline = Done early: take it out, tent it loosely with foil for a
 asking-early-hold = To hold: oven at its lowest that keeps the meat at { TEMPERATURE(60) }, covered, a cup of stock in the pan; whole holds juicier than sliced.
 asking-early-carved = For a long wait, carve it, fan the slices in a shallow pan with hot stock, cover tightly, hold at { TEMPERATURE(60) }.
 asking-early-clock = Not held hot, the two-hour clock runs from the moment it leaves the oven.
+asking-hold-until = Hold it hot until { CLOCK($serve_at) }: tented about 30 min, then covered in the lowest oven that keeps it at { TEMPERATURE(60) } or above. Not held hot, it is eaten or chilled by { CLOCK($by) }.
+asking-hold-until-asked = Yes, if it is held hot: tented about 30 min, then covered in the lowest oven that keeps it at { TEMPERATURE(60) } or above until { CLOCK($serve_at) }. Not held hot, it is eaten or chilled by { CLOCK($by) }.
 asking-why-early = A tented whole bird stays hot for about half an hour (common practice, no source); after that only heat keeps it above { TEMPERATURE(60) }.
 
 # roast_time
@@ -216,6 +218,7 @@ asking-why-thaw-rule = The federal rule for it: { SPANS($low_min, $high_min) } (
 asking-why-thaw-safer = Where model and rule differ the longer is planned with.
 
 # brine
+asking-brine-dry-or-wet = Dry is simpler and crisps the skin: no vessel, but a day or two in the cold. In water it is quicker and keeps more juice, some of it the water (common practice, no source).
 asking-brine-per-gallon = That is { PERCENT($percent) } salt by weight: ¾ cup table salt a gallon, { $grams } g a litre; weigh it if you can.
 asking-brine-strength = That is { PERCENT($percent) } salt by weight, { $grams } g a litre; weigh it if you can.
 asking-why-brine-cover = { VOLUME($cover_l) } covers the bird in a vessel of its shape; the bird itself takes the place of { VOLUME($displaced_l) }.
@@ -242,7 +245,10 @@ asking-why-shallow = A whole bird cools for many hours in the middle; slices in 
 
 # doneness
 asking-doneness-when-bird = It is out when the coldest place reads { TEMPERATURE($c) }: deepest breast, inner thigh and wing joint, off the bone.
-asking-doneness-when-joint = The { $roast } is out when its centre reads { TEMPERATURE($c) }, off the bone; safe from { TEMPERATURE($safe_c) }.
+asking-doneness-when-joint = The { $roast } is out when its centre reads { TEMPERATURE($c) }, off the bone{ $is_safe ->
+    [yes] {""}
+   *[no] ; safe from { TEMPERATURE($safe_c) }
+ }.
 asking-doneness-probe-bird = Three places: the deepest breast, the inner thigh and the wing joint, tip off the bone; the coldest counts, and { TEMPERATURE($c) } there is done.
 asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone and fat, from the side; the coldest spot counts, and { TEMPERATURE($safe_c) } there is safe.
 asking-doneness-stuffed = Stuffed: the middle of the stuffing has to read { TEMPERATURE(73.9) } too, before it leaves the oven.
@@ -450,6 +456,11 @@ asking-refused-hours = Those times do not fit together: it cannot be read before
 asking-ask-when-in = When did it go in?
 
 # Thawed in time?
+asking-thaw-by-day-yes-late = No, not too late: in the refrigerator now, it is thawed by { WHEN($high_at) }, in time for { WHEN($by) }.
+asking-thaw-by-day-maybe-late = Perhaps too late: in the refrigerator now, it is thawed between { WHEN($low_at) } and { WHEN($high_at) }; do not count on { WHEN($by) }.
+asking-thaw-by-day-no-late = Yes, too late for the refrigerator: it is thawed { WHEN($low_at) } at the earliest, after { WHEN($by) }.
+asking-too-late = Yes, too late. { $plan }
+asking-in-time = No, there is time. { $plan }
 asking-thaw-by-day-yes = Yes: in the refrigerator now, it is thawed by { WHEN($high_at) }, in time for { WHEN($by) }.
 asking-thaw-by-day-maybe = Maybe: in the refrigerator now, it is thawed between { WHEN($low_at) } and { WHEN($high_at) }; do not count on { WHEN($by) }.
 asking-thaw-by-day-no = No: in the refrigerator now, it is thawed { WHEN($low_at) } at the earliest, too late for { WHEN($by) }.
@@ -533,5 +544,5 @@ asking-safety-partial_cooking-risky = Yes, it is: cook it through in one go. Wha
 asking-safety-thawed_on_counter-risky = Yes, it is: thaw it in the refrigerator, or in cold water changed every 30 min. What has been out for over 2 h is thrown away.
 asking-safety-slow-oven-risky = Yes, it is: { OVEN($c) } is too slow an oven. Set it to { OVEN(162.78) } or more.
 asking-safety-washed-risky = Yes, it is: washing raw poultry or meat spreads its germs. Pat it dry with paper, then clean and sanitize what it touched.
-asking-refused-count = { $count } are more than one oven takes: I work with up to { $most } in each.
+asking-refused-count = { $count } roasts are more than one oven takes: I work with up to { $most } in each.
 asking-ask-ovens = How many ovens are there, or how many go in at a time?

@@ -31,8 +31,8 @@ asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensale
 asking-one-dinner = Esto es solo para el primer asado; pregunte por el otro aparte: «{ $other }».
 asking-taken-hour = No se dijo la hora: se supone en la mesa a las { CLOCK($at) }.
 asking-taken-noon = No se dijo la hora: se supone para { WHEN($at) }.
-asking-taken-thawed = Lo supongo descongelado del todo y recién sacado del refrigerador.
-asking-taken-unstuffed = Lo supongo sin relleno.
+asking-taken-thawed = Supongo la pieza descongelada del todo y recién sacada del refrigerador.
+asking-taken-unstuffed = Supongo que va sin relleno.
 asking-taken-oven = Supongo el horno a { OVEN($c) }.
 asking-taken-oven-still = Supongo el horno a { OVEN($c) }, sin ventilador.
 asking-taken-still = Supongo un horno sin ventilador.
@@ -181,6 +181,8 @@ asking-early-headline = Listo antes de tiempo: sáquelo, cúbralo flojo con pape
 asking-early-hold = Para mantenerlo: el horno al mínimo que conserve la carne a { TEMPERATURE(60) }, tapado, con una taza de caldo en la bandeja; entero queda más jugoso que en lonchas.
 asking-early-carved = Para una espera larga, trínchelo, ponga las lonchas en una bandeja baja con caldo caliente, bien tapadas, a { TEMPERATURE(60) }.
 asking-early-clock = Si no se mantiene caliente, las dos horas cuentan desde que sale del horno.
+asking-hold-until = Manténgalo caliente hasta las { CLOCK($serve_at) }: unos 30 min bajo papel de aluminio, luego tapado en el horno más bajo que lo conserve a { TEMPERATURE(60) } o más. Sin calor, se come o se enfría antes de las { CLOCK($by) }.
+asking-hold-until-asked = Sí, si se mantiene caliente: unos 30 min bajo papel de aluminio, luego tapado en el horno más bajo que lo conserve a { TEMPERATURE(60) } o más hasta las { CLOCK($serve_at) }. Sin calor, se come o se enfría antes de las { CLOCK($by) }.
 asking-why-early = Un ave entera cubierta sigue caliente una media hora (práctica común, sin fuente); después solo el calor la mantiene por encima de { TEMPERATURE(60) }.
 
 # roast_time
@@ -216,6 +218,7 @@ asking-why-thaw-rule = La regla federal: { SPANS($low_min, $high_min) } (Let's T
 asking-why-thaw-safer = Donde el modelo y la regla difieren se planea con lo más largo.
 
 # brine
+asking-brine-dry-or-wet = En seco es más sencillo y la piel queda más crujiente: sin recipiente, pero uno o dos días de frío. En agua va más rápido y conserva más jugo, parte de él agua (práctica común, sin fuente).
 asking-brine-per-gallon = Es { PERCENT($percent) } de sal en peso: ¾ de taza de sal de mesa por galón, { $grams } g por litro; mejor pesarla.
 asking-brine-strength = Es { PERCENT($percent) } de sal en peso, { $grams } g por litro; mejor pesarla.
 asking-why-brine-cover = { VOLUME($cover_l) } cubren el ave en un recipiente de su forma; ella misma ocupa el lugar de { VOLUME($displaced_l) }.
@@ -242,7 +245,10 @@ asking-why-shallow = Un ave entera tarda muchas horas en enfriarse por dentro; u
 
 # doneness
 asking-doneness-when-bird = Sale cuando lo más frío marca { TEMPERATURE($c) }: lo hondo de la pechuga, el interior del muslo y la articulación del ala, lejos del hueso.
-asking-doneness-when-joint = Sale ({ $roast }) cuando el centro marca { TEMPERATURE($c) }, lejos del hueso; seguro desde { TEMPERATURE($safe_c) }.
+asking-doneness-when-joint = Saque { $roast_the } cuando el centro marque { TEMPERATURE($c) }, lejos del hueso{ $is_safe ->
+    [yes] {""}
+   *[no] ; seguro desde { TEMPERATURE($safe_c) }
+ }.
 asking-doneness-probe-bird = Tres puntos: lo más hondo de la pechuga, el interior del muslo y la articulación del ala, con la punta lejos del hueso; cuenta el más frío, y con { TEMPERATURE($c) } ahí está listo.
 asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de hueso y grasa, desde el costado; cuenta el punto más frío, y con { TEMPERATURE($safe_c) } ahí es seguro.
 asking-doneness-stuffed = Con relleno: también el centro del relleno tiene que marcar { TEMPERATURE(73.9) } antes de salir del horno.
@@ -440,7 +446,7 @@ asking-brine-over-two-days-bird = Demasiado: dos días como mucho, en el refrige
 asking-brine-over-two-days-joint = Demasiado: dos días en salmuera como mucho, en el refrigerador.
 asking-brine-done = { SPAN($hours_min) } está bien (de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h): sáquelo, déjelo escurrir y séquelo; sin más sal, o muy poca.
 asking-brine-after = Seque la piel sin tapar en el estante más bajo del refrigerador; tire la salmuera, lave y desinfecte lo que tocó.
-asking-taken-brined = Lo supongo ya salado en salmuera: sin más sal, o muy poca.
+asking-taken-brined = Supongo la pieza ya salada en salmuera: sin más sal, o muy poca.
 
 # Una lectura vieja, un asado que aún no entró
 asking-doneness-overdue = { TEMPERATURE($c) } ({ $place }) a las { CLOCK($at) }: tenía que estar antes de las { CLOCK($high_at) }. Mida otra vez ahora; sale a { TEMPERATURE($pull_c) }.
@@ -450,6 +456,11 @@ asking-refused-hours = Esas horas no casan: no se puede medir antes de meterlo.
 asking-ask-when-in = ¿A qué hora entró al horno?
 
 # ¿Descongelado a tiempo?
+asking-thaw-by-day-yes-late = No, no es tarde: en el refrigerador desde ahora está descongelado para { WHEN($high_at) }, a tiempo para { WHEN($by) }.
+asking-thaw-by-day-maybe-late = Quizá sea tarde: en el refrigerador desde ahora está descongelado entre { WHEN($low_at) } y { WHEN($high_at) }; no cuente con { WHEN($by) }.
+asking-thaw-by-day-no-late = Sí, ya es tarde para el refrigerador: está descongelado como pronto { WHEN($low_at) }, después de { WHEN($by) }.
+asking-too-late = Sí, ya es tarde. { $plan }
+asking-in-time = No, da tiempo. { $plan }
 asking-thaw-by-day-yes = Sí: en el refrigerador desde ahora está descongelado para { WHEN($high_at) }, a tiempo para { WHEN($by) }.
 asking-thaw-by-day-maybe = Quizá: en el refrigerador desde ahora está descongelado entre { WHEN($low_at) } y { WHEN($high_at) }; no cuente con { WHEN($by) }.
 asking-thaw-by-day-no = No: en el refrigerador desde ahora está descongelado como pronto { WHEN($low_at) }, tarde para { WHEN($by) }.
@@ -533,5 +544,5 @@ asking-safety-partial_cooking-risky = Sí, lo es: cocínelo entero de una vez. L
 asking-safety-thawed_on_counter-risky = Sí, lo es: descongélelo en el refrigerador, o en agua fría cambiada cada 30 min. Lo que estuvo fuera más de 2 h se tira.
 asking-safety-slow-oven-risky = Sí, lo es: { OVEN($c) } es un horno demasiado lento. Póngalo a { OVEN(162.78) } o más.
 asking-safety-washed-risky = Sí, lo es: lavar aves o carne crudas reparte sus gérmenes. Séquelas con papel y limpie y desinfecte lo que tocaron.
-asking-refused-count = { $count } son más de los que caben en un horno: calculo hasta { $most } en cada uno.
+asking-refused-count = { $count } piezas son más de las que caben en un horno: calculo hasta { $most } por horno.
 asking-ask-ovens = ¿Cuántos hornos hay, o cuántos se meten a la vez?
