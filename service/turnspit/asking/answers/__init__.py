@@ -54,9 +54,6 @@ def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
         # "Is medium rare still ok?" is answered first, then planned.
         order: tuple[Intent, ...] = ("safety", "plan") if "safety" in intents else ("plan", "safety")
         return [answer_to(intent, enquiry) for intent in order]
-    out_at = holding.waits_from(enquiry) if danger in _WAITS and not _WAITING.isdisjoint(intents) else None
-    if out_at is not None:
-        return [holding.until_dinner(enquiry, out_at)]
     if "safety" in intents or not danger:
         return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
     return [answer_to(intent, enquiry) for intent in ("safety", *_beside(intents, enquiry, danger))]
