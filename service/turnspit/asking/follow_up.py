@@ -96,7 +96,7 @@ def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
 
 
 def _orders_a_brine(scene: Scene) -> bool:
-    """`brine for 12 hours in 2 gal, then what time in the oven to eat at 6`: the brine of a dinner, and no question."""
+    """`brine for 12 hours, then what time in the oven to eat at 6`: the brine of a dinner, and no question."""
     first = next((item for item in scene.items if "<soft>" not in item), None)
     opens = first is not None and ("<brine>" in first or "<brined>" in first)
     return opens and scene.values.keys() >= {"brine.hours", "serve_at"}

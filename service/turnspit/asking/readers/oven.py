@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from turnspit.asking.scene import Scene
+from turnspit.quantities import celsius
 
 _MOST_OVENS = 8
 
 
 def read(scene: Scene) -> None:
-    """Put `oven.convection` and `oven.count`."""
+    """Put `oven.convection` and `oven.count`, and the setting that was spoken of as `that`."""
+    _at_what_was_converted(scene)
     for place, item in scene.find("<convection>"):
         scene.put("oven.convection", item.tags["<convection>"], "oven: fan", place, keep=True)
     for place, item in scene.find("<double_oven>"):
@@ -20,6 +22,19 @@ def read(scene: Scene) -> None:
         said = item.tags["<number>"].value
         if said == int(said) and 1 <= said <= _MOST_OVENS and counts_ovens(scene, place):
             scene.put("oven.count", int(said), "oven: how many", place)
+
+
+def _at_what_was_converted(scene: Scene) -> None:
+    """`350F in C, and how long at that`: the degrees that are converted, in this line or the one before."""
+    for place, _ in scene.find("<at_that>"):
+        said = scene.values if "amount.value" in scene.values else scene.before
+        unit = str(said.get("amount.unit", ""))
+        if unit in ("degC", "degF", "gas_mark") and scene.after_is(place, *_NO_HEAT) is None:
+            set_c = celsius(float(said["amount.value"]), unit)
+            scene.put("oven.temperature_c", round(set_c, 2), "oven: at what was converted", place)
+
+
+_NO_HEAT = ("'time", "'point", "'hour", "'moment", "'rate", "'pace")
 
 
 def counts_ovens(scene: Scene, place: int) -> bool:

@@ -246,6 +246,9 @@ _OF_ROASTS = ("plan", "roast_time", "thaw", "size", "brine", "carve")
 
 def _count(scene: Scene) -> None:
     for place, item in scene.find("<count>"):
+        if _one_of_a_kind(scene, place, item):
+            scene.used.add(place)
+            continue
         of_a_roast = scene.has("<roast>", "<generic>", "<mass>") or _talks_of_a_roast(scene)
         if of_a_roast and not ("<mass>" not in item and scene.before_is(place, "<for>") is not None):
             scene.put("roast.count", item.tags["<count>"], "roast: how many", place, keep=True)
@@ -274,6 +277,13 @@ def _count(scene: Scene) -> None:
         if noun is None or (said.value > 1 and said.digits and not plural):
             continue
         scene.put("roast.count", int(said.value), "roast: how many", place)
+
+
+def _one_of_a_kind(scene: Scene, place: int, item: Item) -> bool:
+    """`it's one of those injected turkeys` tells which, and not how many."""
+    near = scene.nearest(place, "<roast>", "<generic>", reach=_PORTION_REACH)
+    named = near is not None and near[1] > place and is_plural(scene.items[near[1]].words)
+    return item.tags["<count>"] == 1 and " of " in item.words and named
 
 
 def _names_a_rib(scene: Scene, but: int) -> bool:

@@ -10,14 +10,15 @@ from turnspit.asking.readers.temperature import Said, plausible_core
 from turnspit.asking.scene import Scene
 from turnspit.heat import roast
 
-Target = Literal["target", "oven"]
+Target = Literal["target", "oven", "nothing"]
 # No oven roasts at less.
 _NO_OVEN_C = 80.0
 _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
 
 
 def wished_end(scene: Scene, said: Said) -> Target | None:
-    """ "target" where the temperature is the end that is wished, "oven" where it is told like one but is too hot."""
+    """ "target" where the temperature is the end that is wished, "oven" where it is told like one but is too hot,
+    "nothing" where it goes on rising to that end."""
     found = next((found for clue in _CLUES if (found := clue(scene, said)) is not None), None)
     if found == "target":
         _told_of_a_core(scene, said)
@@ -57,19 +58,26 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
     return "target" if said.core_like and to is not None else None
 
 
-def _pulled_by_order(scene: Scene, said: Said) -> Target | None:
-    """`thirty eat at 20:30; two pork shoulders, 4.5 kg, pulled at 92`: an order for so many, nothing roasts yet."""
+def _pulled_by_plan(scene: Scene, said: Said) -> Target | None:
+    """`two pork shoulders for thirty, pulled at 92`, `I like my rib pulled at 52`: nothing roasts yet that was read.
+
+    Where it then comes `up to 57`, that is the end.
+    """
     probe = scene.before_is(said.place, "<probe>")
     if probe is None or scene.items[probe].words not in _PULLED or not (said.core_like and is_red(scene)):
         return None
     ordered = scene.has("<mass>") and scene.has("<covers>") and scene.has("<clock>", "<meal>")
-    if not ordered or scene.has(*_PROBED, *_NOW, "<place>"):
+    liked = any(tag in item for item in scene.items[:probe] for tag in _LIKED)
+    if not (ordered or liked) or scene.has(*_PROBED, *_NOW) or (scene.has("<place>") and not liked):
         return None
     del scene.items[probe].tags["<probe>"]
     scene.tags = {tag for item in scene.items for tag in item.tags}
-    return "target"
+    later = [place for tag in ("<number>", "<temperature>") for place, _ in scene.find(tag) if place > said.place]
+    rises = any(scene.items[place - 1].words.endswith("to") for place in later)
+    return "nothing" if rises else "target"
 
 
+_LIKED = ("'like", "'likes", "'want", "'wants", "'prefer", "'always", "'usually", "'normally", "<wish>", "<need>")
 _PULLED = ("pulled at", "pulled it at")
 
 
@@ -156,7 +164,7 @@ def is_red(scene: Scene) -> bool:
 
 _CLUES: tuple[Callable[[Scene, Said], Target | None], ...] = (
     _cook_to,
-    _pulled_by_order,
+    _pulled_by_plan,
     _cooked_at_its_end,
     _wanted_end,
     _core_of_an_order,

@@ -1,0 +1,82 @@
+"""How long something stood, told by two hours: `on the counter from 10 to 2`, `in the car from 1 until now`."""
+
+from __future__ import annotations
+
+from turnspit.asking.readers.clock import Clock, digits_clock
+from turnspit.asking.scene import Scene
+
+_FROM = frozenset(("from", "since", "between", "desde", "entre"))
+_TO = ("'to", "'until", "'till", "'til", "'and", "'-", "'hasta", "'a", "'y")
+_OUT = frozenset(("out", "outside", "fuera", "afuera"))
+_NOW = frozenset(("now", "right now", "just now", "ahora"))
+_AN_HOUR = ("<clock>", "<number>")
+
+
+def read(scene: Scene) -> None:
+    """Mark as out of the cold what was `out since 1`, and put `elapsed_h` where both hours are said."""
+    for place, item in scene.find("<from_to>"):
+        span = item.tags["<from_to>"]
+        _out_before(scene, place)
+        _put(scene, (span.high - span.low) % 12, place)
+    for place, item in enumerate(scene.items):
+        if item.words not in _FROM:
+            continue
+        first = scene.after_is(place, *_AN_HOUR)
+        start = None if first is None else _clock(scene, first)
+        if first is None or start is None:
+            continue
+        _out_before(scene, place)
+        to = scene.after_is(first, *_TO)
+        until = None if to is None else _until(scene, to)
+        if to is None or until is None or scene.has("<meal>"):
+            continue
+        last, end = until
+        _table_before(scene, place)
+        spans = 24 if not start.is_open and not end.is_open else 12
+        _put(scene, (end.minutes() - start.minutes()) / 60 % spans, first, last)
+
+
+def _put(scene: Scene, hours: float, *places: int) -> None:
+    if scene.has("<out>") and hours:
+        scene.put("elapsed_h", round(hours, 4), "elapsed: from one hour to another", *places)
+
+
+def _clock(scene: Scene, place: int) -> Clock | None:
+    item = scene.items[place]
+    if "<clock>" in item:
+        found: Clock = item.tags["<clock>"]
+        return found
+    return digits_clock(item.tags["<number>"])
+
+
+def _until(scene: Scene, to: int) -> tuple[int, Clock] | None:
+    """Where a span ends, and its hour; `until about now` ends when the line is typed."""
+    place = scene.after_is(to, *_AN_HOUR)
+    if place is not None:
+        end = _clock(scene, place)
+        return None if end is None else (place, end)
+    soft = (at for far, at, item in scene.walk(to, 1) if not far and item.words in _NOW)
+    now = next(soft, None)
+    return None if now is None else (now, Clock(scene.now.hour, scene.now.minute, "", "24h"))
+
+
+def _out_before(scene: Scene, place: int) -> None:
+    """`chicken out since 1`: out of the cold, and not out of the oven."""
+    before = place - 1
+    if before >= 0 and scene.items[before].words in _OUT and not scene.has("<out>", "<oven>", "<temperature_read>"):
+        _mark(scene, before)
+
+
+def _table_before(scene: Scene, place: int) -> None:
+    """`on the table from 12:30 till 3`: it stood there, and is not served then."""
+    at = scene.before_is(place, "<on_table>")
+    if at is not None:
+        _mark(scene, at)
+        scene.items[at].tags.pop("<serve>", None)
+        if not any("<serve>" in item for item in scene.items):
+            scene.tags.discard("<serve>")
+
+
+def _mark(scene: Scene, place: int) -> None:
+    scene.items[place].tags["<out>"] = "out"
+    scene.tags.add("<out>")
