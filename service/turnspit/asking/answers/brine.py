@@ -26,6 +26,8 @@ LONGEST_H = 96.0
 """Hours beyond this are as far too long as these, and the brine room plans no cure."""
 MOST_H = 48.0
 """Raw meat stays in brine two days at most (FSIS; the rule `brine-cold`)."""
+OF_WHAT_IS_ADDED = ("brine-note-allergens",)
+"""Notes on butter, spices and stuffing, of which an answer on salt and water says nothing."""
 BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
 """Notes that answer "why?" rather than "what do I do?"."""
 
@@ -56,27 +58,30 @@ def answer(enquiry: Enquiry) -> Answer:
     timed = in_time(enquiry, plan)
     if timed and timed[0].key == "asking-brine-too-late":
         recipe = []
-    headline, *lines = once([*timed, *_label_first(enquiry, plan), *verdict, *recipe])
+    headline, *lines = once([*timed, *_label_first(enquiry, plan), *verdict, *_dry_or_wet(enquiry), *recipe])
     return Answer(
         headline=headline,
         lines=tuple(lines),
         reasons=_reasons(plan),
-        assumptions=(*taken.assumptions, *plan.assumptions),
+        # Nothing is worked out for a bird that gets no salt.
+        assumptions=(*taken.assumptions, *plan.assumptions) if plan.case.brinable else (),
         assumed={**taken.assumed, **({"roast.injected": False} if unsaid else {})},
         cautions=plan.cautions,
         question=Message("asking-ask-sold-as") if unsaid else None,
         choices=tuple(Message(f"asking-choice-{kind}") for kind in ("plain", "injected", "kosher")) if unsaid else (),
         asks="roast.injected" if unsaid else "",
         next=(
-            *(Message(f"asking-next-{name}") for name in _what_next(enquiry)),
+            *(Message(f"asking-next-{name}") for name in _what_next(enquiry, plan)),
             Message("asking-next-why"),
         ),
         data={"brine": _document(plan)},
     )
 
 
-def _what_next(enquiry: Enquiry) -> list[str]:
+def _what_next(enquiry: Enquiry, plan: BrinePlan) -> list[str]:
     """Two lines that tell what was not said yet."""
+    if not plan.case.brinable:
+        return ["how-long", "probe"]
     dry = topic_of(enquiry.text, "brine") == "dry"
     unsaid = {
         **({} if dry else {"bucket": "brine.vessel_l"}),
@@ -113,6 +118,10 @@ def _label_first(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     """Whether this bird may be brined at all hangs on its label."""
     asks = topic_of(enquiry.line, "brine_asked") == "may"
     return (Message("asking-brine-label-first"),) if asks and plan.case.brinable and plan.case.sold_as is None else ()
+
+
+def _dry_or_wet(enquiry: Enquiry) -> tuple[Message, ...]:
+    return (Message("asking-brine-dry-or-wet"),) if topic_of(enquiry.line, "dry_or_wet") else ()
 
 
 def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Message, ...]:
@@ -213,7 +222,7 @@ def _salt(plan: BrinePlan) -> dict[str, float]:
 
 
 def _notes(plan: BrinePlan) -> list[Message]:
-    return [note for note in plan.notes if note.key not in (*BACKGROUND, *VERDICTS)]
+    return [note for note in plan.notes if note.key not in (*BACKGROUND, *VERDICTS, *OF_WHAT_IS_ADDED)]
 
 
 def _steps(plan: BrinePlan) -> list[Message]:

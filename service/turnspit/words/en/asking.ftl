@@ -361,6 +361,8 @@ asking-next-refreeze = can I refreeze it?
 # size
 asking-size-headline = About { MASS($kg) } of { $roast } for { $covers }; { MASS($more_kg) } if you want leftovers.
 asking-size-headline-leftovers = About { MASS($more_kg) } of { $roast } for { $covers } with leftovers; { MASS($kg) } without.
+asking-size-headline-none = About { MASS($kg) } of { $roast } for { $covers }, with nothing to spare.
+asking-size-with-leftovers = With leftovers it takes about { MASS($kg) }.
 asking-size-several = That is more than one: { $count } × { MASS($each_kg) }.
 asking-size-feeds = { $roast } feeds about { $plain }, or { $more } with leftovers.
 asking-size-unknown = Count { MASS(0.4536) } of whole bird a head, half as much again for leftovers.

@@ -361,6 +361,8 @@ asking-next-refreeze = ¿puedo volver a congelarlo?
 # size
 asking-size-headline = Unos { MASS($kg) } de { $roast } para { $covers }; { MASS($more_kg) } si quiere sobras.
 asking-size-headline-leftovers = Unos { MASS($more_kg) } de { $roast } para { $covers } con sobras; { MASS($kg) } sin ellas.
+asking-size-headline-none = Unos { MASS($kg) } de { $roast } para { $covers }, sin que sobre.
+asking-size-with-leftovers = Con sobras hacen falta unos { MASS($kg) }.
 asking-size-several = Es más de una pieza: { $count } × { MASS($each_kg) }.
 asking-size-feeds = { $roast } alcanza para unos { $plain }, o { $more } con sobras.
 asking-size-unknown = Cuente { MASS(0.4536) } de ave entera por persona, la mitad más si quiere sobras.

@@ -66,7 +66,7 @@ brine-note-without-ice = Sin hielo: con agua del grifo en su lugar está a { TEM
 brine-vessel-line = { $vessel }: la cubren { VOLUME($covers_l) } de salmuera, { MASS($contents_kg) } en total, unos { LENGTH($height_mm) } de alto
 brine-note-heavy = { MASS($weight_kg) } es carga para dos personas: llene el recipiente donde vaya a quedar.
 brine-note-gravy = El jugo del asado saldrá salado: haga la salsa con caldo de cuello sin sal, añada jugo al gusto y sale al final.
-brine-note-no-added-salt = Ásela como viene, sin sal por fuera ni por dentro, y pruebe antes de salar nada que lleve sus jugos.
+brine-note-no-added-salt = Ase el ave como viene, sin sal por fuera ni por dentro, y pruebe antes de salar nada que lleve sus jugos.
 brine-note-allergens = Lo que llevan la salmuera, la mantequilla o el relleno (leche, trigo, frutos secos, soya) está en el ave: dígaselo a quien deba saberlo.
 
 brine-assumed-plain = Se supone { $roast } sin tratar, sin solución añadida y no kosher: mire la etiqueta.

@@ -15,8 +15,8 @@ planning-headline-refused = { $seen } { $action } Así que el plan más cercano 
 planning-headline-other = { $why } En su lugar: { $way }. { $plan }
 
 planning-assume-kind = El asado es { $roast_a }.
-planning-assume-thawed = Está descongelado y frío del refrigerador.
-planning-assume-unstuffed = No va relleno; el relleno se hornea aparte.
+planning-assume-thawed = La pieza está descongelada y fría del refrigerador.
+planning-assume-unstuffed = Va sin relleno; el relleno se hornea aparte.
 planning-assume-oven = El horno está a { OVEN($oven_c) }, { $fan ->
     [yes] con ventilador
    *[no] sin ventilador
@@ -25,7 +25,7 @@ planning-assume-plain = El ave se vendió natural: ni inyectada ni kosher. Lo di
 planning-assume-stricter = No se dijo qué cocina es, así que vale la más estricta de las reglas de casa y de local autorizado.
 planning-assume-mass-covers = { $count ->
     [one] Pesa { MASS($mass_kg) }
-   *[other] Son { $count }, de { MASS($mass_kg) } cada uno
+   *[other] Son { $count }, de { MASS($mass_kg) } la pieza
  }, suficiente para { $covers }.
 planning-assume-mass = Pesa { MASS($mass_kg) }.
 planning-no-time-for-brine = Ya no hay tiempo para la salmuera (al menos { $least_h } h en frío): se sala la piel.
@@ -37,24 +37,24 @@ planning-way-too-late-why = Tendría que estar en el horno { WHEN($at, style: "a
 planning-way-refrigerator = descongelar { $roast_the } de { MASS($mass_kg) } en el refrigerador
 planning-way-refrigerator-why = En el refrigerador tarda { SPAN($span_min) }, así que empezaría { WHEN($at, style: "at") }.
 planning-way-refrigerator-late-why = En el refrigerador tarda { SPAN($span_min) }: tendría que haber empezado { WHEN($at, style: "at") }.
-planning-way-cold-water = descongelarlo en agua fría, cambiada cada media hora
+planning-way-cold-water = descongelar en agua fría, cambiada cada media hora
 planning-way-cold-water-why = En agua fría tarda { SPAN($span_min) } y se cocina enseguida; empieza { WHEN($at, style: "at") }.
 planning-way-cold-water-night-why = En agua fría tarda { SPAN($span_min) } y alguien tiene que cambiarla cada media hora; empezando { WHEN($at, style: "at") } cae fuera del horario.
 planning-way-cold-water-licensed-why = En agua fría su superficie pasaría { $warm_h } h por encima de { TEMPERATURE(5) }, más de las 4 h que admite una cocina autorizada{ $named ->
     [yes] .
    *[no] ; diga «cocina de casa» si lo es.
  }
-planning-way-both = descongelarlo en el refrigerador y, lo último del hielo, en agua fría
+planning-way-both = descongelar en el refrigerador y, lo último del hielo, en agua fría
 planning-way-both-why = Al refrigerador { WHEN($at, style: "at") }, y { WHEN($water_from, style: "at") } a agua fría, cambiada cada media hora, hasta { SPAN($span_min, style: "rough") }; después se cocina enseguida.
 planning-way-both-not-why = Tras el refrigerador necesitaría aún { SPAN($span_min, style: "rough") } en agua fría desde { WHEN($water_from) }: fuera de horario, o templado más tiempo del que admite la regla.
-planning-way-frozen = asarlo congelado, sin relleno
-planning-way-frozen-why = Congelado se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
+planning-way-frozen = asar sin descongelar, sin relleno
+planning-way-frozen-why = Sin descongelar se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
 planning-way-later = la misma pieza, más tarde
 planning-way-later-why = Al horno { WHEN($oven_in, style: "at") }, en la mesa { WHEN($at, style: "at") }.
 planning-way-opened = la misma ave abierta y plana, { MASS($mass_kg) }
 planning-way-opened-why = Sin espinazo y aplastada se asa antes en un horno fuerte de { OVEN($oven_c) }: al horno { WHEN($at, style: "at") }. No hay tiempos publicados, así que el margen es amplio.
 planning-way-smaller = { $roast_a } de menos peso, { MASS($mass_kg) } como mucho
-planning-way-smaller-why = Hasta { MASS($mass_kg) }, descongelado, aún llega: al horno { WHEN($at, style: "at") }. Dos pequeños dan de comer a tantos como uno grande.
+planning-way-smaller-why = Hasta { MASS($mass_kg) }, sin congelar, aún llega: al horno { WHEN($at, style: "at") }. Dos piezas pequeñas dan de comer a tantos como una grande.
 planning-way-breast = { $roast } de { MASS($mass_kg) }
 planning-way-breast-why = Se asa antes que el ave entera: al horno { WHEN($at, style: "at") }.
 
@@ -80,21 +80,21 @@ planning-brine-out = Saque { $roast_the } de la salmuera, tire la salmuera, sequ
 planning-brine-out-why = Más tiempo solo lo sala más; la salmuera usada es jugo crudo.
 planning-dry = Seque { $roast_the } sin tapar en el refrigerador
 planning-dry-why = La piel seca se dora en vez de cocerse al vapor.
-planning-giblets = Saque del ave menudos, cuello y plástico; seque con papel, sin lavar
+planning-giblets = Saque de cada ave menudos, cuello y plástico; seque con papel, sin lavar
 planning-giblets-why = El papel y el plástico se queman, y el cuello hace la salsa.
 planning-giblets-frozen = Saque la bolsa de menudos con pinzas cuando se suelte
 planning-giblets-frozen-why = En un ave asada congelada solo se suelta hacia la mitad.
-planning-pat-dry = Seque { $roast_the }, sin lavarla, y sazone
+planning-pat-dry = Seque { $roast_the }, sin lavar, y sazone
 planning-pat-dry-why = La piel seca se dora; el agua del grifo reparte gérmenes.
 planning-truss = Ate y sazone: ate las patas flojas, meta las puntas de las alas debajo, unte con mantequilla
-planning-truss-why = Atado se asa parejo; las puntas metidas no se queman.
+planning-truss-why = El ave atada se asa parejo; las puntas metidas no se queman.
 planning-tie = Ate y sazone { $roast_the }
 planning-tie-why = Una forma pareja se asa pareja.
-planning-season-frozen = Desenvuélvalo y póngalo en una rejilla sobre una bandeja; sazone cuando la piel se haya descongelado
+planning-season-frozen = Desenvuelva la pieza y póngala en una rejilla sobre una bandeja; sazone cuando la piel se haya descongelado
 planning-season-frozen-why = La sal no se pega al hielo.
-planning-salt = Sálelo por todas partes.
-planning-salt-lightly = Sálelo poco o nada: ya tiene sal.
-planning-stuff = Rellénelo ahora, flojo, con el relleno caliente: no antes.
+planning-salt = Ponga sal por todas partes.
+planning-salt-lightly = Poca sal o ninguna: ya tiene.
+planning-stuff = Rellene el ave ahora, flojo, con el relleno caliente: no antes.
 planning-temper = Deje { $roast_the } en la encimera { SPAN($span_min) }
 planning-temper-why = Cuenta como tiempo fuera del frío y ahorra solo minutos de horno.
 
@@ -119,9 +119,9 @@ planning-check-why = Se espera de { WHEN($p10) } a { WHEN($p90) }; decide el ter
 planning-probe-bird = Mida hondo en la pechuga, en el muslo interior y en la articulación del ala, lejos del hueso: cuenta el más frío.
 planning-probe-meat = Mida en el centro de la parte más gruesa, lejos de hueso y grasa: cuenta el más frío.
 planning-probe-stuffing = Mida también el centro del relleno: debe marcar { TEMPERATURE(74) } en el horno.
-planning-hold = Si está listo antes: cúbralo hasta media hora, luego manténgalo a { TEMPERATURE($hot_c) } o más
+planning-hold = Si está antes: cubra la pieza hasta media hora, luego manténgala a { TEMPERATURE($hot_c) } o más
 planning-hold-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. Por debajo de { TEMPERATURE($hot_c) } corre el reloj de dos horas.
-planning-hold-warm = Si está listo antes: sáquelo y déjelo reposar más tiempo bajo papel de aluminio, en un lugar tibio
+planning-hold-warm = Si está antes: saque la pieza y déjela reposar más tiempo bajo papel de aluminio, en un lugar tibio
 planning-hold-warm-why = Puede adelantarse hasta { SPAN($early_min, style: "rough") }. A { TEMPERATURE($hot_c) } seguiría cociéndose; fuera del horno corre el reloj de dos horas.
 planning-rest = { $count ->
     [one] Saque { $roast_the }
@@ -145,6 +145,7 @@ planning-gravy-salty-why = Los jugos de un ave salada son salados: empiece con c
 planning-carve-bird = Trinche: quite el hilo, primero las patas por la articulación, la pechuga en lonchas, el muslo en trozos grandes
 planning-carve-breast = Trinche: cada mitad del esternón entera, y luego en lonchas a contrafibra
 planning-carve = Corte a contrafibra, sin el hilo
+planning-carve-many = Trinche una pieza tras otra, { SPAN($span_min, style: "rough") } en total; lo que espera y lo trinchado, tapado a { TEMPERATURE($hot_c) } o más
 planning-carve-why = Tabla y cuchillo limpios que no hayan tocado el ave cruda.
 planning-serve = { $covers ->
     [0] Sirva
