@@ -9,14 +9,18 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase, size_case_of
 from turnspit.asking.answers.topics import topic_of
-from turnspit.message import Message, Value
+from turnspit.message import Caution, Message, Value
 
 if TYPE_CHECKING:
     from turnspit.recipes import Sizing
 
 WHOLE_BIRDS = ("turkey", "chicken", "capon", "duck", "goose", "game_hen")
-BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark")
+BACKGROUND = ("recipes-size-edible", "recipes-size-white-dark", "recipes-size-sides")
 """Notes that answer "why?" rather than "how much do I buy?"."""
+SHOPPING = ("recipes-size-frozen", "recipes-size-frozen-days", "recipes-size-fresh")
+"""Notes for one who is still to buy it."""
+SAID_ALREADY = ("recipes-size-assumed-no-leftovers",)
+"""What the headline tells itself."""
 OTHER_SIZES = (
     "recipes-size-least",
     "recipes-size-other",
@@ -90,11 +94,10 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
     }
     several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
     enough = _enough(taken, kind, advised)
-    background = (*BACKGROUND, *OTHER_SIZES) if enough else BACKGROUND
-    headline, *lines = (
-        *enough,
-        Message("asking-size-headline-leftovers" if wanted else "asking-size-headline", **said),
-    )
+    background = (*BACKGROUND, *_no_matter(taken.enquiry), *((*OTHER_SIZES, *SHOPPING) if enough else ()))
+    form = {True: "-leftovers", False: "-none"}.get(taken.enquiry.said("leftovers_wanted"), "")
+    with_leftovers = [] if form else [Message("asking-size-with-leftovers", kg=more.needed_kg)]
+    headline, *lines = (*enough, *with_leftovers) if enough else (Message(f"asking-size-headline{form}", **said),)
     return Answer(
         headline=headline,
         lines=(
@@ -103,13 +106,16 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
             *([several] if advised.count > 1 and not enough else []),
             *(note for note in advised.notes if note.key not in background),
         ),
-        reasons=(*_reasons(plain, more), *(note for note in advised.notes if note.key in background)),
-        assumptions=(*taken.assumptions, *advised.assumptions),
+        reasons=(
+            *_reasons(plain, more),
+            *(note for note in advised.notes if note.key in (*BACKGROUND, *OTHER_SIZES)),
+        ),
+        assumptions=(*taken.assumptions, *(told for told in advised.assumptions if told.key not in SAID_ALREADY)),
         assumed={
             **taken.assumed,
             **({} if enough else {"roast.mass_kg": advised.each_kg, "roast.count": advised.count}),
         },
-        cautions=advised.cautions,
+        cautions=_cautions(taken.enquiry, advised),
         next=(
             Message("asking-next-when-in" if taken.enquiry.said("serve_at") is None else "asking-next-how-long"),
             Message("asking-next-without-leftovers" if wanted else "asking-next-with-leftovers"),
@@ -119,6 +125,13 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
             "size": {**_document(advised), "without_leftovers_kg": plain.total_kg, "with_leftovers_kg": more.total_kg}
         },
     )
+
+
+def _no_matter(enquiry: Enquiry) -> tuple[str, ...]:
+    """Notes on buying and thawing that what was said has settled."""
+    state, bought = enquiry.said("roast.state"), enquiry.said("roast.mass_kg") is not None
+    thawed = ("recipes-size-frozen", "recipes-size-frozen-days") if state == "thawed" else ()
+    return (*thawed, "recipes-size-fresh") if bought or state in ("frozen", "part_frozen") else thawed
 
 
 def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
@@ -141,6 +154,15 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
     each = roast_phrase(kind, mass_kg, pieces)
     said = {"need_kg": advised.needed_kg, "short_kg": short_kg}
     return (Message(key, roast=roast, covers=covers, pieces=each, **said),)
+
+
+def _cautions(enquiry: Enquiry, sizing: Sizing) -> tuple[Caution, ...]:
+    """On thawing where something is frozen, on leftovers where some are wanted."""
+    applies = {
+        "thaw-counter": enquiry.said("roast.state") in ("frozen", "part_frozen"),
+        "leftovers-days": bool(enquiry.said("leftovers_wanted")),
+    }
+    return tuple(caution for caution in sizing.cautions if applies.get(caution.rule, True))
 
 
 def _edible(kind: str, sizing: Sizing) -> Message:
