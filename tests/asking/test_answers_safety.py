@@ -5,6 +5,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from turnspit.asking import Line, ask
 from turnspit.asking.answers import Answer, gravest_first, together
 from turnspit.message import Caution, Message
 from turnspit.words import Reader, say
@@ -240,3 +241,16 @@ def test_of_two_readings_of_a_danger_the_less_safe_is_answered(text, understood,
 )
 def test_what_is_refused_or_missing_is_told_in_words(intent, understood, text, part, asked):
     assert part in say(asked(intent, understood, text).headline, US)
+
+
+@pytest.mark.parametrize("text", ["crown, 3.1 kg, in at 8, 160 fan, we ok?", "turkey 5 kg at 160 fan, is that safe?"])
+def test_the_setting_of_a_fan_oven_is_no_reading(text):
+    headline = ask(Line(text, datetime(2026, 12, 13, 12, tzinfo=ZoneInfo("Europe/London"))), None, "id")[0].headline
+    assert "It reads" not in headline
+
+
+def test_an_oven_that_is_hot_enough_is_said_to_be():
+    reply = ask(
+        Line("turkey 5 kg at 180C ok?", datetime(2026, 12, 13, 12, tzinfo=ZoneInfo("Europe/London"))), None, "id"
+    )
+    assert "Go on" in reply[0].headline

@@ -92,7 +92,10 @@ def _roasted_at(line: str) -> float | None:
 
 
 def _served_at(enquiry: Enquiry) -> bool:
-    """Whether a number that was taken for the oven's is that of the meat: "fresh ham at 140, slice it?"."""
+    """Whether a number that was taken for the oven's is that of the meat: "fresh ham at 140, slice it?"; never where
+    a fan or the hour at which it went in is told: "in at 11:30, 160 fan, we ok?"."""
+    if enquiry.said("oven.convection") is not None or enquiry.said("start_at") is not None:
+        return False
     served = topic_of(enquiry.line, "safety_served") and not topic_of(enquiry.line, "oven")
     return bool(served) and enquiry.said("oven.temperature_c") is not None
 

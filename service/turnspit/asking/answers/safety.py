@@ -190,6 +190,9 @@ def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
     tables = ("safety_at_risk", "wished_pink")
     if said is None and topic in ("at_risk", "target") and all(topic_of(enquiry.text, table) for table in tables):
         said = PINK_C
+    if topic == "oven":
+        # Its number is the oven's: nothing was probed.
+        return enquiry.said("reading.temperature_c")
     measured = degrees_of(enquiry, topic)
     return said if measured is None else measured
 
