@@ -75,6 +75,19 @@ def _stuffed_ahead(*_: object) -> str:
     return "stuffing"
 
 
+@grammar.rule(
+    "dejar|dejo|meter|meto|guardar|guardo|poner|pongo <subject> adentro|dentro|en",
+    "preparar|preparo|hacer|hago|dejar|dejo|meter|meto <subject> <ahead>",
+    "<subject> <can> preparar|hacer|dejar|guardar|meter adentro|dentro|<ahead>",
+    "make|making|mix|mixing|prep|prepare|assemble <subject> <ahead>",
+    gives="<danger>",
+    keeps=True,
+)
+def _stuffing_ahead(*values: object) -> str | None:
+    """`dejar el relleno adentro del pavo`, `el relleno se puede preparar el dia antes`."""
+    return "stuffing" if "stuffing" in values else None
+
+
 @grammar.rule("<ok>|<safe>|serve|feed|give it? for|to <people>|<covers>", gives="<danger>", keeps=True)
 def _for_children(*values: object) -> str | None:
     return "at_risk" if "kids" in values else None
