@@ -31,9 +31,11 @@ def shop_task(settled: Settled, needed_at: datetime, now: datetime) -> tuple[Tas
         at = not_before(later(now, minutes(60)), *SHOP_HOURS)
         if settled.dinner.roast.mass_kg is not None or at > earlier(needed_at, minutes(60)):
             return ()
+    # "Fresh ham" says so itself.
+    key = "planning-shop-named" if settled.dinner.roast.kind == "fresh_ham" else "planning-shop"
     task = Task(
         "shop",
-        Message("planning-shop", roast=_name(settled), mass_kg=settled.mass_kg, count=settled.count),
+        Message(key, roast=_name(settled), mass_kg=settled.mass_kg, count=settled.count),
         Message("planning-shop-why"),
         at,
         later(at, minutes(60)),

@@ -37,7 +37,7 @@ def answer(enquiry: Enquiry) -> Answer:
     headline, lines = _headline(enquiry, factor), [Message("asking-scale-not-linear"), Message("asking-scale-time")]
     data: dict[str, Any] = {"factor": factor}
     value, unit, item = (enquiry.said(f"amount.{name}") for name in ("value", "unit", "item"))
-    if value is not None and unit is not None:
+    if value is not None and unit is not None and not _converts(enquiry):
         lines.insert(0, headline)
         headline = _scaled_amount(enquiry, factor)
         data |= {"value": value * factor, "unit": unit, "item": item}
@@ -70,7 +70,14 @@ def _recipe(enquiry: Enquiry) -> Recipe | None:
     if enquiry.said("scale.from") is not None:
         # "From 6 to 15" is said of the cook's own recipe.
         return None
-    return read_starter(dish).recipe if dish and enquiry.said("amount.item") is None else None
+    whole = enquiry.said("amount.item") is None or _converts(enquiry)
+    return read_starter(dish).recipe if dish and whole else None
+
+
+def _converts(enquiry: Enquiry) -> bool:
+    """Whether the amount that was said is to be converted, and is none of the recipe's: "double the stuffing, and how
+    many grams is 3 cups breadcrumbs"."""
+    return enquiry.said("amount.target_unit") is not None
 
 
 def _one_of_ours(enquiry: Enquiry, recipe: Recipe | None) -> tuple[Recipe | None, float | None]:

@@ -67,6 +67,10 @@ planning-shop = Buy { $count ->
     [one] a fresh { $roast }, { MASS($mass_kg) }
    *[other] { $count } fresh { $roast_many }, { MASS($mass_kg) } each
  }
+planning-shop-named = Buy { $count ->
+    [one] a { $roast }, { MASS($mass_kg) }
+   *[other] { $count } { $roast_many }, { MASS($mass_kg) } each
+ }
 planning-shop-why = A fresh bird is bought one to two days ahead and goes straight into the cold; a frozen one needs days more.
 planning-thaw-refrigerator = Thaw the { MASS($mass_kg) } { $roast } in the refrigerator, in its wrapping, on a tray on the lowest shelf
 planning-thaw-refrigerator-why = It needs up to { SPAN($span_min) }: the longer of rule and computed time.

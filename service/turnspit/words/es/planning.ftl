@@ -62,6 +62,10 @@ planning-shop = Compre { $count ->
     [one] { $roast_a } de { MASS($mass_kg) }, sin congelar
    *[other] { $count } { $roast_many } de { MASS($mass_kg) }, sin congelar
  }
+planning-shop-named = Compre { $count ->
+    [one] { $roast_a } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
+ }
 planning-shop-why = Un ave fresca se compra uno o dos días antes y va directa al frío; una congelada necesita días más.
 planning-thaw-refrigerator = Descongele { $roast_the } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
 planning-thaw-refrigerator-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado.
