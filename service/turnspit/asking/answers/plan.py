@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, roast_time, steps
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
+from turnspit.asking.answers.dial import dial_line
 from turnspit.asking.answers.roasting import (
     before_carving,
     forecast_document,
@@ -86,7 +87,9 @@ def _told(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
         return steps.next_steps(enquiry, timetable)
     if steps.asked(enquiry) == "ahead":
         return steps.before_the_day(enquiry, timetable)
-    return (_headline(timetable), *_why_not(timetable), *_lines(enquiry, timetable))
+    forecast = timetable.forecast
+    off = dial_line(enquiry, forecast.case.oven[0].temperature_c) if forecast is not None else ()
+    return (_headline(timetable), *off, *_why_not(timetable), *_lines(enquiry, timetable))
 
 
 def _ahead(enquiry: Enquiry) -> Answer:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.compared import comparison
+from turnspit.asking.answers.dial import dial_line
 from turnspit.asking.answers.roasting import (
     clock_window,
     done_when,
@@ -37,6 +38,7 @@ def answer(enquiry: Enquiry) -> Answer:
     return Answer(
         headline=_headline(enquiry, case, row, forecast),
         lines=(
+            *dial_line(enquiry, case.oven[0].temperature_c),
             *comparison(enquiry, forecast),
             *done_when(row, forecast),
             *_with_dinner(enquiry),
