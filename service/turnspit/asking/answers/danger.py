@@ -14,6 +14,7 @@ from turnspit.safety import TOPICS
 OWN_TOPICS = {
     "cook_ahead": "reheat",
     "drive": "standing_limit",
+    "eaten_raw": "target",
     "hold_which": "warm_holding",
     "stuffing": "target",
     "stuffing_mixed": "target",

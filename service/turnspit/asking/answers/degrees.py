@@ -78,7 +78,7 @@ def oven_of(enquiry: Enquiry, hours: float | None) -> float | None:
 
 def roasts_slowly(enquiry: Enquiry) -> bool:
     """Whether it is roasted for hours in an oven that the rules call too slow, and the reading missed the oven."""
-    oven_c = _roasted_at(clean(enquiry.line))
+    oven_c = _roasted_at(clean(enquiry.line)) if enquiry.said("oven.temperature_c") is None else None
     hours = topic_of(enquiry.line, "for_hours")
     return oven_c is not None and oven_c < SLOW_C and bool(hours)
 

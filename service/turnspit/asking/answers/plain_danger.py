@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from turnspit.asking.answers.answer import Enquiry
+from turnspit.asking.answers.danger import IN_THE_MEAT
 from turnspit.asking.answers.degrees import degrees_of, roasts_slowly
 from turnspit.asking.answers.hours import thawed_h
 from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, plain_topic
@@ -23,6 +24,9 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
     """The topic of the danger, "" where the line speaks of none so plainly."""
     plain = plain_topic(enquiry.text)
     if plain == "standing_limit" and topic_of(enquiry.text, "safety_in_oven"):
+        return ""
+    if plain == "thermometer" and enquiry.said("reading.place") in IN_THE_MEAT:
+        # How far the probe is off was told beside what it reads in the meat.
         return ""
     if topic_of(enquiry.text, "dangers") in KEPT and "leftovers" in intents:
         return ""

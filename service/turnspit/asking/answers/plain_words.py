@@ -17,6 +17,7 @@ UNLESS = {
     "left_out-place": "not_left_out",
     "left_out-delivered": "kept_cold",
     "spoiled": "smells_fine",
+    "eaten_raw": "animals",
     "thaw_method-hot_water": "not_hot_water",
     "cross_contact-knife": "not_cross",
     "cold_holding-reads": "not_fridge",

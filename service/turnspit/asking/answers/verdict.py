@@ -14,8 +14,8 @@ TABLE_STARTS_C = 54.5
 COOL_DAY_H = 2.0
 LED_BY_ITS_OWN = ("pink", "stuffing", "stuffing_mixed", "warm_holding", "spoiled")
 """Topics whose short answer says what the check found, as long as nothing was measured."""
-ASKED_AHEAD = ("cook_ahead", "drive", "hold_which")
-"""Topics that are asked about beforehand."""
+SAID_PLAINLY = ("cook_ahead", "drive", "hold_which", "eaten_raw")
+"""Topics with one answer, whatever the check found."""
 IF_HOURS_UNSAID = ("stuffed_ahead", "partial_cooking", "thawed_on_counter", "thawed_keeps")
 
 
@@ -23,7 +23,7 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
     """Our own short answer; None where what was seen and what to do now already are one."""
     if found.severity == "stop" and topic_of(enquiry.text, "eaten"):
         return Message("danger-eaten", seen=found.seen)
-    if topic in ASKED_AHEAD:
+    if topic in SAID_PLAINLY:
         return Message(f"danger-{topic}")
     if topic == "thaw_place":
         return _thaw_place(question)

@@ -62,6 +62,9 @@ def _carve(piece: Piece) -> bool:
     if piece.said("reading.place") and not piece.asks:
         # "thigh 168, breast 159, resting already".
         return False
+    if piece.said("reading.temperature_c") and piece.scene.has("<done_word>") and not piece.has("<carve>"):
+        # "lamb at 58 and resting, done?"
+        return False
     if piece.has("<carve>") and piece.has("'how"):
         return True
     if piece.has("<rest>") and piece.has("<how_long>") and not piece.has("<thaw>", "<cook>"):

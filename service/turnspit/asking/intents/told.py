@@ -27,7 +27,8 @@ def _old(piece: Piece) -> bool:
     if piece.has("'sandwich", "'sandwiches") and piece.has("'from") and piece.scene.has("<when_day>"):
         # "sandwiches with turkey from thursday".
         return not piece.said("serve_at", "covers")
-    return piece.hours >= DAYS_OLD_H and piece.has("<cooked>") and not piece.has("<out>")
+    kept = piece.has("<cooked>") or "kept" in piece.scene.hints
+    return piece.hours >= DAYS_OLD_H and kept and not piece.has("<out>")
 
 
 def _danger(piece: Piece) -> bool:

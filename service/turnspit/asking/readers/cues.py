@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.covers import Covers, FromTo
+from turnspit.asking.readers.duration import HOURS, Duration
 from turnspit.asking.readers.numbers import number
+from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.tokens import Number
 
 grammar = Grammar("cue")
@@ -12,9 +14,9 @@ _IT = "<roast>|<generic>|<subject>|<leftovers>|it|them|everything|food"
 
 
 @grammar.rule(
-    f"left|leave|leaving|forgot|forget|had <cooked>|<raw>|<state>? {_IT} out|outside",
+    f"left|leave|leaving|forgot|forget|had|dumped|dropped <cooked>|<raw>|<state>? {_IT} out|outside|<on_table>",
     f"left|leave|leaving|forgot|forget {_IT} on",
-    f"deje|deja|dejar|dejamos|olvide {_IT} fuera|afuera",
+    f"deje|deja|dejar|dejamos|dejo|dejaron|olvide {_IT} fuera|afuera|<on_table>",
     f"{_IT} sat out|on|in",
     f"{_IT} that sat",
     "sat <duration>",
@@ -27,6 +29,18 @@ def _left_out(*_: object) -> str:
 
 
 @grammar.rule(
+    f"nobody|never|didnt|not|one put {_IT} away",
+    f"forgot|forget to put {_IT} away",
+    f"nadie|no guardo|guarde|guardamos|metio {_IT}",
+    gives="<out>",
+    keeps=True,
+)
+def _not_put_away(*_: object) -> str:
+    """`nobody put the turkey away`"""
+    return "out"
+
+
+@grammar.rule(
     "sat|sitting|stood|standing|been|was|were|left <duration>? <on_table>",
     f"estuvo|estuvieron|lleva|llevan|quedo {_IT}? <duration>? <on_table>",
     gives="<out>",
@@ -34,6 +48,31 @@ def _left_out(*_: object) -> str:
 )
 def _on_the_table(*_: object) -> str:
     return "out"
+
+
+_FASTEST = 20
+
+
+@grammar.rule(
+    "<temperature>|<deg> every|each|per|cada|por <duration>|<time_unit>",
+    "<number> every|each|cada <duration>|<time_unit>",
+    "<temperature> in|over|within|en last|past|ultimos? <duration>",
+    gives="<rate>",
+)
+def _so_much_every(*_: object) -> str:
+    """`climbing two degrees every five minutes`: how fast it rises, and no reading."""
+    return "rate"
+
+
+@grammar.rule("<temperature> <duration>", gives="<rate>")
+def _so_much_a_minute(rise: Temperature, span: Duration) -> str | None:
+    """`1 degree a minute`."""
+    return "rate" if rise.value <= _FASTEST and span.hours in (1.0, HOURS["min"]) else None
+
+
+@grammar.rule(f"pulled|took|taken|lifted|saque {_IT}|her|him|em out? at|@|a", gives="<probe>", keeps=True)
+def _pulled_at(*_: object) -> str:
+    return "probe"
 
 
 @grammar.rule("hace|hacen|estamos <temperature>", gives="<weather>")

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
+from turnspit.asking.readers import probe_error
 from turnspit.asking.readers.course import course
+from turnspit.asking.readers.free_clauses import is_latest, pulled
 from turnspit.asking.readers.places import places_of
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.readers.temperature_use import danger, temperatures, use
@@ -16,6 +19,7 @@ def read(scene: Scene) -> None:
     _other_unit(scene)
     _lone_number(scene)
     readings: list[Said] = []
+    error = probe_error.read(scene)
     for said in temperatures(scene):
         match use(scene, said):
             case "reading":
@@ -27,7 +31,7 @@ def read(scene: Scene) -> None:
                 scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
     if not readings:
         _cooled(scene)
-    _put_readings(scene, readings)
+    _put_readings(scene, readings if error is None else [_corrected(said, error[0]) for said in readings])
     held = "reading.temperature_c" in scene.before
     for place, item in scene.find("<oven_left>"):
         if readings or held:
@@ -87,6 +91,11 @@ _HOT_C, _BOILING_C = 55, 100
 _COOLEST_ROAST, _HOTTEST_ROAST = 30, 212
 
 
+def _corrected(said: Said, error: float) -> Said:
+    """What it would read on a probe that is not off: of the meat, in the degrees of the test."""
+    return replace(said, value=said.value - error)
+
+
 def _put_oven(scene: Scene, said: Said) -> None:
     unit, guessed = _oven_unit(scene, said)
     scene.put("oven.temperature_c", round(said.celsius(unit), 2), f"oven: {unit}", said.place)
@@ -127,8 +136,10 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
     if not readings:
         return
     found = []
-    for said, place in zip(readings, places_of(scene, readings), strict=True):
-        one: dict[str, Any] = {"temperature_c": round(said.celsius(_reading_unit(scene, said, place)), 2)}
+    places = places_of(scene, readings)
+    units = _one_unit(readings, [_reading_unit(scene, *row) for row in zip(readings, places, strict=True)])
+    for said, place, unit in zip(readings, places, units, strict=True):
+        one: dict[str, Any] = {"temperature_c": round(said.celsius(unit), 2)}
         if place is not None:
             item = scene.items[place]
             one["place"] = item.tags.get("<turkey_place>") or item.tags["<place>"]
@@ -140,7 +151,9 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         scene.tags.add("<temperature_read>")
     if len(found) == 1 and found[0][2] is None and scene.has("<leftovers>"):
         found[0][0]["place"] = "leftovers"
-    coldest, at, place = min(found, key=lambda row: float(row[0]["temperature_c"]))
+    # What it reads now decides over what it read when it was pulled, and else the coolest.
+    latest = [row for row in found if is_latest(scene, row[1])] if pulled(scene) else []
+    coldest, at, place = min(latest or found, key=lambda row: float(row[0]["temperature_c"]))
     hours = course(scene)
     if hours and all(said.place in hours for said in readings):
         # The last tells how it stands; the hours of those before are past.
@@ -151,6 +164,17 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         scene.put(f"reading.{name}", value, "reading: temperature in place", at, at if place is None else place)
     if len(found) > 1:
         scene.put("readings", [row[0] for row in found], "reading: several", *(row[1] for row in found))
+
+
+def _one_unit(readings: list[Said], units: list[str]) -> list[str]:
+    """Bare readings of one line have one unit: 83 beside 71 is Celsius, 62 beside 150 Fahrenheit."""
+    bare = [said.value for said in readings if not said.unit]
+    if min(bare, default=0) < _RAW or len(set(units)) < 2:
+        return units
+    return ["degC" if max(bare) <= _HOTTEST_C else "degF"] * len(units)
+
+
+_RAW, _HOTTEST_C = 38, 95
 
 
 _OF_COLD_FOOD = ("thermometer", "receiving", "power_cut")

@@ -34,6 +34,18 @@ def _an_hour_and_minutes(_: float, large_unit: str, small: Number | float, unit:
     return _compound(1.0, large_unit, None, small, unit)
 
 
+@grammar.rule(
+    "<a>|<number> <time_unit> and|y <number> !<people>|<roast>|<generic>|<deg>|<ampm>|<oclock>|<percent>|<birds>",
+    gives="<duration>",
+)
+def _an_hour_and_ten(large: Number | float, unit: str, small: Number | float) -> Duration | None:
+    """`an hour and ten`: minutes, in fives."""
+    minutes = number(small).value
+    if unit != "h" or minutes % 5 or not 0 < minutes < 60:
+        return None
+    return Duration((large if isinstance(large, float) else number(large).value) + minutes / 60, unit)
+
+
 @grammar.rule("<number> -|to|or|a|o <number> <time_unit>", gives="<duration>")
 def _range(low: Number | float, high: Number | float, unit: str) -> Duration | None:
     low_value, high_value = number(low).value, number(high).value

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, timedelta
 
-from turnspit.asking.readers import stood
+from turnspit.asking.readers import past, stood
 from turnspit.asking.readers.bare_clock import hour_of_day
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.scene import Scene
@@ -20,6 +20,7 @@ def read(scene: Scene) -> None:
     """Put `brine.hours`, `elapsed_h`, and a serving time that is said as so long from now."""
     stood.read(scene)
     _on_the_table_since(scene)
+    past.read(scene)
     for place, item in scene.find("<duration>", unused=True):
         duration: Duration = item.tags["<duration>"]
         if hour_of_day(scene, place) is not None:

@@ -13,6 +13,7 @@ from datetime import date, datetime, time, timedelta
 from turnspit.asking.readers.bare_clock import clocks, goes_in
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
+from turnspit.asking.readers.past import left_at, thawed_on
 from turnspit.asking.scene import Scene
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
@@ -50,6 +51,9 @@ def read(scene: Scene) -> None:
             for place, day in days
             if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
+    if len(days) > 1:
+        # "thawed tuesday, roasting saturday": the roast's day is the other.
+        days = [(place, day) for place, day in days if not thawed_on(scene, place)] or days
     ranked = sorted(
         times,
         key=lambda found: (
@@ -81,6 +85,9 @@ def _is_coming(scene: Scene, place: int, day: Day) -> bool:
 def _without_now(scene: Scene, told: list[tuple[int, Clock]]) -> list[tuple[int, Clock]]:
     """The times without that of the clock itself: `on the stove since 9, it's 1 now`; it ends what began then."""
     now = next(((place, clock) for place, clock in [*told, *_bare(scene)] if _is_now(scene, place)), None)
+    if now is None and len(told) > 1 and scene.has("<out>") and not scene.has("<meal>", "<serve>"):
+        # "delivered at 9 and left on the doorstep until 2".
+        now = next((row for row in told if scene.before_is(row[0], "'until", "'till", "'til", "'hasta")), None)
     if now is None or (
         len(told) == 1 and not scene.has("<started>", "<out>", "<been_in>", "<temperature_read>", "<danger>")
     ):
@@ -182,6 +189,9 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
         near = scene.nearest(place, *_ROLES, reach=_ROLE_REACH, after_costs=_AFTER_COSTS, but=claims.values())
         cue = near[1] if near else None
         role = _ROLES[near[2]] if near else _SERVE
+    if role == _SERVE and cue is None and left_at(scene, place):
+        role = _STARTED
+        scene.hints["left_at"] = place
     if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
         # "roast at 160 fan from 0930".
         role = _START
@@ -229,7 +239,9 @@ def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     day = dated[1].on(scene.now.date()) if dated else None
     named_half = dated[1].half if dated else ""
     if found.role == _STARTED and (
-        scene.has("<out>", "<thaw>") or any(i.get("<danger>") in _STOOD for i in scene.items)
+        scene.has("<out>", "<thaw>")
+        or scene.hints.get("left_at") == found.place
+        or any(i.get("<danger>") in _STOOD for i in scene.items)
     ):
         # "on the counter since 8": how long it has stood.
         at = last_before(scene.now, found.clock, day, named_half)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from turnspit.asking.readers.temperature import Said
 from turnspit.asking.scene import Scene
 from turnspit.quantities import celsius
 
@@ -78,3 +79,24 @@ def is_set_to(scene: Scene, place: int) -> bool:
 
 _PROBES = ("'sonda", "'probe")
 _PROBES_SAY = ("sonda", "la sonda", "probe", "the probe")
+
+
+_NO_CORE = 220
+_METRIC_CORE, _METRIC_OVEN = (40, 82), 120
+
+
+def roasts_hotter(scene: Scene, said: Said) -> bool:
+    """`in 3 hours at 325 and the breast reads 140`, `2 horas a 160, pechuga 55`: hotter than what is probed."""
+    at = scene.before_is(said.place, "<at>", "'a")
+    if not said.bare or said.value % 5 or at is None or "<probe>" in scene.items[at]:
+        return False
+    if not scene.has("<duration>", "<been_in>", "<started>") or not scene.has("<place>"):
+        return False
+    probed = [
+        item.tags["<number>"].value
+        for place, item in scene.find("<number>", unused=True)
+        if place != said.place and scene.nearest(place, "<place>", "<probe>", reach=2) is not None
+    ]
+    low, high = _METRIC_CORE
+    metric = any(low <= other <= high for other in probed)
+    return said.value > _NO_CORE or (metric and said.value >= _METRIC_OVEN)

@@ -12,7 +12,8 @@ from typing import Literal
 from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
 from turnspit.asking.readers.course import course
-from turnspit.asking.readers.oven import is_set_to
+from turnspit.asking.readers.free_clauses import read_so
+from turnspit.asking.readers.oven import is_set_to, roasts_hotter
 from turnspit.asking.readers.places import in_a_row_with_a_place, is_stuffed_bird
 from turnspit.asking.readers.surroundings import surroundings
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_core
@@ -88,7 +89,8 @@ def _one_of_two(scene: Scene, said: Said) -> Use | None:
 
 def _of_an_age(scene: Scene, said: Said) -> Use | None:
     """`grandad is 92`."""
-    return "nothing" if said.bare and scene.before_is(said.place, "<relatives>") is not None else None
+    who = scene.before_is(said.place, "<relatives>")
+    return "nothing" if said.bare and who is not None and "<number>" not in scene.items[who] else None
 
 
 def _after_so_long(scene: Scene, said: Said) -> Use | None:
@@ -193,6 +195,10 @@ def _of_the_kitchen(scene: Scene, said: Said) -> Use | None:
 
 def _a_wished_end(scene: Scene, said: Said) -> Use | None:
     return wished_end(scene, said)
+
+
+def _roasts_hotter(scene: Scene, said: Said) -> Use | None:
+    return "oven" if roasts_hotter(scene, said) else None
 
 
 def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
@@ -302,13 +308,8 @@ def _alone_before_how_long(scene: Scene, said: Said) -> Use | None:
     return "oven" if hot and said.value % 5 == 0 else None
 
 
-def _it_is_now(scene: Scene, said: Said) -> Use | None:
-    """`when will it hit 165, it's 140 now`."""
-    behind = scene.items[said.place + 1].words if said.place + 1 < len(scene.items) else ""
-    before = scene.items[said.place - 1].words if said.place else ""
-    now = behind in ("now", "right now", "currently", "at the moment", "ahora") or before in ("now", "ahora")
-    asks = scene.has("<probe>", "<place>", "<done>", "<when>", "<subject>", "<danger>")
-    return "reading" if said.bare and now and asks and said.core_like else None
+def _read_in_its_own_clause(scene: Scene, said: Said) -> Use | None:
+    return "reading" if read_so(scene, said) else None
 
 
 def _feared_for(scene: Scene, said: Said) -> Use | None:
@@ -348,7 +349,8 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _heat_to_reach_an_end,
     _inside,
     _beside_an_oven_word,
-    _it_is_now,
+    _roasts_hotter,
+    _read_in_its_own_clause,
     _of_no_meat,
     _beside_a_place_or_probe,
     _of_the_same_place,
