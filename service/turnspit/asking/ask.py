@@ -49,7 +49,7 @@ def _reader(line: Line, reading: Reading, conversation: Conversation | None) -> 
     units = (
         line.units
         or reading.understood.get("units")
-        or reading.units
+        or (reading.units if reading.intents != ("unknown",) else None)
         or _by_degrees(reading)
         or before.units
         or ("metric" if reading.language == "es" else usual_units(line.now))

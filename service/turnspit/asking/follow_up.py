@@ -281,7 +281,8 @@ def _kept(
     children, non_eaters = scene.hints.get("apart", scene.apart if "covers" in merged else (0, 0))
     meal = next((item.tags["<meal>"] for _, item in scene.find("<meal>")), before.meal)
     return {
-        "units": scene.usual or before.units,
+        # "200 g honey in tablespoons" is a recipe's unit, and not the cook's.
+        "units": before.units if "amount.value" in scene.values else scene.usual or before.units,
         "day": "" if "serve_at" in merged else day.isoformat() if day is not None else before.day,
         "shelved": dict(shelved),
         "lone": lone_number(scene),

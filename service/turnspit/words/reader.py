@@ -16,6 +16,9 @@ Clock = Literal["12h", "24h"]
 BY_THE_POUND = frozenset(("US", "CA", "PR", "GU", "VI", "AS", "MP", "LR"))
 """Territories whose home kitchens weigh in pounds and set ovens in Fahrenheit (common practice, no source)."""
 
+IMPERIAL = frozenset(("GB", "IE", "GG", "JE", "IM"))
+"""Territories whose pint and gallon are the imperial ones (UK Weights and Measures Act 1985)."""
+
 NOWHERE = "ZZ"
 """What the tables call a zone of no country, such as UTC."""
 OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
@@ -23,12 +26,25 @@ OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
 
 def usual_units(now: datetime) -> Units:
     """The units of the place whose zone `now` is told in; the US ones where the zone tells of no place."""
-    zone = getattr(now.tzinfo, "key", "")
-    named = get_global("zone_aliases").get(zone, zone)
-    territory = get_global("zone_territories").get(named, NOWHERE)
+    territory = _territory(now)
     if territory == NOWHERE:
-        return "metric" if zone.partition("/")[0] in OLD_WORLD else "us"
+        return "metric" if _zone(now).partition("/")[0] in OLD_WORLD else "us"
     return "us" if territory in BY_THE_POUND else "metric"
+
+
+def by_imperial_pints(now: datetime) -> bool:
+    """Whether a pint is the imperial one of 568 mL in the place whose zone `now` is told in."""
+    return _territory(now) in IMPERIAL
+
+
+def _zone(now: datetime) -> str:
+    return str(getattr(now.tzinfo, "key", ""))
+
+
+def _territory(now: datetime) -> str:
+    zone = _zone(now)
+    named = get_global("zone_aliases").get(zone, zone)
+    return str(get_global("zone_territories").get(named, NOWHERE))
 
 
 @dataclass(frozen=True, slots=True)

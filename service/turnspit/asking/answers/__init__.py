@@ -7,6 +7,7 @@ a kind answer. Modules are loaded when they are asked for: a question about cups
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from importlib import import_module
 
 from turnspit.asking.answers import holding, technique
@@ -54,9 +55,20 @@ def _answers(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
         # "Is medium rare still ok?" is answered first, then planned.
         order: tuple[Intent, ...] = ("safety", "plan") if "safety" in intents else ("plan", "safety")
         return [answer_to(intent, enquiry) for intent in order]
+    out_at = holding.waits_from(enquiry) if danger in _WAITS and not _WAITING.isdisjoint(intents) else None
+    if out_at is not None:
+        return [holding.until_dinner(enquiry, out_at)]
     if "safety" in intents or not danger:
-        return _stopped([answer_to(intent, enquiry) for intent in intents], intents)
+        return _stopped([answer_to(intent, _thawed(intents, intent, enquiry)) for intent in intents], intents)
     return [answer_to(intent, enquiry) for intent in ("safety", *_beside(intents, enquiry, danger))]
+
+
+def _thawed(intents: Sequence[Intent], intent: Intent, enquiry: Enquiry) -> Enquiry:
+    """What is thawed first, as the line asks too, is not roasted from frozen."""
+    if intent != "roast_time" or "thaw" not in intents:
+        return enquiry
+    roast = {**enquiry.understood.get("roast", {}), "state": "thawed"}
+    return replace(enquiry, understood={**enquiry.understood, "roast": roast})
 
 
 def _beside(intents: Sequence[Intent], enquiry: Enquiry, danger: str) -> list[Intent]:

@@ -13,6 +13,7 @@ from turnspit.asking.clean import clean
 from turnspit.errors import OutOfRange, Unknown
 from turnspit.message import Message
 from turnspit.quantities import celsius, convert, fan_oven_c, nearest_gas_mark, still_oven_c, written_unit
+from turnspit.words import by_imperial_pints
 
 if TYPE_CHECKING:
     from turnspit.quantities import Conversion
@@ -29,6 +30,10 @@ FAN_LOWER_F = 25.0
 """What books in Fahrenheit take off for a fan (published convection rule); those in Celsius take off up to 20 C."""
 FAN = re.compile(r"\b(?:fan|convection|conveccion|ventilador|ventilado|turbo)\b")
 BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
+IMPERIAL = frozenset(("pint", "quart", "gal", "floz"))
+"""Measures that are larger or smaller in Britain and Ireland."""
+US = re.compile(r"\b(?:us|usa|american)\b", re.IGNORECASE)
+BRITISH = re.compile(r"\b(?:imperial|british|uk|english)\b", re.IGNORECASE)
 SUPPOSED = ("quantities-us-measures",)
 """Notes that tell what was taken for granted."""
 
@@ -45,16 +50,28 @@ def answer(enquiry: Enquiry) -> Answer:
     if target == "gas_mark" and unit in ("degC", "degF") and FAN.search(clean(enquiry.line)):
         return _gas_for_a_fan(float(taken.value("amount.value", 1.0)), unit)
     value = float(taken.value("amount.value", 1.0))
-    result = convert(value, unit, target, item)
+    imperial = not IMPERIAL.isdisjoint((unit, target)) and _by_imperial(enquiry)
+    result = convert(value, unit, target, item, "UK" if imperial else None)
     return Answer(
         headline=_dial(enquiry, value, result) or _headline(enquiry, value, unit, result),
         lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
         reasons=(Message("asking-why-source", source=result.source), *_exactness(result)),
-        assumptions=(*taken.assumptions, *(note for note in result.notes if note.key in SUPPOSED)),
+        assumptions=(
+            *taken.assumptions,
+            *([Message("asking-taken-imperial")] if imperial else []),
+            *(note for note in result.notes if note.key in SUPPOSED),
+        ),
         assumed=taken.assumed,
         next=_next(unit, target),
         data={"convert": _document(value, unit, result)},
     )
+
+
+def _by_imperial(enquiry: Enquiry) -> bool:
+    """Whether pints are the imperial ones: so named, else by the place of the reader."""
+    if BRITISH.search(enquiry.line):
+        return True
+    return by_imperial_pints(enquiry.now) and not US.search(enquiry.line)
 
 
 def _other_oven(enquiry: Enquiry, value: float, unit: str) -> Answer:

@@ -43,6 +43,7 @@ ENOUGH_SHARE, A_LITTLE = 0.95, 0.25
 SOME_PIECES = 2
 ROUNDING = 0.02
 """Of a piece: a weight that is as good as a whole number of them needs no further one."""
+A_SCALES_STEP_KG = 0.05
 USUAL_PARTIES = (6, 8, 12, 16)
 
 
@@ -96,6 +97,8 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
     enough = _enough(taken, kind, advised)
     background = (*BACKGROUND, *_no_matter(taken.enquiry), *((*OTHER_SIZES, *SHOPPING) if enough else ()))
     form = {True: "-leftovers", False: "-none"}.get(taken.enquiry.said("leftovers_wanted"), "")
+    if more.total_kg - plain.total_kg < A_SCALES_STEP_KG:
+        form = "-either"
     with_leftovers = [] if form else [Message("asking-size-with-leftovers", kg=more.needed_kg)]
     headline, *lines = (*enough, *with_leftovers) if enough else (Message(f"asking-size-headline{form}", **said),)
     return Answer(
