@@ -78,3 +78,12 @@ def test_a_roast_that_was_left_is_taken_up_as_it_was() -> None:
     reply = talk("capon 3.2 kg tomorrow 1pm", "and a pork loin 2 kg at 220", "and the capon again, how long?")
     assert reply.understood["roast"] == {"kind": "capon", "mass_kg": 3.2}
     assert "oven" not in reply.understood
+
+
+def test_what_is_not_understood_leaves_the_dinner_standing() -> None:
+    lines = ("14 lb turkey dinner at 6", "do the clocks going forward matter?")
+    reply = talk(*lines)
+    assert reply.headline.startswith("I did not catch that. Your dinner stands")
+    assert reply.next == ("why?", "what do you have so far?", "start over")
+    assert talk(*lines, "make it 16 lb").headline.startswith("Put the 16 lb")
+    assert talk("do the clocks going forward matter?").question is not None

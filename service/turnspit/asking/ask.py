@@ -195,4 +195,7 @@ def _continued(
     if reading.move == "thanks":
         return before
     after = remember(before, reading, line.text, answer.assumed, answer.asks)
-    return after if reading.move == "start_over" else replace(after, answered=_text(line, reading, conversation))
+    # What was not understood changes nothing.
+    stays = reading.intents == ("unknown",) and before.answered
+    answered = before.answered if stays else _text(line, reading, conversation)
+    return after if reading.move == "start_over" else replace(after, answered=answered)
