@@ -20,8 +20,8 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from turnspit.asking import Line, ask
-from turnspit.asking.reading import flat, read_line, remember
 from turnspit.asking.conversation import Conversation
+from turnspit.asking.reading import flat, read_line, remember
 
 EXAMS = Path(__file__).parent / "exams"
 
@@ -189,6 +189,9 @@ def main() -> None:
     parser.add_argument("exams", nargs="*", help="only these")
     parser.add_argument("--held-back", action="store_true", help="what is held back")
     parser.add_argument("--wrong", action="store_true", help="list what is read wrong")
+    parser.add_argument(
+        "--only-read", action="store_true", help="read the lines and do not answer them, which is faster"
+    )
     chosen = parser.parse_args()
     whole = Score()
     print(f"{'exam':28}{'turns':>6}{'right':>9}{'intents':>9}{'slot F1':>9}")
@@ -197,7 +200,7 @@ def main() -> None:
             continue
         score = Score()
         for talk in exam.talks:
-            score.add(mark(talk))
+            score.add(mark(talk, whole_reply=not chosen.only_read))
         print(score.row(exam.name))
         whole.add(score)
     print(whole.row("all"))

@@ -11,12 +11,13 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
+from turnspit.asking.intents import evidence
 from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, others, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Tokens, tokenize
-from turnspit.asking.vocabulary import kind_words
+from turnspit.asking.vocabulary import Language, kind_words
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show", "thanks"]
 Units = Literal["us", "metric"]
@@ -55,15 +56,15 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     """Read one line; never raises for what a person can type."""
     text = clean(line.text)
     tokens = tokenize(text, conversation.language if conversation is not None else "en")
-    items = tokens.items
-    for grammar in GRAMMARS:
-        items = grammar.reduce(items)
-    items = repair.mend(items)
+    items = _items(tokens)
     if any("<anew>" in item for item in items):
         conversation = _emptied(conversation)
     scene = _scene(line, tokens, items, conversation)
-    converts = not aside.read(scene) and (fan.read(scene) or amount.read(scene))
-    scales = not converts and scale.read(scene)
+    scene.tenor = evidence.weigh(items)
+    converts = (
+        not aside.read(scene) and not evidence.denies(scene, "convert") and (fan.read(scene) or amount.read(scene))
+    )
+    scales = not converts and not evidence.denies(scene, "scale") and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
             read(scene)
@@ -94,6 +95,18 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     )
 
 
+def items_of(text: str, usual: Language = "en") -> list[Item]:
+    """What every reader starts from: the items of a line as it was typed."""
+    return _items(tokenize(clean(text), usual))
+
+
+def _items(tokens: Tokens) -> list[Item]:
+    items = tokens.items
+    for grammar in GRAMMARS:
+        items = grammar.reduce(items)
+    return repair.mend(items)
+
+
 def _emptied(conversation: Conversation | None) -> Conversation | None:
     """The talk before a new question: nothing is held, how the reader reads is."""
     if conversation is None:
@@ -110,6 +123,8 @@ def _scene(line: Line, tokens: Tokens, items: list[Item], conversation: Conversa
     scene.hints["talk_of"] = conversation.intents[0] if conversation is not None and conversation.intents else ""
     pending = conversation.pending if conversation is not None else ""
     scene.hints["pending"] = "" if pending == "number" else pending
+    scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
+    scene.hints["roasts"] = conversation.roasts if conversation is not None else {}
     scene.hints["last_said"] = conversation.said if conversation is not None else ()
     scene.hints["lone"] = conversation.lone if conversation is not None else None
     scene.usual = line.units or _units(scene) or before.get("units") or (conversation.units if conversation else None)
@@ -123,9 +138,6 @@ def _units(scene: Scene) -> Units | None:
             named: Units = "metric" if item.tags["<system>"] == "metric" else "us"
             return named
         for value in item.tags.values():
-    scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
-    scene.hints["roasts"] = conversation.roasts if conversation is not None else {}
-    scene.hints["earlier"] = conversation.earlier if conversation is not None else {}
             unit = value.unit if isinstance(value, Measure | Temperature) else ""
             if unit in US_UNITS:
                 return "us"

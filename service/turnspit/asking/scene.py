@@ -9,7 +9,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any, Literal
 
-from turnspit.asking.contract import Trace
+from turnspit.asking.contract import Intent, Trace
 from turnspit.asking.grammar import Item
 from turnspit.asking.vocabulary import Language
 
@@ -21,7 +21,8 @@ _REACH = 12
 @dataclass(slots=True)
 class Scene:
     """What the readers of one line share. `before` is what the conversation holds, by path; `usual` the reader's
-    units; `apart` how many of the diners before are children, and how many do not eat the roast.
+    units; `apart` how many of the diners before are children, and how many do not eat the roast; `tenor` how much
+    the words speak for each intent.
     """
 
     items: list[Item]
@@ -31,6 +32,7 @@ class Scene:
     before: Mapping[str, Any] = field(default_factory=dict)
     talk: bool = False
     apart: tuple[int, int] = (0, 0)
+    tenor: Mapping[Intent, float] = field(default_factory=dict)
     values: dict[str, Any] = field(default_factory=dict)
     traces: list[Trace] = field(default_factory=list)
     used: set[int] = field(default_factory=set)
