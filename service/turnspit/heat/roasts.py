@@ -43,7 +43,8 @@ class RoastRow:
 
     `checked_kg` and `checked_oven_c` span the published rows; past them, inside the ranges, a forecast extrapolates.
     `extended_kg` and `extended_oven_c` are what it takes at all: past the ranges, where few roast, the law of the
-    shape is stretched, so the window is that of a shape alone.
+    shape is stretched, so the window is that of a shape alone. `bought_as` is the kind under which portions, yields
+    and brines know it: its own, but a bird that is cut flat is a bird.
     """
 
     kind: str
@@ -71,6 +72,7 @@ class RoastRow:
     boneless_factor: float
     stations: tuple[Station, ...]
     stuffing: Station | None
+    bought_as: str = ""
 
     def places(self, stuffed: bool) -> tuple[Station, ...]:
         """The stations that decide, the stuffing's among them when there is some."""
@@ -147,6 +149,7 @@ def _row(row: Mapping[str, Any]) -> RoastRow:
         boneless_factor=float(row["boneless_factor"]),
         stations=tuple(Station(**station) for station in row["stations"]),
         stuffing=Station(**row["stuffing"]) if "stuffing" in row else None,
+        bought_as=row.get("bought_as", row["kind"]),
     )
 
 

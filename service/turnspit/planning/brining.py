@@ -33,7 +33,7 @@ def brine_for(settled: Settled) -> BrinePlan:
     wish = settled.dinner.brine
     return plan_brine(
         BrineCase(
-            kind=settled.row.kind,
+            kind=settled.row.bought_as,
             mass_kg=settled.mass_kg,
             count=settled.count,
             sold_as=settled.dinner.roast.sold_as,

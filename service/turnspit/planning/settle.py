@@ -191,7 +191,7 @@ def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Mess
             children=dinner.children,
             non_eaters=dinner.non_eaters,
             leftovers=bool(dinner.leftovers_wanted),
-            kind=row.kind,
+            kind=row.bought_as,
         )
     )
     if dinner.roast.count is None:

@@ -8,7 +8,8 @@ Family = Literal["poultry", "beef_lamb", "pork", "ham", "ground", "stuffing", "s
 
 _WORDS: dict[Family, str] = {
     "poultry": "turkey turkey_breast chicken capon duck goose game_hen bird hen fowl pheasant quail giblets wings",
-    "beef_lamb": "beef beef_rib beef_tenderloin beef_round roast_beef steak lamb lamb_leg mutton veal veal_loin",
+    "beef_lamb": "beef beef_rib beef_tenderloin beef_round roast_beef steak lamb lamb_leg lamb_shoulder mutton veal "
+    "veal_loin",
     "pork": "pork pork_loin pork_shoulder pork_belly fresh_ham",
     "ham": "ham smoked_ham cooked_ham",
     "ground": "ground ground_beef ground_pork ground_meat mince sausage meatloaf",

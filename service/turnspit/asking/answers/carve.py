@@ -77,9 +77,10 @@ def _loss(taken: Taken) -> Message:
 
 
 def _amount(kind: str, mass_kg: float, count: int) -> Message:
+    from turnspit.heat import roast
     from turnspit.recipes import carved
 
-    meat = carved(kind, mass_kg * count)
+    meat = carved(roast(kind).bought_as, mass_kg * count)
     return Message(
         "asking-carve-amount", roast=roast_phrase(kind, mass_kg, count), kg=meat.meat_kg, servings=meat.servings
     )

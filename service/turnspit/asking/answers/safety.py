@@ -192,7 +192,8 @@ def _measured_c(enquiry: Enquiry, topic: str) -> float | None:
         said = PINK_C
     if topic == "oven":
         # Its number is the oven's: nothing was probed.
-        return enquiry.said("reading.temperature_c")
+        read: float | None = enquiry.said("reading.temperature_c")
+        return read
     measured = degrees_of(enquiry, topic)
     return said if measured is None else measured
 

@@ -176,12 +176,14 @@ def _edible(kind: str, sizing: Sizing) -> Message:
 
 def _feeds(taken: Taken, kind: str) -> Answer:
     """How many diners a roast of the said weight is enough for."""
+    from turnspit.heat import roast
     from turnspit.recipes import SizeCase, carved, size_roast
 
+    bought = roast(kind).bought_as
     said = taken.enquiry.said
     count, mass_kg = int(said("roast.count") or 1), float(said("roast.mass_kg"))
-    meat = carved(kind, mass_kg * count, bone_in=said("roast.bone_in"))
-    plain, more = (size_roast(SizeCase(covers=10, leftovers=leftovers, kind=kind)) for leftovers in (False, True))
+    meat = carved(bought, mass_kg * count, bone_in=said("roast.bone_in"))
+    plain, more = (size_roast(SizeCase(covers=10, leftovers=leftovers, kind=bought)) for leftovers in (False, True))
     feeds = [max(1, int(mass_kg * count / sizing.per_cover_kg + 0.25)) for sizing in (plain, more)]
     phrase = roast_phrase(kind, mass_kg, count)
     return Answer(

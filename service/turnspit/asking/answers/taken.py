@@ -72,7 +72,9 @@ def kind_of(taken: Taken) -> str:
 
 
 def cut_as_said(enquiry: Enquiry, kind: str) -> str:
-    """The row of the heat room for a bird that is said to be cut flat, else the kind itself."""
+    """The row of the heat room for a bird that is said to be cut flat or a shoulder of lamb, else the kind itself."""
+    if kind == "lamb_leg" and topic_of(enquiry.text, "cut") == "shoulder":
+        return "lamb_shoulder"
     return spatchcocked(kind) if topic_of(enquiry.text, "cut") == "spatchcock" else kind
 
 
@@ -112,6 +114,7 @@ def mass_of(taken: Taken, kind: str) -> float:
 
 def size_case_of(enquiry: Enquiry, kind: str, leftovers: bool) -> SizeCase:
     """The diners as they were told, children and those who do not eat the roast apart."""
+    from turnspit.heat import roast
     from turnspit.recipes import SizeCase
 
     return SizeCase(
@@ -119,7 +122,7 @@ def size_case_of(enquiry: Enquiry, kind: str, leftovers: bool) -> SizeCase:
         children=enquiry.children,
         non_eaters=enquiry.non_eaters,
         leftovers=leftovers,
-        kind=kind,
+        kind=roast(kind).bought_as,
         bone_in=enquiry.said("roast.bone_in"),
     )
 
