@@ -50,7 +50,9 @@ def answer(enquiry: Enquiry) -> Answer:
     told = [*_enough(enquiry, cold, water, topic), *by_day, headline, *lines]
     headline, lines = told[0], told[1:]
     timetable = _dinner(enquiry)
-    if timetable is not None:
+    if timetable is not None and topic_of(enquiry.line, "thaw_in_time"):
+        headline, lines = _in_time(timetable, cold), [timetable.headline, *(one for one in told if one != in_cold)]
+    elif timetable is not None:
         headline, lines = _with_dinner(timetable, headline, lines, topic == "hurried")
     return Answer(
         headline=headline,
@@ -91,6 +93,11 @@ def _with_dinner(
     start = next((task for task in timetable.tasks if task.id == "thaw"), None)
     told = [] if start is None else [Message("asking-plan-task", title=start.title, at=start.start)]
     return headline, [*told, timetable.headline, *lines]
+
+
+def _in_time(timetable: Timetable, cold: ThawForecast) -> Message:
+    """Whether it thaws in time, in one sentence; how it comes to the table stands behind."""
+    return Message(f"asking-thaw-in-time-{'yes' if timetable.as_wished else 'no'}", **_window(cold))
 
 
 def _plan_document(timetable: Timetable, enquiry: Enquiry) -> dict[str, Any]:

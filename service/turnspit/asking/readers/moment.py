@@ -52,8 +52,9 @@ def read(scene: Scene) -> None:
             if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
     if len(days) > 1:
-        # "thawed tuesday, roasting saturday": the roast's day is the other.
-        days = [(place, day) for place, day in days if not thawed_on(scene, place)] or days
+        # "thawed tuesday, roasting saturday", "in the fridge since monday, for thursday": the roast's day is the other.
+        past = [place for place, _ in days if thawed_on(scene, place) or _is_since(scene, place)]
+        days = [row for row in days if row[0] not in past] or days
     ranked = sorted(
         times,
         key=lambda found: (
@@ -75,6 +76,10 @@ def read(scene: Scene) -> None:
     if days and not times:
         scene.hints["day"] = days[0][1].on(scene.now.date())
         scene.hints["day_half"] = days[0][1].half
+
+
+def _is_since(scene: Scene, place: int) -> bool:
+    return place > 0 and scene.items[place - 1].words.endswith(("since", "desde"))
 
 
 def _is_coming(scene: Scene, place: int, day: Day) -> bool:

@@ -40,8 +40,9 @@ def left_at(scene: Scene, place: int) -> bool:
 
 
 def thawed_on(scene: Scene, place: int) -> bool:
-    """`thawed it tuesday, roasting saturday`: no day of a roast; "thawed by friday" may be asked for."""
-    if scene.before_is(place, "'by", "<at>") is not None:
+    """`thawed it tuesday, roasting saturday`: no day of a roast; "thawed by friday" and "in time for friday" may be asked for."""
+    led = scene.items[place - 1].words.endswith("for") if place else False
+    if led or scene.before_is(place, "'by", "<at>") is not None:
         return False
     for far, _, item in scene.walk(place, -1):
         if "<thaw>" in item or item.get("<state>") == "thawed":

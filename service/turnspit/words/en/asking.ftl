@@ -474,6 +474,8 @@ asking-in-time = No, there is time. { $plan }
 asking-thaw-by-day-yes = Yes: in the refrigerator now, it is thawed by { WHEN($high_at) }, in time for { WHEN($by) }.
 asking-thaw-by-day-maybe = Maybe: in the refrigerator now, it is thawed between { WHEN($low_at) } and { WHEN($high_at) }; do not count on { WHEN($by) }.
 asking-thaw-by-day-no = No: in the refrigerator now, it is thawed { WHEN($low_at) } at the earliest, too late for { WHEN($by) }.
+asking-thaw-in-time-yes = Yes: it thaws in time; the refrigerator takes { SPANS($low_min, $high_min) }.
+asking-thaw-in-time-no = No: the refrigerator takes { SPANS($low_min, $high_min) }.
 asking-thaw-not-overnight = Not overnight: the water must be changed every 30 min and the bird cooked at once. Overnight, use the refrigerator.
 
 # Asked again, with lines to tap

@@ -474,6 +474,8 @@ asking-in-time = No, da tiempo. { $plan }
 asking-thaw-by-day-yes = Sí: en el refrigerador desde ahora está descongelado para { WHEN($high_at) }, a tiempo para { WHEN($by) }.
 asking-thaw-by-day-maybe = Quizá: en el refrigerador desde ahora está descongelado entre { WHEN($low_at) } y { WHEN($high_at) }; no cuente con { WHEN($by) }.
 asking-thaw-by-day-no = No: en el refrigerador desde ahora está descongelado como pronto { WHEN($low_at) }, tarde para { WHEN($by) }.
+asking-thaw-in-time-yes = Sí: se descongela a tiempo; en el refrigerador tarda { SPANS($low_min, $high_min) }.
+asking-thaw-in-time-no = No: en el refrigerador tarda { SPANS($low_min, $high_min) }.
 asking-thaw-not-overnight = Toda la noche no: el agua se cambia cada 30 min y se cocina en seguida. De noche, en el refrigerador.
 
 # Preguntado otra vez, con opciones
