@@ -87,6 +87,7 @@ def test_volumes_lengths_and_percents():
     assert volume(0.005, METRIC) == "5 mL (1 tsp)"
     assert volume(0.095, SPANISH) == "95 mL"
     assert volume(3.1, METRIC) == "3.1 L"
+    assert mass(500, SPANISH) == "500 kg (1102 lb)"
     assert length(50.8, US) == "2 in (51 mm)"
     assert length(268, METRIC) == "27 cm (10.6 in)"
     assert percent(5.5, SPANISH) == "5,5%"

@@ -24,7 +24,9 @@ LOCALES = {"en": "en_US", "es": "es"}
 
 def _number(value: float, digits: int, reader: Reader) -> str:
     rounded = round(value * (1 + 1e-9), digits) + 0.0  # 6.35 is 6.4, and there is no "-0"
-    pattern = "#,##0" + ("." + "#" * digits if digits else "")
+    # "1.102 lb" would read as little more than one: Spanish groups from five digits on.
+    grouped = reader.language != "es" or abs(rounded) >= 10_000
+    pattern = ("#,##0" if grouped else "0") + ("." + "#" * digits if digits else "")
     return str(format_decimal(rounded, format=pattern, locale=LOCALES[reader.language]))
 
 
