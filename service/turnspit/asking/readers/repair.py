@@ -102,10 +102,12 @@ def _replace(items: list[Item], mark: int, reach: int) -> bool:
 
 def _doubted(items: list[Item], other: int) -> int | None:
     """`14 lb or 15? no, 14.5`: the value that a bare number was the other choice of."""
-    before = items[other - 1].words if other else ""
-    if before not in ("or", "o") or not _bare(items[other]):
+    either = other - 1
+    while either > 0 and "<soft>" in items[either]:
+        either -= 1
+    if either < 0 or items[either].words not in ("or", "o") or not _bare(items[other]):
         return None
-    return _like(items, other, _before(items, other - 1, 1))
+    return _like(items, other, _before(items, either, 1))
 
 
 def _same(one: Item, other: Item) -> bool:

@@ -71,8 +71,8 @@ _BONES = ("bone", "bones", "hueso", "huesos")
 
 def _bones(scene: Scene) -> None:
     """`3 bone prime rib`, `a two-rib roast`, `rack of pork, 6 bones`: bones that are counted are still in it."""
-    held = scene.before.get("roast.kind", "")
-    if not (scene.has("<roast>") or held.startswith("beef")) or scene.has("<leftovers>", "<cooked>"):
+    kind = scene.values.get("roast.kind") or scene.before.get("roast.kind")
+    if kind is None or roast(kind).poultry or scene.has("<leftovers>", "<cooked>"):
         return
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
