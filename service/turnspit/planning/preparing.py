@@ -73,7 +73,12 @@ def _thaw(
         details.insert(0, Message("planning-thaw-water-change", every_min=WATER_CHANGE_MIN))
     return Task(
         "thaw",
-        Message(f"planning-thaw-{key}", roast=_name(route.settled), mass_kg=route.settled.mass_kg),
+        Message(
+            f"planning-thaw-{key}",
+            roast=_name(route.settled),
+            mass_kg=route.settled.mass_kg,
+            count=route.settled.count,
+        ),
         Message(f"planning-thaw-{key}-why", span_min=(end - start).total_seconds() / 60 - slack_min),
         start,
         end,

@@ -133,7 +133,7 @@ def clock(at: datetime, reader: Reader, style: str = "both") -> str:  # noqa: AR
 def when(at: datetime, reader: Reader, style: str = "both") -> str:
     """The clock time, with its day wherever that is not today: "tomorrow 6 pm", "Fri Dec 4 6 pm".
 
-    `style` "at" puts it into a sentence: "at 6 pm", "tomorrow at 6 pm", "mañana a las 18:00".
+    `style` "at" puts it into a sentence: "at 6 pm", "tomorrow at 6 pm", "el domingo a las 18:00".
     """
     local = at.astimezone(reader.now.tzinfo)
     told = clock(at, reader)
@@ -147,7 +147,10 @@ def when(at: datetime, reader: Reader, style: str = "both") -> str:
     if ahead in near:
         return f"{near[ahead]} {told}"
     pattern = "EEE" if 0 < ahead < 7 else ("EEE MMM d" if reader.units == "us" else "EEE d MMM")
-    return f"{format_date(local.date(), pattern, locale=LOCALES[reader.language])} {told}"
+    spoken = style == "at" and reader.language == "es"
+    if spoken and pattern == "EEE":
+        pattern = "EEEE"
+    return f"{'el ' * spoken}{format_date(local.date(), pattern, locale=LOCALES[reader.language])} {told}"
 
 
 FUNCTIONS: dict[str, Callable[..., str]] = {

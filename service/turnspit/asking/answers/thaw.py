@@ -35,8 +35,9 @@ def answer(enquiry: Enquiry) -> Answer:
     start_c = PART_FROZEN_C if enquiry.said("roast.state") == "part_frozen" else FREEZER_C
     cold = forecast_thaw(ThawCase(kind, mass_kg, "refrigerator", start_c=start_c))
     water = forecast_thaw(ThawCase(kind, mass_kg, "cold_water", start_c=start_c))
-    topic = topic_of(enquiry.text, "thaw")
-    roast = roast_phrase(kind, mass_kg)
+    # "Cold water or the fridge" asks for the better way.
+    topic = "" if topic_of(enquiry.line, "thaw_which") else topic_of(enquiry.text, "thaw")
+    roast = roast_phrase(kind, mass_kg, int(enquiry.said("roast.count") or 1))
     in_cold = Message("asking-thaw-refrigerator", roast=roast, **_window(cold))
     in_water = _in_water(water)
     from_frozen = _from_frozen(taken, kind, mass_kg)

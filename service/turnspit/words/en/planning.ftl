@@ -72,9 +72,15 @@ planning-shop-named = Buy { $count ->
    *[other] { $count } { $roast_many }, { MASS($mass_kg) } each
  }
 planning-shop-why = A fresh bird is bought one to two days ahead and goes straight into the cold; a frozen one needs days more.
-planning-thaw-refrigerator = Thaw the { MASS($mass_kg) } { $roast } in the refrigerator, in its wrapping, on a tray on the lowest shelf
+planning-thaw-refrigerator = Thaw { $count ->
+    [one] the { MASS($mass_kg) } { $roast }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
+ } in the refrigerator, in its wrapping, on a tray on the lowest shelf
 planning-thaw-refrigerator-why = It needs up to { SPAN($span_min) }: the longer of rule and computed time.
-planning-thaw-cold-water = Thaw the { MASS($mass_kg) } { $roast } in cold water, in a leak-proof wrapping
+planning-thaw-cold-water = Thaw { $count ->
+    [one] the { MASS($mass_kg) } { $roast }
+   *[other] { $count } { $roast_many } of { MASS($mass_kg) } each
+ } in cold water, in a leak-proof wrapping
 planning-thaw-cold-water-why = It needs up to { SPAN($span_min) }: the longer of rule and computed time. It is cooked at once.
 planning-thaw-water-change = Change the water every { $every_min } minutes; keep the bird under.
 planning-thaw-rule = Federal rule: { SPANS($low_min, $high_min) }.

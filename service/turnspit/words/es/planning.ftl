@@ -67,9 +67,15 @@ planning-shop-named = Compre { $count ->
    *[other] { $count } { $roast_many } de { MASS($mass_kg) }
  }
 planning-shop-why = Un ave fresca se compra uno o dos días antes y va directa al frío; una congelada necesita días más.
-planning-thaw-refrigerator = Descongele { $roast_the } de { MASS($mass_kg) } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
+planning-thaw-refrigerator = Descongele { $count ->
+    [one] { $roast_the } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
+ } en el refrigerador, en su envoltura, en una bandeja en el estante más bajo
 planning-thaw-refrigerator-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado.
-planning-thaw-cold-water = Descongele { $roast_the } de { MASS($mass_kg) } en agua fría, en una envoltura sin fugas
+planning-thaw-cold-water = Descongele { $count ->
+    [one] { $roast_the } de { MASS($mass_kg) }
+   *[other] { $count } { $roast_many } de { MASS($mass_kg) }
+ } en agua fría, en una envoltura sin fugas
 planning-thaw-cold-water-why = Necesita hasta { SPAN($span_min) }: el mayor entre la regla federal y el tiempo calculado. Se cocina enseguida.
 planning-thaw-water-change = Cambie el agua cada { $every_min } minutos; el ave siempre cubierta.
 planning-thaw-rule = Regla federal: { SPANS($low_min, $high_min) }.
