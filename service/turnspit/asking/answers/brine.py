@@ -19,16 +19,27 @@ FEDERAL_PERCENT = 5.5
 """About 3/4 cup of table salt a gallon."""
 MADE_BY = ("brine-step-dissolve", "brine-step-dissolve-sugar", "brine-step-ice", "brine-step-ice-only")
 """The steps that an answer in words tells; all of them stand in a timetable."""
+TOLD_APART = ("brine-assumed-plain", "brine-assumed-strength")
+"""What the question about the label, and the strength behind "why?", say already."""
+OF_A_TIMETABLE = ("raw-juices",)
+"""Rules that stand with the task in a timetable; an answer on water and salt leaves them there."""
 VERDICTS = ("brine-note-too-long", "brine-note-too-short")
 """Notes in whose place the answer itself says whether the hours are right."""
 FITS = ("brine-note-fits", "brine-note-misfit")
+POUND_KG, TEASPOONS_A_CUP = 0.45359237, 48
 LONGEST_H = 96.0
 """Hours beyond this are as far too long as these, and the brine room plans no cure."""
 MOST_H = 48.0
 """Raw meat stays in brine two days at most (FSIS; the rule `brine-cold`)."""
 OF_WHAT_IS_ADDED = ("brine-note-allergens",)
 """Notes on butter, spices and stuffing, of which an answer on salt and water says nothing."""
-BACKGROUND = ("brine-note-percent", "brine-note-freezing", "brine-note-finished", "brine-note-weigh-salt")
+BACKGROUND = (
+    "brine-note-percent",
+    "brine-note-freezing",
+    "brine-note-finished",
+    "brine-note-weigh-salt",
+    "brine-note-gravy",
+)
 """Notes that answer "why?" rather than "what do I do?"."""
 
 
@@ -43,16 +54,20 @@ def answer(enquiry: Enquiry) -> Answer:
     if plan.case.brinable and topic_of(enquiry.text, "brine_done") and _hours(enquiry) is not None:
         return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
-    recipe = [*_ratio(enquiry, plan), *_headline(plan), *_strength(enquiry, plan), *_steps(plan), *_notes(plan)]
+    recipe = [*_ratio(enquiry, plan), *_headline(plan), *_steps(plan), *_notes(plan)]
+    if topic_of(enquiry.line, "strength"):
+        recipe = [*_strength(enquiry, plan), *recipe]
     asks_fit = topic_of(enquiry.line, "brine_asked") == "fits"
     verdict = _verdict(enquiry, plan)
-    if _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
+    if topic_of(enquiry.line, "per_mass") and plan.case.method == "dry":
+        recipe = [_per_mass(plan)]
+    elif _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
         recipe = recipe[:1]
     elif verdict and (plan.case.hours or 0.0) > MOST_H:
         recipe = []
     elif asks_fit:
         fits = [note for note in recipe if note.key in FITS]
-        recipe = [*fits, *_headline(plan), *_strength(enquiry, plan)] if plan.fits else [*_headline(plan), *fits]
+        recipe = [*fits, *_headline(plan)] if plan.fits else [*_headline(plan), *fits]
     elif verdict and topic_of(enquiry.line, "brine_asked"):
         recipe = [*_headline(plan)]
     timed = in_time(enquiry, plan)
@@ -63,10 +78,9 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=headline,
         lines=tuple(lines),
         reasons=_reasons(plan),
-        # Nothing is worked out for a bird that gets no salt.
-        assumptions=(*taken.assumptions, *plan.assumptions) if plan.case.brinable else (),
+        assumptions=_assumptions(taken, plan, headline),
         assumed={**taken.assumed, **({"roast.injected": False} if unsaid else {})},
-        cautions=plan.cautions,
+        cautions=tuple(caution for caution in plan.cautions if caution.rule not in OF_A_TIMETABLE),
         question=Message("asking-ask-sold-as") if unsaid else None,
         choices=tuple(Message(f"asking-choice-{kind}") for kind in ("plain", "injected", "kosher")) if unsaid else (),
         asks="roast.injected" if unsaid else "",
@@ -76,6 +90,14 @@ def answer(enquiry: Enquiry) -> Answer:
         ),
         data={"brine": _document(plan)},
     )
+
+
+def _assumptions(taken: Taken, plan: BrinePlan, headline: Message) -> tuple[Message, ...]:
+    """What was taken for granted: nothing for a bird that gets no salt, nor for the salt of so much water or meat."""
+    if not plan.case.brinable or headline.key in ("asking-brine-ratio", "asking-brine-per-mass"):
+        return ()
+    told = (*taken.assumptions, *plan.assumptions)
+    return tuple(each for each in told if each.key not in TOLD_APART or plan.case.sold_as is not None)
 
 
 def _what_next(enquiry: Enquiry, plan: BrinePlan) -> list[str]:
@@ -95,8 +117,8 @@ def _what_next(enquiry: Enquiry, plan: BrinePlan) -> list[str]:
 def _brined(taken: Taken, plan: BrinePlan) -> Answer:
     """It has been in the brine already: whether so long was right, and what to do with it now."""
     lost = (plan.case.hours or 0.0) > MOST_H
-    gravy = [note for note in plan.notes if note.key == "brine-note-gravy"]
-    after = [] if lost else [Message("asking-brine-after"), *gravy]
+    notes = [note for note in plan.notes if note.key in ("brine-note-gravy", "brine-note-salty-after")]
+    after = [] if lost else [Message("asking-brine-after"), *notes]
     headline, *lines = [*_verdict(taken.enquiry, plan, done=True), *after]
     return Answer(
         headline=headline,
@@ -226,7 +248,21 @@ def _notes(plan: BrinePlan) -> list[Message]:
 
 
 def _steps(plan: BrinePlan) -> list[Message]:
+    """How the brine is made, in one line where it is of salt, hot water, ice and cold water alone."""
+    by = {step.key: step.values for step in plan.steps if step.key in MADE_BY}
+    if by.keys() == {"brine-step-dissolve", "brine-step-ice"}:
+        hot, iced = by["brine-step-dissolve"], by["brine-step-ice"]
+        return [Message("asking-brine-make", hot_l=hot["water_l"], **iced)]
     return [step for step in plan.steps if step.key in MADE_BY]
+
+
+def _per_mass(plan: BrinePlan) -> Message:
+    """The dry salt of a pound and of a kilogram, in spoons of that salt."""
+    per_kg = plan.salt_g / (plan.case.mass_kg * plan.case.count)
+    spoons = sum(plan.salt_cups) / 2 * TEASPOONS_A_CUP * POUND_KG / (plan.case.mass_kg * plan.case.count)
+    salt = Message(f"brine-salt-{plan.case.salt_kind}")
+    said = {"grams": per_kg * POUND_KG, "per_kg": per_kg, "spoons": spoons}
+    return Message("asking-brine-per-mass", salt=salt, **said)
 
 
 def _reasons(plan: BrinePlan) -> tuple[Message, ...]:

@@ -52,7 +52,7 @@ def read(scene: Scene) -> None:
             if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
     if len(days) > 1:
-        # "thawed tuesday, roasting saturday", "in the fridge since monday, for thursday": the roast's day is the other.
+        # "thawed tuesday, roasting saturday", "thawing since monday, for thursday": the roast's day is the other.
         past = [place for place, _ in days if thawed_on(scene, place) or _is_since(scene, place)]
         days = [row for row in days if row[0] not in past] or days
     ranked = sorted(
@@ -74,7 +74,7 @@ def read(scene: Scene) -> None:
             continue
         _put(scene, found, _day_for(found, days, times))
     if days and not times:
-        scene.hints["day"] = days[0][1].on(scene.now.date())
+        scene.hints["day"] = days[0][1].on(scene.now)
         scene.hints["day_half"] = days[0][1].half
 
 
@@ -83,7 +83,7 @@ def _is_since(scene: Scene, place: int) -> bool:
 
 
 def _is_coming(scene: Scene, place: int, day: Day) -> bool:
-    on = day.on(scene.now.date())
+    on = day.on(scene.now)
     return on is None or on >= scene.now.date() or scene.before_is(place, "<meal>") is not None
 
 
@@ -143,7 +143,7 @@ def _only_stood(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> bo
     """`stock hot at 9pm, leave it out overnight?`, `taken out yesterday at 10`: no hour at which anyone eats."""
     if found.role != _SERVE or found.cue is not None:
         return False
-    day = dated[1].on(scene.now.date()) if dated else None
+    day = dated[1].on(scene.now) if dated else None
     if day is not None and day < scene.now.date():
         return True
     return scene.has("<out>", "<danger>", "<overnight>") and not scene.has("<roast>", "<generic>", "<mass>")
@@ -241,7 +241,7 @@ def _day_for(found: _Time, days: list[tuple[int, Day]], times: list[_Time]) -> t
 
 def _put(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> None:
     places = [found.place] + ([found.cue] if found.cue is not None else []) + ([dated[0]] if dated else [])
-    day = dated[1].on(scene.now.date()) if dated else None
+    day = dated[1].on(scene.now) if dated else None
     named_half = dated[1].half if dated else ""
     if found.role == _STARTED and (
         scene.has("<out>", "<thaw>")

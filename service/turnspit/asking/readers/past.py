@@ -40,7 +40,7 @@ def left_at(scene: Scene, place: int) -> bool:
 
 
 def thawed_on(scene: Scene, place: int) -> bool:
-    """`thawed it tuesday, roasting saturday`: no day of a roast; "thawed by friday" and "in time for friday" may be asked for."""
+    """`thawed it tuesday, roasting saturday`: no day of a roast; "thawed by" and "in time for friday" may be."""
     led = scene.items[place - 1].words.endswith("for") if place else False
     if led or scene.before_is(place, "'by", "<at>") is not None:
         return False

@@ -223,8 +223,10 @@ asking-why-thaw-safer = Where model and rule differ the longer is planned with.
 
 # brine
 asking-brine-dry-or-wet = Dry is simpler and crisps the skin: no vessel, but a day or two in the cold. In water it is quicker and keeps more juice, some of it the water (common practice, no source).
-asking-brine-per-gallon = That is { PERCENT($percent) } salt by weight: ¾ cup table salt a gallon, { $grams } g a litre; weigh it if you can.
-asking-brine-strength = That is { PERCENT($percent) } salt by weight, { $grams } g a litre; weigh it if you can.
+asking-brine-per-gallon = { PERCENT($percent) } salt by weight: ¾ cup table salt a gallon, { $grams } g a litre; weigh it if you can.
+asking-brine-strength = { PERCENT($percent) } salt by weight, { $grams } g a litre; weigh it if you can.
+asking-brine-make = Dissolve the salt in { VOLUME($hot_l) } of boiling water, pour it over { MASS($ice_kg) } of ice and { VOLUME($water_l) } of cold water: about { TEMPERATURE($brine_c) }.
+asking-brine-per-mass = { NUMBER($grams, maximumFractionDigits: 1) } g of salt a pound ({ NUMBER($per_kg, maximumFractionDigits: 0) } g a kilo), about { NUMBER($spoons, maximumFractionDigits: 1) } tsp of { $salt } a pound.
 asking-why-brine-cover = { VOLUME($cover_l) } covers the bird in a vessel of its shape; the bird itself takes the place of { VOLUME($displaced_l) }.
 
 # carve
@@ -447,7 +449,7 @@ asking-carve-below-safe = { TEMPERATURE($c) } is below the safe minimum of { TEM
 asking-tender = Safe at { TEMPERATURE($safe_c) }, but firm, for slicing; to pull it apart take it slowly to { TEMPERATURE($pulled_c) } or so (common practice, no source).
 
 # Brine: is it right?
-asking-brine-label-first = Read the label first: not if it says solution added, injected, self-basted or kosher, it is salted already. A plain bird, yes:
+asking-brine-label-first = Read the label first: not if it says solution added, injected, self-basted or kosher, it is salted already. A plain bird may be.
 asking-brine-enough = Yes, { SPAN($hours_min) } is enough: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
 asking-brine-not-too-long = No, { SPAN($hours_min) } is not too long: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
 asking-brine-too-long = Too long: { SPAN($hours_min) } makes it too salty at this strength; { NUMBER($high, maximumFractionDigits: 0) } h at most.

@@ -223,8 +223,10 @@ asking-why-thaw-safer = Donde el modelo y la regla difieren se planea con lo má
 
 # brine
 asking-brine-dry-or-wet = En seco es más sencillo y la piel queda más crujiente: sin recipiente, pero uno o dos días de frío. En agua va más rápido y conserva más jugo, parte de él agua (práctica común, sin fuente).
-asking-brine-per-gallon = Es { PERCENT($percent) } de sal en peso: ¾ de taza de sal de mesa por galón, { $grams } g por litro; mejor pesarla.
-asking-brine-strength = Es { PERCENT($percent) } de sal en peso, { $grams } g por litro; mejor pesarla.
+asking-brine-per-gallon = { PERCENT($percent) } de sal en peso: ¾ de taza de sal de mesa por galón, { $grams } g por litro; mejor pesarla.
+asking-brine-strength = { PERCENT($percent) } de sal en peso, { $grams } g por litro; mejor pesarla.
+asking-brine-make = Disuelva la sal en { VOLUME($hot_l) } de agua hirviendo y viértala sobre { MASS($ice_kg) } de hielo y { VOLUME($water_l) } de agua fría: unos { TEMPERATURE($brine_c) }.
+asking-brine-per-mass = { NUMBER($per_kg, maximumFractionDigits: 0) } g de sal por kilo ({ NUMBER($grams, maximumFractionDigits: 1) } g por libra), unas { NUMBER($spoons, maximumFractionDigits: 1) } cdtas. de { $salt } por libra.
 asking-why-brine-cover = { VOLUME($cover_l) } cubren el ave en un recipiente de su forma; ella misma ocupa el lugar de { VOLUME($displaced_l) }.
 
 # carve
@@ -447,7 +449,7 @@ asking-carve-below-safe = { TEMPERATURE($c) } queda por debajo del mínimo segur
 asking-tender = A { TEMPERATURE($safe_c) } es segura pero firme, para lonchas; para deshebrarla, despacio hasta unos { TEMPERATURE($pulled_c) } (práctica común, sin fuente).
 
 # La salmuera: ¿está bien?
-asking-brine-label-first = Lea primero la etiqueta: no, si dice solución añadida, inyectado, autobañado o kosher, porque ya está salado. Si es natural, sí:
+asking-brine-label-first = Lea primero la etiqueta: no, si dice solución añadida, inyectado, autobañado o kosher, porque ya está salado. Si es natural, puede ir en salmuera.
 asking-brine-enough = Sí, { SPAN($hours_min) } bastan: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
 asking-brine-not-too-long = No, { SPAN($hours_min) } no es demasiado: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
 asking-brine-too-long = Demasiado: con { SPAN($hours_min) } queda muy salado con esta concentración; { NUMBER($high, maximumFractionDigits: 0) } h como mucho.
