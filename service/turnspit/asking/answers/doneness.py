@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, safety, under_way
 from turnspit.asking.answers.answer import Answer, Enquiry
+from turnspit.asking.answers.danger import IN_THE_MEAT
 from turnspit.asking.answers.plain_words import is_out
 from turnspit.asking.answers.roasting import (
     before_carving,
@@ -48,7 +49,8 @@ class Read:
 
 def answer(enquiry: Enquiry) -> Answer:
     """When it is ready by the readings given, or the rule that decides where none is."""
-    if safety.speaks_of(enquiry, *DANGERS) or enquiry.said("reading.place") == "leftovers":
+    off = enquiry.said("reading.place") in IN_THE_MEAT and safety.speaks_of(enquiry, "thermometer")
+    if (safety.speaks_of(enquiry, *DANGERS) and not off) or enquiry.said("reading.place") == "leftovers":
         return safety.answer(enquiry)
     if _for_people_at_risk(enquiry):
         return safety.answer(enquiry)
@@ -93,7 +95,11 @@ def _with_stuffing(enquiry: Enquiry) -> Enquiry:
 
 
 def _said(enquiry: Enquiry) -> list[Mapping[str, Any]]:
-    return enquiry.said("readings") or [enquiry.said("reading")]
+    """What was read; of a roast that was pulled and read again, what it reads now."""
+    latest = enquiry.said("reading")
+    readings = enquiry.said("readings") or [latest]
+    coolest_c = min(reading["temperature_c"] for reading in readings)
+    return [latest] if latest and latest["temperature_c"] > coolest_c else readings
 
 
 def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> Answer:

@@ -41,8 +41,11 @@ def answer(enquiry: Enquiry) -> Answer:
         "freeze": Message("asking-leftovers-freeze"),
         "bones": Message("asking-leftovers-bones"),
     }
+    long, topic = topic == "freeze_long", topic.partition("_")[0]
     headline = told.pop(topic)
-    if topic == "freeze":
+    if long:
+        headline = Message("asking-leftovers-freeze-long")
+    elif topic == "freeze":
         headline = Message("asking-leftovers-freeze-yes")
     lines = [told[name] for name in RELATED.get(topic, tuple(told))]
     chilled = topic == "chill" and enquiry.kitchen != "home"

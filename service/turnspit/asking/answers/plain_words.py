@@ -38,8 +38,9 @@ def _is_none(text: str, row: str) -> bool:
 
 
 _OUT = re.compile(
-    r"\b(?:pulled (?:it|them|the|at)|(?:took|taken|take|got) (?:it|them|the \w+) out (?:at|already|now)|is resting"
-    r"|its resting|already resting|l[oa]s? saqu[eé]|ya (?:esta )?fuera del horno)"
+    r"\b(?:pulled (?:it|them|the|her|him|at)"
+    r"|(?:took|taken|take|got) (?:it|them|her|him|the \w+) out (?:at|already|now)"
+    r"|(?:is|its|already|and) resting|tented|l[oa]s? saqu[eé]|ya (?:esta )?fuera del horno)"
 )
 
 

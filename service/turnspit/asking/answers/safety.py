@@ -94,6 +94,8 @@ def answer(enquiry: Enquiry) -> Answer:
     measured = _measured_besides(enquiry, question)
     lines += [told(found, _question(enquiry, "reading"), enquiry) for found in measured]
     lines += _unsure_of_state(question)
+    if gravest.severity == "ok" and question.topic in ("reading", "pink") and named(enquiry.text, "safety") == "pink":
+        lines.append(Message("asking-safety-pink"))
     return Answer(
         headline=headline,
         lines=(

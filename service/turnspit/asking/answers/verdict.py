@@ -27,6 +27,8 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return Message(f"danger-{topic}")
     if topic == "thaw_place":
         return _thaw_place(question)
+    if topic == "warm_holding" and topic_of(enquiry.text, "rests_how_long"):
+        return Message("asking-safety-rests-how-long")
     if topic == "stuffing" and question.temperature_c is None and topic_of(enquiry.text, "asks_degrees"):
         return Message("asking-safety-stuffing-degrees")
     if topic == "water_unchanged" and found.severity != "stop":
@@ -56,6 +58,10 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return Message("asking-safety-hot-water")
     if topic == "time_control":
         return Message("asking-safety-time_control")
+    if topic == "standing_limit" and topic_of(enquiry.text, "clock_starts"):
+        return Message("asking-safety-clock-starts")
+    if found.rule == "at-risk" and found.severity == "stop" and found.seen.key == "safety-wished":
+        return Message("asking-safety-at-risk", **found.seen.values)
     if topic == "standing_limit" and found.kitchen == "home":
         return Message("asking-safety-standing")
     if topic == "reheat" and question.method == "slow_cooker":
