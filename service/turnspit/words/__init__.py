@@ -6,6 +6,6 @@ LENGTH, PERCENT, NUMBER), which lead with the reader's own units.
 """
 
 from turnspit.words.catalog import LANGUAGES, keys, say
-from turnspit.words.reader import Reader, by_imperial_pints, usual_units
+from turnspit.words.reader import Reader, by_imperial_pints, territory, usual_units
 
-__all__ = ["LANGUAGES", "Reader", "by_imperial_pints", "keys", "say", "usual_units"]
+__all__ = ["LANGUAGES", "Reader", "by_imperial_pints", "keys", "say", "territory", "usual_units"]

@@ -26,22 +26,23 @@ OLD_WORLD = frozenset(("Africa", "Asia", "Australia", "Europe"))
 
 def usual_units(now: datetime) -> Units:
     """The units of the place whose zone `now` is told in; the US ones where the zone tells of no place."""
-    territory = _territory(now)
-    if territory == NOWHERE:
+    here = territory(now)
+    if here == NOWHERE:
         return "metric" if _zone(now).partition("/")[0] in OLD_WORLD else "us"
-    return "us" if territory in BY_THE_POUND else "metric"
+    return "us" if here in BY_THE_POUND else "metric"
 
 
 def by_imperial_pints(now: datetime) -> bool:
     """Whether a pint is the imperial one of 568 mL in the place whose zone `now` is told in."""
-    return _territory(now) in IMPERIAL
+    return territory(now) in IMPERIAL
 
 
 def _zone(now: datetime) -> str:
     return str(getattr(now.tzinfo, "key", ""))
 
 
-def _territory(now: datetime) -> str:
+def territory(now: datetime) -> str:
+    """The code of the territory whose zone `now` is told in ("CA"), `NOWHERE` for none."""
     zone = _zone(now)
     named = get_global("zone_aliases").get(zone, zone)
     return str(get_global("zone_territories").get(named, NOWHERE))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime, time
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -242,21 +243,32 @@ def test_clock_times_in_spanish(text: str, minutes: int) -> None:
 )
 def test_days(text: str, day: str) -> None:
     found = [said for said in values(text, "<when_day>") if isinstance(said, Day)]
-    assert [str(said.on(WEDNESDAY)) for said in found] == [day]
+    assert [str(said.on(datetime.combine(WEDNESDAY, time()))) for said in found] == [day]
 
 
 def test_thanksgiving_is_the_fourth_thursday_of_november() -> None:
     (said,) = values("thanksgiving", "<when_day>")
-    assert [str(said.on(date(year, 1, 1))) for year in (2023, 2024, 2025)] == [
+    assert [str(said.on(datetime(year, 1, 1))) for year in (2023, 2024, 2025)] == [
         "2023-11-23",
         "2024-11-28",
         "2025-11-27",
     ]
 
 
+def test_thanksgiving_in_canada_is_the_second_monday_of_october() -> None:
+    (said,) = values("thanksgiving", "<when_day>")
+    days = [(2026, 10, 9), (2026, 10, 12), (2026, 11, 20), (2027, 1, 5)]
+    assert [str(said.on(datetime(*day, tzinfo=ZoneInfo("America/Toronto")))) for day in days] == [
+        "2026-10-12",
+        "2026-10-12",
+        "2026-11-26",
+        "2027-10-11",
+    ]
+
+
 def test_the_31st_is_looked_for_in_a_month_that_has_one() -> None:
     (said,) = values("the 31st", "<when_day>")
-    assert str(said.on(date(2027, 2, 3))) == "2027-03-31"
+    assert str(said.on(datetime(2027, 2, 3))) == "2027-03-31"
 
 
 @pytest.mark.parametrize(

@@ -189,7 +189,7 @@ def _moment(scene: Scene, path: str, clock: Clock, place: int) -> None:
     meal = next((item.tags["<meal>"] for _, item in scene.find("<meal>")), "")
     if clock.style:
         scene.hints["clock"] = clock.style
-    days = [item.tags["<when_day>"].on(scene.now.date()) for _, item in scene.find("<when_day>", unused=True)]
+    days = [item.tags["<when_day>"].on(scene.now) for _, item in scene.find("<when_day>", unused=True)]
     day = days[0] if days and days[0] is not None else before.date()
     if meal and clock.is_open:
         at = next_after(scene.now, clock, day, "", meal)

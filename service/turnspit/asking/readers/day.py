@@ -2,29 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from datetime import date, timedelta
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime, timedelta
 
 from turnspit.asking.grammar import Grammar
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
+from turnspit.words import territory
 
 
 @dataclass(frozen=True, slots=True)
 class Day:
-    """A day as it was said; `on(today)` finds it. `half` is the half of that day that was named ("tomorrow
-    night").
+    """A day as it was said; `on(now)` finds it. `half` is the half of that day that was named ("tomorrow night");
+    `abroad` finds it, by the code of the territory, where it is another day there.
     """
 
     find: Callable[[date], date | None]
     half: str = ""
     named: bool = True
+    abroad: Mapping[str, Callable[[date], date | None]] = field(default_factory=dict)
 
-    def on(self, today: date) -> date | None:
-        """The date that is meant when it is said on `today`, None where there is no such date."""
-        return self.find(today)
+    def on(self, now: datetime) -> date | None:
+        """The date that is meant when it is said at `now`, in its zone; None where there is no such date."""
+        find = self.abroad.get(territory(now), self.find) if self.abroad else self.find
+        return find(now.date())
 
 
 grammar = Grammar("<when_day>")
@@ -154,7 +157,8 @@ def _iso_date(parts: tuple[int, int, int]) -> Day | None:
 
 @grammar.rule("<holiday> <daypart>?", gives="<when_day>")
 def _holiday(name: str, half: str | None) -> Day:
-    return Day(lambda today: _coming_holiday(name, today), half or "")
+    abroad = {"CA": _thanksgiving_in_canada} if name == "thanksgiving" else {}
+    return Day(lambda today: _coming_holiday(name, today), half or "", abroad=abroad)
 
 
 @grammar.rule("in|within|en <duration>", gives="<when_day>")
@@ -255,6 +259,16 @@ def _coming_holiday(name: str, today: date) -> date | None:
         if found >= today:
             return found
     return None
+
+
+def _thanksgiving_in_canada(today: date) -> date | None:
+    """The second Monday of October; from then on until November the feast of the neighbours is the one that comes."""
+    from dateutil.relativedelta import MO, relativedelta
+
+    mondays = (date(year, 10, 1) + relativedelta(weekday=MO(2)) for year in (today.year, today.year + 1))
+    own: date = next(monday for monday in mondays if monday >= today)
+    theirs = _coming_holiday("thanksgiving", today)
+    return min(own, theirs) if theirs is not None else own
 
 
 def _moving(name: str, year: int) -> date:

@@ -152,8 +152,8 @@ def _state(scene: Scene) -> None:
             # "cuánto aguanta el pavo cocido en el congelador"
             continue
         stored = scene.has("<can>") and scene.has("<leftovers>", "<stock>", "<keep>")
-        if item.words == "chilled" and scene.has("<cooked>"):
-            # "10 kg cooked turkey, chilled from 70 to 5".
+        if item.words == "chilled" and scene.has("<cooked>", "<from_to>", "'down"):
+            # "10 kg cooked turkey, chilled from 70 to 5", "chilled the braise down".
             continue
         if stored and scene.before_is(place, "'be") is not None:
             # "can turkey soup be frozen".

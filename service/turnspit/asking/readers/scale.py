@@ -48,6 +48,9 @@ def read(scene: Scene) -> bool:
         former = scene.talk and not scene.has("<need>") and _tells_of_the_recipe(scene, place)
         goal = not former and (_is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before)
         scene.put("scale.to" if goal else "scale.from", count, "scale: one", place)
+    elif len(counts) == 1 and _tells_of_the_recipe(scene, counts[0][0]):
+        # "halve a recipe that serves 10"
+        scene.put("scale.from", counts[0][1], "scale: what the recipe serves", counts[0][0])
     return short or any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
 
 
