@@ -65,7 +65,19 @@ def answer(enquiry: Enquiry) -> Answer:
     case = _to_pull_apart(taken, case, row)
     forecast = forecast_of(case)
     slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
-    return _told(taken, forecast, row, slowest)
+    return _asking_what(enquiry, _told(taken, forecast, row, slowest))
+
+
+ASKED_KINDS = ("turkey", "chicken", "beef_rib", "pork_loin")
+
+
+def _asking_what(enquiry: Enquiry, told: Answer) -> Answer:
+    """ "Probe says 60, is it done?": of a turkey it is far from it, of beef it is past it; so what it is is asked."""
+    known = any(enquiry.said(path) is not None for path in ("roast.kind", "reading.place")) or enquiry.likely_kind
+    if known or told.question is not None or enquiry.said("serve_at") is not None:
+        return told
+    choices = tuple(name_of(kind) for kind in ASKED_KINDS)
+    return replace(told, question=Message("asking-ask-kind"), choices=choices, asks="roast.kind")
 
 
 def _to_pull_apart(taken: Taken, case: RoastCase, row: RoastRow) -> RoastCase:
