@@ -11,7 +11,7 @@ from turnspit.asking.clean import clean
 from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
-from turnspit.asking.intents import evidence
+from turnspit.asking.intents import tenor
 from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, others, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
@@ -60,11 +60,11 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     if any("<anew>" in item for item in items):
         conversation = _emptied(conversation)
     scene = _scene(line, tokens, items, conversation)
-    scene.tenor = evidence.weigh(items)
+    scene.tenor = tenor.weigh(items)
     converts = (
-        not aside.read(scene) and not evidence.denies(scene, "convert") and (fan.read(scene) or amount.read(scene))
+        not aside.read(scene) and not tenor.denies(scene, "convert") and (fan.read(scene) or amount.read(scene))
     )
-    scales = not converts and not evidence.denies(scene, "scale") and scale.read(scene)
+    scales = not converts and not tenor.denies(scene, "scale") and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
             read(scene)

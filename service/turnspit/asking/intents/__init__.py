@@ -8,7 +8,7 @@ says what a cook wants who tells that.
 from __future__ import annotations
 
 from turnspit.asking.contract import Intent
-from turnspit.asking.intents import evidence
+from turnspit.asking.intents import tenor
 from turnspit.asking.intents.asked import ASKED
 from turnspit.asking.intents.piece import QUESTION_WORDS, Piece
 from turnspit.asking.intents.technique import technique
@@ -23,7 +23,7 @@ _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
 def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     """All that the line asks, in the order in which it asks; empty where nothing of it is understood."""
-    asked = evidence.settle(scene, _intents(scene, converts, scales))
+    asked = tenor.settle(scene, _intents(scene, converts, scales))
     aside: int | None = scene.hints.get("aside")
     if aside is None or "convert" in asked:
         return asked

@@ -1,10 +1,9 @@
 """Which intents the words of a line speak for.
 
-Each word, each meaning of a word and each row of two or three of them that stands often enough in the corpus has a
-weight for every intent, learnt once by logistic regression (`tests/asking/learn_evidence.py` writes `evidence.tsv`)
-and read here as a table. The weights of a line add up to the log-odds that it asks for that intent. The rules of
-`asked` and `told` read structure, the weights read tenor; `settle` lets the weights decide where they clearly
-disagree.
+`weights.tsv` has a line for each feature: a word, a meaning of a word, or two or three of them in a row. Behind it
+stands what the feature adds to the log-odds of each intent. `tests/asking/learn_weights.py` learns them from the corpus
+by logistic regression; here they are only read and summed. The rules of `asked` and `told` read structure, the weights
+read tenor; `settle` lets the weights decide where they clearly disagree.
 """
 
 from __future__ import annotations
@@ -13,18 +12,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import lru_cache
 from importlib.resources import files
 from itertools import pairwise
+from typing import cast
 
 from turnspit.asking.contract import Intent, Trace
 from turnspit.asking.grammar import Item
 from turnspit.asking.scene import Scene
 
 Weights = tuple[tuple[Intent, float], ...]
-
-# So much more must speak for another intent before it is taken (log-odds); more where a fear is let go, or where the
-# line may only go on with a talk.
+START = ""
+"""The row that holds what each intent starts from."""
+# So much more must speak for another intent before it is taken (log-odds); more where a fear is let go.
 CLEARLY = 1.0
 CLEARLY_NO_FEAR = 1.5
-IN_A_TALK = 99.0
 # One of several intents is let go when this little speaks for it.
 HARDLY = -4.0
 MOST_WORDS_SHOWN = 5
@@ -36,6 +35,54 @@ _VALUES = (
 )  # fmt: skip
 _MEANINGS = 3
 _SOFT_TAGS = 2
+
+
+def weigh(items: Sequence[Item]) -> dict[Intent, float]:
+    """The log-odds of each intent."""
+    total = dict(weights(START))
+    for feature in features(items):
+        for intent, weight in weights(feature):
+            total[intent] += weight
+    return total
+
+
+def denies(scene: Scene, intent: Intent) -> bool:
+    """Whether the words clearly speak for something else than this one intent."""
+    return _settled(scene, (intent,)) != (intent,)
+
+
+def settle(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
+    """The intents by rule, or what the words clearly speak for instead; `asked` is empty where no rule spoke."""
+    settled = _settled(scene, asked)
+    if settled == asked:
+        return asked
+    best: Intent = settled[0] if settled else "unknown"
+    scene.traces.append(Trace("weights", _grounds(scene, best), "intent", best))
+    scene.hints["pieces"] = [(name, 0, len(scene.items)) for name in settled]
+    return settled
+
+
+def _settled(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
+    total = scene.tenor
+    if scene.talk or not total:
+        # Half a line goes on with what was said before: its own words are too few.
+        return asked
+    best = max(total, key=total.__getitem__)
+    if len(asked) > 1:
+        return tuple(intent for intent in asked if total[intent] > HARDLY or intent == best) or (best,)
+    rule = asked[0] if asked else "unknown"
+    enough = CLEARLY_NO_FEAR if rule == "safety" else CLEARLY
+    if best == rule or total[best] - total[rule] <= enough:
+        return asked
+    return () if best == "unknown" else (best,)
+
+
+def _grounds(scene: Scene, intent: Intent) -> str:
+    """The words that speak most for an intent."""
+    words = list(dict.fromkeys(word for item in scene.items for word in item.words.split()))
+    speaks = {word: dict(weights(f"w {word}")).get(intent, 0.0) for word in words}
+    strongest = sorted(words, key=speaks.__getitem__, reverse=True)[:MOST_WORDS_SHOWN]
+    return " ".join(word for word in words if word in strongest and speaks[word] > 0)
 
 
 def features(items: Sequence[Item]) -> frozenset[str]:
@@ -60,71 +107,19 @@ def _rows(row: Sequence[str]) -> Iterator[str]:
 
 
 def _symbol(item: Item) -> str:
+    """An item in a row: of a value its kind, else its words."""
     return next((value for value in _VALUES if value in item.tags), item.words)
 
 
-def weigh(items: Sequence[Item]) -> dict[Intent, float]:
-    """The log-odds of each intent."""
-    table, start = _table()
-    total = dict(start)
-    for feature in features(items):
-        for intent, weight in table.get(feature, ()):
-            total[intent] += weight
-    return total
-
-
-def denies(scene: Scene, intent: Intent) -> bool:
-    """Whether the words clearly speak for something else than this one intent."""
-    return _settled(scene, (intent,)) != (intent,)
-
-
-def settle(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
-    """The intents by rule, or what the words clearly speak for instead; `asked` is empty where no rule spoke."""
-    settled = _settled(scene, asked)
-    if settled == asked:
-        return asked
-    best: Intent = settled[0] if settled else "unknown"
-    scene.traces.append(Trace("evidence", _grounds(scene, best), "intent", best))
-    scene.hints["pieces"] = [(name, 0, len(scene.items)) for name in settled]
-    return settled
-
-
-def _settled(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
-    total = scene.tenor
-    best = max(total, key=total.__getitem__)
-    if len(asked) > 1:
-        return tuple(intent for intent in asked if total[intent] > HARDLY or intent == best) or (best,)
-    rule = asked[0] if asked else "unknown"
-    if total[best] - total[rule] <= _margin(scene, rule) or best == rule:
-        return asked
-    return () if best == "unknown" else (best,)
-
-
-def _margin(scene: Scene, rule: Intent) -> float:
-    if scene.talk:
-        return IN_A_TALK
-    return CLEARLY_NO_FEAR if rule == "safety" else CLEARLY
-
-
-def _grounds(scene: Scene, intent: Intent) -> str:
-    """The words that speak most for an intent."""
-    table, _ = _table()
-    speaks = {
-        word: next((weight for name, weight in table.get(f"w {word}", ()) if name == intent), 0.0)
-        for item in scene.items
-        for word in item.words.split()
-    }
-    strongest = sorted(speaks, key=speaks.__getitem__, reverse=True)[:MOST_WORDS_SHOWN]
-    return " ".join(word for word in speaks if word in strongest and speaks[word] > 0)
+@lru_cache(maxsize=4096)
+def weights(feature: str) -> Weights:
+    """What a feature adds to the log-odds of each intent; nothing where it is not known."""
+    pairs = (pair.split("=") for pair in _lines().get(feature, "").split("\t") if pair)
+    return tuple((cast(Intent, intent), float(weight)) for intent, weight in pairs)
 
 
 @lru_cache(maxsize=1)
-def _table() -> tuple[Mapping[str, Weights], Mapping[Intent, float]]:
-    """The weights by feature, and the log-odds of each intent for a line that says nothing."""
-    table: dict[str, Weights] = {}
-    text = files("turnspit.asking.intents").joinpath("evidence.tsv").read_text(encoding="utf-8")
-    for line in text.splitlines():
-        feature, *pairs = line.split("\t")
-        weights = (pair.split("=") for pair in pairs)
-        table[feature] = tuple((intent, float(weight)) for intent, weight in weights)  # type: ignore[misc]
-    return table, dict(table.pop(""))
+def _lines() -> Mapping[str, str]:
+    """The lines by feature, unread: of so many a question needs few."""
+    text = files("turnspit.asking.intents").joinpath("weights.tsv").read_text(encoding="utf-8")
+    return {feature: pairs for feature, _, pairs in (line.partition("\t") for line in text.splitlines())}
