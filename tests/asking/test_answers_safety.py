@@ -254,3 +254,21 @@ def test_an_oven_that_is_hot_enough_is_said_to_be():
         Line("turkey 5 kg at 180C ok?", datetime(2026, 12, 13, 12, tzinfo=ZoneInfo("Europe/London"))), None, "id"
     )
     assert "Go on" in reply[0].headline
+
+
+@pytest.mark.parametrize(
+    ("text", "worst"),
+    [
+        ("my thermometer is out by 2, breast 74 C, ok?", "72 °C"),
+        ("thermometer is off by 4, breast 167 F, ok?", "163 °F"),
+        ("probe is off by a degree or two, 72 C in the thigh", "70 °C"),
+    ],
+)
+def test_a_probe_that_may_be_off_is_judged_at_its_worst(text, worst):
+    reply = ask(Line(text, NOW), None, "id")[0]
+    assert worst in reply.headline
+    assert any("taken at its worst" in line for line in reply.lines)
+
+
+def test_an_alarm_that_went_off_is_no_error_of_the_probe():
+    assert "worst" not in "".join(ask(Line("thermometer went off 10 minutes ago, breast 74", NOW), None, "id")[0].lines)

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from importlib import import_module
 
-from turnspit.asking.answers import holding, technique
+from turnspit.asking.answers import holding, technique, unsure_probe
 from turnspit.asking.answers.answer import Answer, Enquiry, gravest_first, together
 from turnspit.asking.answers.plain_danger import plain_danger
 from turnspit.asking.answers.refused import refusal
@@ -32,7 +32,8 @@ _WAITS = ("", "warm_holding", "reading")
 def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     """One answer an intent, and the technique that is asked about beside them; a danger that stands plainly in the
     line is answered first, whatever it was read as."""
-    answers = _answers(intents, enquiry)
+    enquiry, taken = unsure_probe.at_worst(enquiry)
+    answers = unsure_probe.told(_answers(intents, enquiry), taken)
     if enquiry.technique and "help" not in intents:
         return [*answers, technique.answer(enquiry)]
     return answers

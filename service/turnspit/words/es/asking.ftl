@@ -30,6 +30,7 @@ asking-taken-mass = Supongo { MASS($kg) }, un peso usual de { $roast }.
 asking-taken-mass-for-covers = Supongo { MASS($kg) }, para { $covers } comensales.
 asking-one-dinner = Esto es solo para el primer asado; pregunte por el otro aparte: «{ $other }».
 asking-taken-hour = No se dijo la hora: se supone en la mesa a las { CLOCK($at) }.
+asking-taken-probe-off = Una sonda que puede fallar en { RISE($off_k) } se toma en su peor caso: { TEMPERATURE($c) }.
 asking-taken-noon = No se dijo la hora: se supone para { WHEN($at) }.
 asking-taken-thawed = Supongo la pieza descongelada del todo y recién sacada del refrigerador.
 asking-taken-unstuffed = Supongo que va sin relleno.
