@@ -40,7 +40,8 @@ def _is_none(text: str, row: str) -> bool:
 _OUT = re.compile(
     r"\b(?:pulled (?:it|them|the|her|him|at)"
     r"|(?:took|taken|take|got) (?:it|them|her|him|the \w+) out (?:at|already|now)"
-    r"|(?:is|its|already|and) resting|tented|l[oa]s? saqu[eé]|ya (?:esta )?fuera del horno)"
+    r"|(?:is|its|already|and) resting|tented|ya (?:est[aá] )?fuera del horno|reposando"
+    r"|(?:saqu[eé]|sacamos|he sacado)\b(?!.{0,30}\b(?:congelador|freezer|nevera|heladera|refri|fr[ií])))"
 )
 
 

@@ -260,6 +260,11 @@ def _no_brine(_: str) -> bool:
     return False
 
 
+@grammar.rule("<sink> <started>? <overnight>|<night>|<when_day>|<day>", gives="<danger>", keeps=True)
+def _in_the_sink_since_last_night(*_: object) -> str:
+    return "thawed_on_counter"
+
+
 @grammar.rule(f"wash|rinse|washed|rinsed {_IT}", gives="<danger>", keeps=True)
 def _washed(_: str) -> str:
     return "washed"

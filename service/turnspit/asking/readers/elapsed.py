@@ -57,7 +57,10 @@ def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
     """`the breast was 140 twenty minutes ago`: when it was read."""
     ago = scene.after_is(place, "<ago>") or scene.before_is(place, "<ago>")
     told = ago is not None and scene.items[ago].words in ("ago", "hace")
-    other = scene.has("<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>")
+    # "saqué el pavo hace 20 min y marca 71": since when it is out.
+    other = scene.has(
+        "'saque", "'sacamos", "<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>"
+    )
     if not told or duration.unit != "min" or other or not scene.has("<temperature_read>", "<place>", "<probe>"):
         return False
     at = (scene.now.astimezone(UTC) - timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)

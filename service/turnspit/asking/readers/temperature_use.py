@@ -215,10 +215,21 @@ def _beside_a_place_or_probe(scene: Scene, said: Said) -> Use | None:
     place = _place(scene, said)
     if said.unit == "degC" and said.value > _HOTTEST_MEAT_C:
         return None
+    if scene.usual == "metric" and said.value > _HOTTEST_MEAT_C and said.bare and _tells_of_the_oven(scene):
+        # "el horno no calienta bien, marca 140".
+        return "oven"
     if place and said.value > READ_AT_MOST and "<roast>" in scene.items[place[1]]:
         # "turkey breast, 325": an oven's.
         return None
     return "reading" if place and (said.value <= READ_AT_MOST or place[0] <= 2) else None
+
+
+def _tells_of_the_oven(scene: Scene) -> bool:
+    """Whether an oven is spoken of, and neither a place in the meat nor a probe that is named."""
+    named = any(
+        item.words.startswith(("sonda", "la sonda", "probe", "the probe")) for _, item in scene.find("<probe>")
+    )
+    return scene.has("<oven>") and not scene.has("<place>", "<turkey_place>") and not named
 
 
 def _of_the_same_place(scene: Scene, said: Said) -> Use | None:
