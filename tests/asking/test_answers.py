@@ -226,7 +226,7 @@ def test_done_early_is_one_answer_wherever_it_is_asked(intent, asked):
 def test_a_named_recipe_is_scaled_line_by_line(asked, told, rules):
     answer = asked("scale", {"scale": {"to": 28}}, "scale the gravy to 28")
     words = told(answer)
-    assert "for 28 (times 2)" in words
+    assert "for 28 (times 2, from 14)" in words
     assert "1 cup turkey drippings" in words
     assert answer.data["scale"]["factor"] == 2.0
     assert "allergens" in rules(answer)

@@ -153,7 +153,8 @@ def _recipe_headline(scaled: ScaledRecipe) -> Message:
     said: dict[str, Any] = {"name": named, "factor": float(scaled.factor)}
     if makes is None or makes.unit != "serving":
         return Message("asking-scale-recipe", **said)
-    return Message("asking-scale-recipe-servings", servings=float(makes.usual), **said)
+    servings = float(makes.usual)
+    return Message("asking-scale-recipe-servings", servings=servings, base=servings / float(scaled.factor), **said)
 
 
 def _headline(enquiry: Enquiry, factor: float) -> Message:
