@@ -271,4 +271,6 @@ def test_a_probe_that_may_be_off_is_judged_at_its_worst(text, worst):
 
 
 def test_an_alarm_that_went_off_is_no_error_of_the_probe():
-    assert "worst" not in "".join(ask(Line("thermometer went off 10 minutes ago, breast 74", NOW), None, "id")[0].lines)
+    assert "worst" not in "".join(
+        ask(Line("thermometer went off 10 minutes ago, breast 74", NOW), None, "id")[0].lines
+    )

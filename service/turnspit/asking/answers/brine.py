@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, once, sources_line
-from turnspit.asking.answers.brine_in_time import in_time
+from turnspit.asking.answers.brine_in_time import in_time, with_what_is_to_come
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -49,6 +49,7 @@ def answer(enquiry: Enquiry) -> Answer:
         return safety.answer(enquiry)
     from turnspit.brine import plan_brine
 
+    so_far, enquiry = enquiry, with_what_is_to_come(enquiry)
     taken = Taken(enquiry)
     plan = plan_brine(_case(taken))
     if plan.case.brinable and topic_of(enquiry.text, "brine_done") and _hours(enquiry) is not None:
@@ -63,7 +64,7 @@ def answer(enquiry: Enquiry) -> Answer:
         recipe = [_per_mass(plan)]
     elif _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
         recipe = recipe[:1]
-    elif verdict and (plan.case.hours or 0.0) > MOST_H:
+    elif verdict and ((plan.case.hours or 0.0) > MOST_H or so_far is not enquiry):
         recipe = []
     elif asks_fit:
         fits = [note for note in recipe if note.key in FITS]

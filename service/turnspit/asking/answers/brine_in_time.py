@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from contextlib import suppress
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -9,6 +10,7 @@ from typing import TYPE_CHECKING
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.answers.wishes import dinner_of
+from turnspit.asking.clean import clean
 from turnspit.errors import TurnspitError
 from turnspit.message import Message, Value
 
@@ -35,3 +37,18 @@ def in_time(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
             return (Message("asking-brine-too-late", **said), Message("asking-brine-late-instead"))
         return (Message("asking-brine-in-time", at=into.start, **said),)
     return ()
+
+
+_UNTIL = re.compile(r"\b(?:till|til|until|hasta)\b")
+_IN_IT = re.compile(r"\b(?:ago|since|been in|has been|already|hace|lleva|desde)\b")
+
+
+def with_what_is_to_come(enquiry: Enquiry) -> Enquiry:
+    """`put it in the brine 8 hours ago, can it go till tomorrow noon`: the hours so far with those until then."""
+    until, hours, line = enquiry.moment("serve_at"), enquiry.said("brine.hours"), clean(enquiry.line)
+    if until is None or hours is None or until <= enquiry.now or not (_UNTIL.search(line) and _IN_IT.search(line)):
+        return enquiry
+    total = float(hours) + (until - enquiry.now).total_seconds() / 3600
+    brine = {**enquiry.said("brine"), "hours": round(total, 2)}
+    understood = {name: value for name, value in enquiry.understood.items() if name != "serve_at"}
+    return replace(enquiry, understood={**understood, "brine": brine})

@@ -14,7 +14,8 @@ from turnspit.message import Message
 _WORDS = {"a degree or two": 2.0, "a couple": 2.0, "one": 1.0, "two": 2.0, "three": 3.0, "four": 4.0, "five": 5.0}
 _OFF = re.compile(
     r"\b(?:probe|thermometer|therm|cal|termometro|sonda)\b[^.;?!\d]{0,20}?\b(?:off|out|wrong|desviad[oa]|falla)"
-    rf"(?: by| por| en)?(?: about| maybe| around)? ({'|'.join(_WORDS)}|\d{{1,2}}(?:\.\d)?)\b(?! ?(?:min|h|deg\w* (?:low|high)))"
+    rf"(?: by| por| en)?(?: about| maybe| around)? ({'|'.join(_WORDS)}|\d{{1,2}}(?:\.\d)?)\b"
+    r"(?! ?(?:min|h|deg\w* (?:low|high)))"
 )
 MOST_OFF = 15.0
 _K_OF_F = 1 / 1.8
@@ -50,6 +51,6 @@ def _lowered(reading: Mapping[str, Any], off_k: float) -> dict[str, Any]:
 
 
 def _in_fahrenheit(enquiry: Enquiry) -> bool:
-    """Whether it was read in Fahrenheit, as its whole degrees tell."""
-    c = float(enquiry.said("reading.temperature_c"))
-    return abs(c - round(c)) > 0.01 and abs(c * 1.8 - round(c * 1.8)) < 0.05
+    """Whether it was read in Fahrenheit: those are the degrees that stand in the line."""
+    f = float(enquiry.said("reading.temperature_c")) * 1.8 + 32
+    return f"{round(f)}" in re.findall(r"\d+", enquiry.line)
