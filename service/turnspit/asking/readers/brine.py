@@ -17,7 +17,7 @@ def read(scene: Scene) -> None:
         if item.tags["<brined>"] is False or "<wish>" in item or not asks or _told_first(scene, place):
             scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)
     about = scene.has("<brine>", "<brined>", "<salt>") or (
-        scene.talk and any(p.startswith("brine.") for p in scene.before)
+        scene.talk and (scene.hints.get("talk_of") == "brine" or any(p.startswith("brine.") for p in scene.before))
     )
     for place, item in scene.find("<volume>", unused=True):
         measure: Measure = item.tags["<volume>"]

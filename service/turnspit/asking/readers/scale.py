@@ -13,7 +13,7 @@ from turnspit.asking.tokens import Number
 def read(scene: Scene) -> bool:
     """Put every `scale.*` value where the line asks to scale; tells whether it does."""
     short = _short(scene)
-    if not short and not _about_a_recipe(scene):
+    if not short and (_more_brine(scene) or not _about_a_recipe(scene)):
         return False
     if _of_the_recipe(scene):
         return True
@@ -52,6 +52,12 @@ def read(scene: Scene) -> bool:
         # "halve a recipe that serves 10"
         scene.put("scale.from", counts[0][1], "scale: what the recipe serves", counts[0][0])
     return short or any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+def _more_brine(scene: Scene) -> bool:
+    """`scale to 50 L`, in a talk of a brine: how much of it is wanted, and no servings."""
+    servings = scene.has("<covers>", "<recipe>", "<factor>", "<from_to>")
+    return scene.hints.get("talk_of") == "brine" and scene.has("<volume>") and not servings
 
 
 def _tells_of_the_recipe(scene: Scene, place: int) -> bool:
