@@ -125,3 +125,14 @@ def test_what_was_asked_is_in_the_headline(text: str, headline: str) -> None:
 )
 def test_what_stood_from_one_hour_to_another_is_thrown_away(text: str) -> None:
     assert "Throw it away" in reply(text).headline
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "power was out between 1 and 4am, is my fridge turkey safe",
+        "power out from 2 to 5, is the turkey in the fridge ok",
+    ],
+)
+def test_the_hours_of_a_power_cut_are_no_degrees(text: str) -> None:
+    assert reply(text).headline == "There was no power for 3 h. Measure it with a thermometer."

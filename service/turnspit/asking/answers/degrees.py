@@ -26,6 +26,11 @@ _NUMBER = re.compile(
     rf"(?!\s*-?\s*(?:{_NO_DEGREES})\b)"
 )
 _HOUR_BEFORE = re.compile(r"\b(?:since|at|by|until|til|till|for|desde las|a las|son las|hasta las) $")
+_HOUR = r"\d{1,2}(?::\d\d)? ?(?:am|pm)?"
+_FROM_HOUR_TO_HOUR = re.compile(
+    rf"\b(?:from|between|since|desde las|de las?|entre las?|de) {_HOUR}"
+    rf" ?(?:to|and|until|till|til|-|a las|a|y las|y|hasta las) ?{_HOUR}\b"
+)
 _OF_STUFFING = re.compile(r"\b(?:stuffing|dressing|relleno)\D{0,25}?(\d{2,3})(?!\d)")
 _ROASTED_AT = re.compile(
     r"\b(?:roast|bak|cook|asar|asando|aso|horne)\w*\b[^.?!]{0,40}?\b(?:at|a) (\d{2,3})\b"
@@ -56,6 +61,8 @@ def degrees_of(enquiry: Enquiry, topic: str) -> float | None:
     if topic == "thermometer":
         ice = bool(topic_of(enquiry.text, "in_ice_water"))
         return _only(line, "cold" if ice else "hot")
+    if topic == "power_cut":
+        line = _FROM_HOUR_TO_HOUR.sub(" ", line)
     kind = "cold" if topic in COLD_TOPICS else "hot" if topic in HOT_TOPICS else "oven" if topic == "oven" else ""
     c = _only(line, kind) if kind else None
     return None if c is not None and pink and not row and c < PINK_FROM_C else c

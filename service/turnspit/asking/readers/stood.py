@@ -37,7 +37,9 @@ def read(scene: Scene) -> None:
 
 
 def _put(scene: Scene, hours: float, *places: int) -> None:
-    if scene.has("<out>") and hours:
+    # "Open house from 2 to 6, how long can the ham sit out" asks before it stands.
+    stood = scene.has("<out>") or any(item.get("<danger>") == "power_cut" for item in scene.items)
+    if stood and hours and not scene.has("<how_long>"):
         scene.put("elapsed_h", round(hours, 4), "elapsed: from one hour to another", *places)
 
 
