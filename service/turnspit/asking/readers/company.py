@@ -119,6 +119,9 @@ def _total(items: list[Item], at: int) -> tuple[int, int] | None:
 
 
 def _people(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
+    if at == len(items):
+        # A row may end the line: "me, my wife,".
+        return None
     item = items[at]
     covers = item.get("<covers>")
     if isinstance(covers, Covers):
