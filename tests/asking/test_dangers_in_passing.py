@@ -58,6 +58,11 @@ def test_a_bird_thawed_for_a_day_is_planned_for_the_day_of_the_roast() -> None:
         "turkey resting on the counter, kitchen smells great",
         "brine mixed last night, turkey goes in now",
         "leg of lamb thawed tuesday roasting friday",
+        "how long to brine the chicken",
+        "can two birds go in the same tub of brine",
+        "take the turkey out of the fridge an hour before it goes in",
+        "breakfast at 8, roast chicken on the table at 1",
+        "the driver brings 6 turkeys at 9, dinner at 6",
     ],
 )
 def test_what_is_no_danger_stops_nothing(text: str) -> None:

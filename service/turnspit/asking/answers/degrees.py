@@ -19,7 +19,7 @@ CELSIUS_TO_C = {"cold": 25.0, "hot": 82.0, "oven": 149.0}
 PLAUSIBLE_C = {"cold": (-10.0, 30.0), "hot": (25.0, 105.0), "oven": (50.0, 300.0)}
 _NO_DEGREES = (
     r"lbs?|pounds?|kg|kilos?|g|grams?|oz|l|litros?|litres?|liters?|quarts?|qt|gal\w*|cups?|tazas?|libras?|cm|mm|in|inch\w*"
-    r"|hours?|hrs?|hr|h|horas?|min\w*|days?|dias?|weeks?|months?|am|pm|people|guests?|personas?|months|year\w*|anos?"
+    r"|hours?|hrs?|hr|h|horas?|min\w*|days?|dias?|weeks?|months?|am|pm|people|guests?|personas?|turkeys?|birds?|chickens?|ducks?|geese|hams?|pavos?|pollos?|cases?|boxes|months|year\w*|anos?"
 )
 _NUMBER = re.compile(
     r"(?<![\d.,:/$#])\b(\d{1,3}(?:[.,]\d)?)(?![\d:/%])\s*(?:deg(?:rees?)?\b|grados?\b)?\s*(degc|degf|c|f|celsius|fahrenheit)?\b"

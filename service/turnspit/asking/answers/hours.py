@@ -29,7 +29,8 @@ _NTH = re.compile(r"\b(?:day|dia) (\d{1,2})\b")
 
 
 _THAWED = re.compile(
-    r"\b(?:thawed|defrosted|thaw done|done thawing|finished thawing|descongel(?:e|o|ad[oa]|amos))\b"
+    r"\b(?:thawed|defrosted|thaw done|done thawing|finished thawing|(?:was|is|were) soft"
+    r"|descongel(?:e|o|ad[oa]|amos))\b"
     rf"[^.;?!]{{0,25}}?\b({_DAY})"
 )
 _ROASTED = re.compile(rf"\b({_DAY}|today|tonight|tomorrow|hoy|esta noche|manana)\b")

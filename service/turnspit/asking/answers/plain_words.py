@@ -18,6 +18,7 @@ UNLESS = {
     "left_out-delivered": "kept_cold",
     "spoiled": "smells_fine",
     "eaten_raw": "animals",
+    "brine_reuse-old": "not_used",
     "thaw_method-hot_water": "not_hot_water",
     "cross_contact-knife": "not_cross",
     "cold_holding-reads": "not_fridge",
@@ -39,7 +40,7 @@ def _is_none(text: str, row: str) -> bool:
 
 _OUT = re.compile(
     r"\b(?:pulled (?:it|them|the|her|him|at)"
-    r"|(?:took|taken|take|got) (?:it|them|her|him|the \w+) out (?:at|already|now)"
+    r"|(?:took|taken|got) (?:it|them|her|him|the \w+) out (?:at|already|now)"
     r"|(?:is|its|already|and) resting|tented|ya (?:est[aá] )?fuera del horno|reposando"
     r"|(?:saqu[eé]|sacamos|he sacado)\b(?!.{0,30}\b(?:congelador|freezer|nevera|heladera|refri|fr[ií])))"
 )

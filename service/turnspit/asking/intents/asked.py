@@ -62,7 +62,8 @@ def _carve(piece: Piece) -> bool:
     if piece.said("reading.place") and not piece.asks:
         # "thigh 168, breast 159, resting already".
         return False
-    if piece.said("reading.temperature_c") and piece.scene.has("<done_word>") and not piece.has("<carve>"):
+    told = piece.said("reading.temperature_c") and not piece.has("<carve>", "<how_long>")
+    if told and piece.scene.has("<done_word>"):
         # "lamb at 58 and resting, done?"
         return False
     if piece.has("<carve>") and piece.has("'how"):
