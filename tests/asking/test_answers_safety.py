@@ -274,3 +274,9 @@ def test_an_alarm_that_went_off_is_no_error_of_the_probe():
     assert "worst" not in "".join(
         ask(Line("thermometer went off 10 minutes ago, breast 74", NOW), None, "id")[0].lines
     )
+
+
+def test_which_rule_holds_is_answered_where_nothing_stood():
+    assert ask(Line("2 hour rule or 4 hour rule, buffet", NOW), None, "id")[0].headline.startswith("4 h in all")
+    stood = ask(Line("ham sat out 4 hours, is the 2 hour rule strict or not?", NOW), None, "id")[0]
+    assert "Throw it away" in stood.headline

@@ -11,6 +11,7 @@ from turnspit.asking.clean import clean
 NO_ROAST_C = 30.0
 """What reads less than this is not being served: it is the air, the water or raw meat."""
 UNLESS = {
+    "time_control-rules": "safety_told_out",
     "cool_down": "cools_no_food",
     "standing_limit": "rests",
     "partial_cooking-two_days": "not_partial",
