@@ -314,7 +314,7 @@ def test_a_danger_in_another_question_is_still_a_stop(text, rule, part):
 @pytest.mark.parametrize(
     ("text", "part"),
     [
-        ("can you freeze cooked turkey", "Yes, freeze them"),
+        ("can you freeze cooked turkey", "Yes, into the freezer"),
         ("how do you carve a turkey breast", "each side off the breastbone"),
         ("do I rinse after brining", "No: washing"),
         ("can i cook the turkey at 250 F", "No: 250 °F"),

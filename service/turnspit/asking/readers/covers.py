@@ -30,6 +30,7 @@ _MOST_AT_TABLE = 99
 _FARTHEST = 60
 _MOST_SERVED = 600
 _FEWEST_OF_AN_HOUR = 200
+_FIRST_OF_THE_AFTERNOON, _LAST_HOUR = 1300, 2359
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -140,8 +141,8 @@ def _tables_of_ten(tables: Number | float, _: str, seats: Number | float, __: st
 
 
 @grammar.rule(
-    "<number> <people> ,|(|and|y? <number> <part_of> <people>",
-    "<feeds>|<for> <number> ,|(|and|y? <number> <part_of> <people>",
+    "<number> <people> ,|(|and|with|y|con? <number> <part_of> <people>",
+    "<feeds>|<for> <number> ,|(|and|with|y|con? <number> <part_of> <people>",
     "<number> <people> ,|(? <including> <number> <people>",
     "<feeds>|<for> <number> ,|(? <including> <number> <people>",
     "<number> <people>? ,|(? <including> . <number> <people>",
@@ -227,7 +228,7 @@ def _plus_one(value: Number | float) -> Covers | None:
     return Covers(0, more=int(said)) if said == int(said) and 0 < said <= 12 else None
 
 
-@grammar.rule("minus <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>", gives="<covers>")
+@grammar.rule("minus|less|menos <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>", gives="<covers>")
 def _minus_two(value: Number | float) -> Covers | None:
     said = number(value).value
     return Covers(0, more=-int(said)) if said == int(said) and 0 < said <= _MOST_AT_TABLE else None
@@ -374,4 +375,7 @@ def _serve(value: Number | float) -> Covers | None:
 
 @for_grammar.rule("<for> <number> !service|svc|seating|sitting|<place>|<deg>", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
-    return covers(number(value).value, sure=False)
+    said = number(value)
+    # "table laid for 1900", but "for 1500 covers".
+    hour = said.digits.isdigit() and _FIRST_OF_THE_AFTERNOON <= said.value <= _LAST_HOUR and not said.value % 5
+    return None if hour and said.value % 100 < 60 else covers(said.value, sure=False)

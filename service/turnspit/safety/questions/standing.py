@@ -28,6 +28,10 @@ def hot_day(ambient_c: float) -> bool:
     return not within(ambient_c, limit("two-hours", "hot_day_min_c", "home"))
 
 
+# Cooked by what they are; of a roast that nobody called cooked nothing is said of serving it.
+_SERVED = frozenset(("gravy", "soup", "sauce"))
+
+
 def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
     """It stood out of the cold: how long, and may it still be eaten."""
     measured = _never_left_control(question, kitchen)
@@ -49,13 +53,15 @@ def left_out(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
             kitchen, rule, "warn", "discard", seen, action=Message("safety-do-unmarked"), unknown=("procedure",)
         )
     if _may_have_been_hot(question, kitchen):
+        served = question.state == "cooked" or question.subject in _SERVED
+        unless = "safety-do-serve-unless-hot-day" if served else "safety-do-chill-unless-hot-day"
         return finding(
             kitchen,
             rule,
             "warn",
             "chill",
             seen,
-            action=Message("safety-do-chill-unless-hot-day"),
+            action=Message(unless),
             unknown=("ambient_c",),
         )
     return finding(kitchen, rule, "ok", "chill", seen, action=now)

@@ -24,6 +24,7 @@ safety-do-discard-unless = Unless you know it was under { $hours } h: throw it a
 safety-do-refuse-delivery = Do not accept it; note the reading and send it back.
 safety-do-unmarked = Without a written procedure and the time marked on it, throw it away; with them, serve it before 4 h are over.
 safety-do-chill-unless-hot-day = Into the cold now. If it stood where it is above { TEMPERATURE(32.22) }, throw it away.
+safety-do-serve-unless-hot-day = Serve it or put it into the refrigerator now. If it stood where it is above { TEMPERATURE(32.22) }, throw it away.
 safety-do-chill-now = Serve it or put it into the refrigerator now, in shallow covered boxes.
 safety-do-keep-hot = Keep it that hot, covered, and measure it again every hour.
 safety-do-roast-cold = Better roast it straight from the refrigerator.

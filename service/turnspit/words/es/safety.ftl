@@ -24,6 +24,7 @@ safety-do-discard-unless = Si no sabe que fueron menos de { $hours } h: tírelo.
 safety-do-refuse-delivery = No lo acepte; anote la lectura y devuélvalo.
 safety-do-unmarked = Sin procedimiento escrito y hora marcada, tírelo; con ellos, sírvalo antes de 4 h.
 safety-do-chill-unless-hot-day = Al frío ahora. Si estuvo donde hace más de { TEMPERATURE(32.22) }, tírelo.
+safety-do-serve-unless-hot-day = Sírvalo o métalo en el refrigerador ahora. Si estuvo a más de { TEMPERATURE(32.22) }, tírelo.
 safety-do-chill-now = Sírvalo o métalo ahora en el refrigerador, en recipientes bajos y tapados.
 safety-do-keep-hot = Manténgalo así de caliente, tapado, y mídalo cada hora.
 safety-do-roast-cold = Mejor áselo directamente del refrigerador.
