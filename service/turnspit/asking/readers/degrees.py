@@ -122,13 +122,18 @@ def _oven_unit(scene: Scene, said: Said) -> tuple[str, bool]:
 
 _ALL_NIGHT_H = 8
 _LOW_F = 275
+# In Spanish a lower one is in Celsius.
+_LOWEST_F = 130
 # Nothing is kept warm at less.
 _HOT_F = 120
 
 
 def _low_on_purpose(scene: Scene, said: Said) -> bool:
     """What keeps a roast warm at 170, or is feared for at 180, is an oven in Fahrenheit."""
-    feared = said.value <= 200 and scene.has("<start>", "<overnight>", "'leave") and scene.has("<safe>")
+    celsius = scene.language == "es" and said.value <= _LOWEST_F
+    feared = (
+        not celsius and said.value <= 200 and scene.has("<start>", "<overnight>", "'leave") and scene.has("<safe>")
+    )
     return feared or (_HOT_F <= said.value <= 200 and danger(scene) == "warm_holding")
 
 

@@ -129,14 +129,13 @@ def _of_mince(scene: Scene, said: Said) -> Use | None:
 
 
 def _night_oven(scene: Scene, said: Said) -> Use | None:
-    """`horno a 95 grados toda la noche`."""
-    return (
-        "oven"
-        if scene.has("<overnight>")
-        and scene.before_is(said.place, "<oven>", "'a", "<at>") is not None
-        and (scene.has("<oven>") and said.value >= 80)
-        else None
-    )
+    """`horno a 95 grados toda la noche`, `asar el pavo toda la noche a 90`."""
+    led = scene.before_is(said.place, "<oven>", "'a", "<at>") is not None
+    roasts = scene.has("<oven>") or (scene.has("<cook>") and scene.language == "es" and not _probed(scene))
+    return "oven" if led and roasts and scene.has("<overnight>") and said.value >= _NIGHT_C else None
+
+
+_NIGHT_C = 80
 
 
 def _a_gas_mark(_: Scene, said: Said) -> Use | None:
