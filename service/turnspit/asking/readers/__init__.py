@@ -44,6 +44,7 @@ GRAMMARS = (
     temperature.grammar,
     length.grammar,
     pieces.grammar,
+    clock.plain_grammar,
     covers.grammar,
     company.grammar,
     counts.grammar,

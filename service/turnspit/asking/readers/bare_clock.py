@@ -61,6 +61,8 @@ def _clock_at(scene: Scene, place: int) -> Clock | None:
     if "<clock>" in item:
         clock: Clock = item.tags["<clock>"]
         return clock
+    if "<number>" in item and _between(scene, place):
+        return digits_clock(item.tags["<number>"])
     if "<from_to>" in item and scene.before_is(place, "<meal>", "<serve>") is not None:
         return clock_of(item.tags["<from_to>"].high)
     if "<duration>" in item:
@@ -70,13 +72,24 @@ def _clock_at(scene: Scene, place: int) -> Clock | None:
     return bare_clock(scene, place) if "<number>" in item else None
 
 
+def _between(scene: Scene, place: int) -> bool:
+    """`dinner between 5 and 6`: by the later of the two."""
+    if place < _BETWEEN_TWO or "<and_sign>" not in scene.items[place - 1] or "<number>" not in scene.items[place - 2]:
+        return False
+    between = place - _BETWEEN_TWO
+    return scene.items[between].words == "between" and scene.before_is(between, "<meal>", "<serve>") is not None
+
+
+_BETWEEN_TWO = 3
+
+
 def bare_clock(scene: Scene, place: int) -> Clock | None:
     """A bare number as a clock time, None where it is none."""
     said: Number = scene.items[place].tags["<number>"]
     clock = digits_clock(said)
     if clock is None or scene.after_is(place, *_NO_HOUR) is not None or _counts(scene, place):
         return None
-    cue = scene.before_is(place, *_CUES)
+    cue = _cue(scene, place)
     if scene.after_is(place, *_HEATED) is not None and not _before_the_oven(scene, place, cue, clock):
         return None
     if cue is not None and "<at>" in scene.items[cue] and scene.before_is(cue, "<cold_place>") is not None:
@@ -102,6 +115,38 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         return clock if ahead is not None and not probed and is_an_hour(said) else None
     served = "'for" in scene.items[cue] and scene.after_is(place, *_SERVICE) is not None
     return clock if served or _told_as_an_hour(scene, cue, said) else None
+
+
+# What may stand between a meal and its hour: "dinner has to be 6", "dinner's 6".
+_BETWEEN = ("is", "be", "to be", "has", "needs", "must", "will", "should", "moved", "to")
+
+
+def _cue(scene: Scene, place: int) -> int | None:
+    """The word that may make the number an hour: just before it, or a meal over "has to be"; the oven that something
+    "went in at 8"."""
+    cue = scene.before_is(place, *_CUES)
+    if cue is None and _behind_a_comma(scene, place):
+        return place - 2
+    at = place - 1
+    while at > 0 and scene.items[at].words in _BETWEEN:
+        at -= 1
+    if at != place - 1 and "<meal>" in scene.items[at]:
+        return at
+    if cue is None and place and scene.items[place - 1].words.endswith("oven at"):
+        return scene.before_is(place - 1, "<start>", "<started>")
+    return cue
+
+
+def _behind_a_comma(scene: Scene, place: int) -> bool:
+    """`late dinner, 9`, `tonight, 8`: nothing else follows that would be counted."""
+    if place < _ROW or scene.items[place - 1].words not in (",", ":", ";", "-"):
+        return False
+    led = scene.items[place - _ROW]
+    ended = place + 1 == len(scene.items) or scene.items[place + 1].words in (",", ".", ";")
+    return ended and ("<meal>" in led or "<night>" in led) and not scene.has("<clock>")
+
+
+_ROW = 2
 
 
 def _is_off(scene: Scene, by: int) -> bool:
@@ -143,7 +188,10 @@ def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
     """Whether the word before hours and minutes makes them a time."""
     words = scene.items[cue]
     if "<when_day>" in words:
-        return said.value >= _FOUR_DIGITS or "." in said.digits
+        return said.value >= _FOUR_DIGITS or is_an_hour(said)
+    if "'for" in words:
+        # "table laid for 1900"
+        return ("." in said.digits or said.value >= _FOUR_DIGITS) and is_an_hour(said)
     if "<hour_at>" in words and (said.spoken is not None or said.value >= _FOUR_DIGITS):
         return True
     if "<at>" not in words:
@@ -188,7 +236,9 @@ def _ends(item: Item) -> bool:
 
 
 def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:
-    """`when do I put it in for 6`: an hour."""
+    """`when do I put it in for 6`, `in at 2 for dinner`: an hour."""
+    if _goes_in_for_a_meal(scene, place, covers):
+        return digits_clock(Number(float(covers.count), str(covers.count)))
     start = scene.before_is(place, "<start>", "<plan>", "<when>")
     asked = start is not None and (scene.has("<when>") or scene.items[start].words.startswith(("when", "what time")))
     if start is not None and "<when>" in scene.items[start]:
@@ -198,3 +248,14 @@ def _for_an_hour(scene: Scene, place: int, covers: Covers) -> Clock | None:
         return None
     said = Number(float(covers.count), str(covers.count))
     return digits_clock(said) if covers.count <= 12 or (covers.count > 99 and is_an_hour(said)) else None
+
+
+def _goes_in_for_a_meal(scene: Scene, place: int, covers: Covers) -> bool:
+    """`in at 2 for dinner at 6`: two is when it goes in, and dinner is at what comes next."""
+    item = scene.items[place]
+    meal = next((meal for meal in ("dinner", "lunch", "supper") if item.words.endswith(f" for {meal}")), "")
+    if not meal or covers.count > _LATEST or scene.before_is(place, "<start>", "<started>") is None:
+        return False
+    item.tags.setdefault("<meal>", "lunch" if meal == "lunch" else "dinner")
+    scene.tags.add("<meal>")
+    return True

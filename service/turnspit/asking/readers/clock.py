@@ -45,6 +45,8 @@ class Clock:
 
 
 grammar = Grammar("<clock>")
+# These are told so plainly that no number of them counts people: "twenty past six for dinner".
+plain_grammar = Grammar("<clock>")
 _FOUR_DIGITS = 1000
 _OVEN_STEP_F = 25
 _QUARTER = 15
@@ -81,7 +83,7 @@ def is_an_hour(said: Number) -> bool:
     return said.value % _OVEN_STEP_F != 0 and said.value % 100 % _QUARTER == 0
 
 
-@grammar.rule("<part> past|<past>|<and_sign> <number> <ampm>?", gives="<clock>")
+@plain_grammar.rule("<part> past|<past>|<and_sign> <number> <ampm>?", gives="<clock>")
 def _half_past(part: float, _: str | None, hour: Number | float, half: Half | None) -> Clock | None:
     return clock(number(hour).value, part * 60, half or "")
 
@@ -91,7 +93,7 @@ def _quarter_to(part: float, hour: Number | float, half: Half | None) -> Clock |
     return _before(hour, part * 60, half)
 
 
-@grammar.rule("<number> <minutes_word>? past <number> <ampm>?", gives="<clock>")
+@plain_grammar.rule("<number> <minutes_word>? past <number> <ampm>?", gives="<clock>")
 def _ten_past(minutes: Number | float, _: str | None, hour: Number | float, half: Half | None) -> Clock | None:
     return clock(number(hour).value, number(minutes).value, half or "")
 
@@ -229,6 +231,12 @@ def _hours_h_minutes(hour_minute: tuple[int, int]) -> Clock | None:
 def _hour_half(hour: Number | float, _: str | None, half: Half) -> Clock | None:
     found = digits_clock(number(hour))
     return found if found is None or not found.is_open else Clock(found.hour, found.minute, half, "12h")
+
+
+@grammar.rule("<number>|<hm> <half_of_day>", gives="<clock>")
+def _six_in_the_evening(hour: Number | float | tuple[int, int], half: Half) -> Clock | None:
+    found = clock(*hour) if isinstance(hour, tuple) else digits_clock(number(hour))
+    return found and (Clock(found.hour, found.minute, half, "12h") if found.is_open else found)
 
 
 @grammar.rule("<number> <oclock>", gives="<clock>")

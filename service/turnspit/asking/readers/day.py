@@ -33,6 +33,7 @@ class Day:
 grammar = Grammar("<when_day>")
 # `the 24th` without its letters is a day before `for 24` counts people.
 number_grammar = Grammar("<when_day>")
+_TEN = 10
 
 
 def _offset(days: float, half: str = "") -> Day:
@@ -65,12 +66,38 @@ def _next_weekday_named(_: str, weekday: float) -> Day:
     return Day(lambda today: _next_weekday(today, int(weekday), skip_today=True))
 
 
+@grammar.rule("<a_week> <day>", "<day> week", "<day> en ocho", "de|desde <day> en ocho", gives="<when_day>")
+def _a_week_today(*days: float | str) -> Day:
+    """`a week today`, `tomorrow week`, `de hoy en ocho`."""
+    return _offset(next(float(day) for day in days if not isinstance(day, str)) + 7)
+
+
+@grammar.rule("<weekday> before <holiday>", gives="<when_day>")
+def _weekday_before_holiday(weekday: float, name: str) -> Day:
+    def find(today: date) -> date | None:
+        found = _coming_holiday(name, today)
+        return found - timedelta(days=(found.weekday() - int(weekday)) % 7 or 7) if found is not None else None
+
+    return Day(find)
+
+
+@grammar.rule("<weekday> after next", gives="<when_day>")
+def _weekday_after_next(weekday: float) -> Day:
+    return Day(lambda today: _next_weekday(today, int(weekday), skip_today=True) + timedelta(days=7))
+
+
 @grammar.rule("last <weekday>", gives="<when_day>")
 def _last_weekday(weekday: float) -> Day:
     return Day(lambda today: _next_weekday(today, int(weekday)) - timedelta(days=7))
 
 
-@grammar.rule("sat <clock>", "on|this|next|by|for sat", gives="<when_day>", keeps=True)
+@grammar.rule(
+    "sat <clock>",
+    "^<clock>|<number> sat !on|in|out|at|for|there|since|<cold_place>|<mass_unit>",
+    "on|this|next|by|for sat",
+    gives="<when_day>",
+    keeps=True,
+)
 def _sat(*_: object) -> Day:
     return Day(lambda today: _next_weekday(today, 5))
 
@@ -178,7 +205,7 @@ def _days_from(wait: Duration, *base: float) -> Day | None:
     return _offset(round(wait.hours / 24) + (base[0] if base else 0))
 
 
-@grammar.rule("<duration> from <weekday>", gives="<when_day>")
+@grammar.rule("<duration> from|on <weekday>", gives="<when_day>")
 def _week_from(wait: Duration, weekday: float) -> Day | None:
     days = timedelta(days=round(wait.hours / 24))
     return Day(lambda today: _next_weekday(today, int(weekday)) + days) if wait.unit in ("day", "week") else None
@@ -195,6 +222,28 @@ def _meal_and_number(day: Number | float, *_: object) -> Day | None:
     return _the_nth(int(value)) if value == int(value) and 13 <= value <= 31 else None
 
 
+@number_grammar.rule("<number> <ordinal_word>", "the <number> <ordinal_word>", gives="<ordinal>")
+def _twenty_sixth(tens: Number | float, ones: float) -> int | None:
+    value = number(tens).value
+    return int(value + ones) if value in (20, 30) and ones < _TEN else None
+
+
+@number_grammar.rule("<ordinal_word> of <month>", gives="<when_day>")
+def _fifth_of_december(day: float, month: float) -> Day | None:
+    return _month_day(month, int(day))
+
+
+@number_grammar.rule("^<month>|<weekday> <ordinal_word>", gives="<ordinal>")
+def _december_fifth(day: float) -> int:
+    return int(day)
+
+
+@number_grammar.rule("^the <ordinal_word> !<roast>|<generic>|<time_unit>", gives="<ordinal>")
+def _the_nineteenth(day: float) -> int | None:
+    """`the nineteenth`; "the second" may be anything."""
+    return int(day) if day > _TEN else None
+
+
 @number_grammar.rule("dia <number>", gives="<when_day>")
 def _dia(day: Number | float) -> Day | None:
     value = number(day).value
@@ -207,6 +256,11 @@ def _dia(day: Number | float) -> Day | None:
 def _the_one_of_before(said: Number | float) -> Number:
     """`back to the 16`, of a weight: no day of the month."""
     return number(said)
+
+
+@number_grammar.rule("the|el|del <number> of|de <month>", gives="<when_day>")
+def _the_number_of_december(day: Number | float, month: float) -> Day | None:
+    return _month_day(month, number(day))
 
 
 @number_grammar.rule("the|el|del <number>", gives="<when_day>")

@@ -23,6 +23,7 @@ _ROLES = {
 _AFTER_COSTS = 0.5
 _LONGEST_ROAST = timedelta(hours=14)
 _ROLE_REACH = 4.5
+_MIDNIGHT_SUPPER = 30
 # From which hour on a meal is in the morning: "dinner at 2" is 14:00, "dinner at 11" 23:00, "lunch at 11" 11:00.
 _FIRST_MORNING_HOUR = {"breakfast": 1, "brunch": 8, "lunch": 10, "dinner": 12}
 
@@ -55,6 +56,8 @@ def read(scene: Scene) -> None:
         # "thawed tuesday, roasting saturday", "thawing since monday, for thursday": the roast's day is the other.
         past = [place for place, _ in days if thawed_on(scene, place) or _is_since(scene, place)]
         days = [row for row in days if row[0] not in past] or days
+    if any(found.role == _SERVE and not _of_another_event(scene, found) for found in times):
+        times = [found for found in times if not _of_another_event(scene, found)]
     ranked = sorted(
         times,
         key=lambda found: (
@@ -80,6 +83,35 @@ def read(scene: Scene) -> None:
 
 def _is_since(scene: Scene, place: int) -> bool:
     return place > 0 and scene.items[place - 1].words.endswith(("since", "desde"))
+
+
+# What stands before the hour of something else than the dinner or the roast.
+_NO_DINNER = ("<other_event>", "<roast>", "<meal>", "<serve>", "<break>", "<start>", "<started>")
+_TAKEN_OUT = ("took it out", "took out", "pulled it", "pulled", "came out", "took", "lo saque", "saque")
+
+
+def _of_another_event(scene: Scene, found: _Time) -> bool:
+    """`starters at 5`, `church lets out 12:15`, `oven free from noon`."""
+    for _, at, item in scene.walk(found.place, -1):
+        if "<other_event>" in item:
+            return found.cue is None or found.cue >= found.place or found.cue == at
+        if any(tag in item for tag in _NO_DINNER):
+            break
+    before = [item.words for item in scene.items[max(0, found.place - _CLAUSE) : found.place]]
+    free = before[-1:] == ["free from"] or bool({"from", "until", "till", "til"}.intersection(before[-2:]))
+    return free and any(words.startswith(_TAKEN) for words in before)
+
+
+_TAKEN = ("free", "busy", "taken", "full", "available")
+
+
+def _was_taken_out(scene: Scene, found: _Time) -> bool:
+    """`took it out at 9:50`: what was done, and no dinner."""
+    before = [item.words for item in scene.items[max(0, found.place - _CLAUSE) : found.place]]
+    return found.role == _SERVE and any(words in _TAKEN_OUT for words in before)
+
+
+_CLAUSE = 6
 
 
 def _is_coming(scene: Scene, place: int, day: Day) -> bool:
@@ -143,6 +175,8 @@ def _only_stood(scene: Scene, found: _Time, dated: tuple[int, Day] | None) -> bo
     """`stock hot at 9pm, leave it out overnight?`, `taken out yesterday at 10`: no hour at which anyone eats."""
     if found.role != _SERVE or found.cue is not None:
         return False
+    if _was_taken_out(scene, found):
+        return True
     day = dated[1].on(scene.now) if dated else None
     if day is not None and day < scene.now.date():
         return True
@@ -167,7 +201,7 @@ def _claims(scene: Scene, places: list[int]) -> dict[int, int]:
     behind ("5pm dinner"). No other time of the line may take it."""
     claims: dict[int, int] = {}
     for place in places:
-        at = scene.before_is(place, "<at>", "<for>")
+        at = scene.before_is(place, "<at>", "<for>", "'by", "'before")
         cue = scene.before_is(place, *_BESIDE)
         if cue is None and at is not None:
             cue = scene.before_is(at, *_BESIDE)
@@ -197,12 +231,16 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     if role == _SERVE and cue is None and left_at(scene, place):
         role = _STARTED
         scene.hints["left_at"] = place
+    at = scene.before_is(place, "<at>")
+    if cue is None and at and scene.items[at - 1].get("<danger>") in _STOOD and "<out>" in scene.items[at - 1]:
+        # "power went out at 7"
+        cue, role = at - 1, _STARTED
     if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
         # "roast at 160 fan from 0930".
         role = _START
     if cue is None or (place not in claims and goes_in(scene, place)):
         cue, role = (place - 1, _START) if goes_in(scene, place) else (cue, role)
-    for_it = "<covers>" in scene.items[place] or _is_for(scene, place)
+    for_it = ("<covers>" in scene.items[place] and "<meal>" not in scene.items[place]) or _is_for(scene, place)
     if (
         role == _START
         and (scene.has("<when>", "<plan>") or (for_it and cue is not None and cue < place))
@@ -341,6 +379,9 @@ def next_after(now: datetime, clock: Clock, day: date | None, half: str, what: s
     if clock.hourless:
         return _this_hour(now, clock) + timedelta(hours=0 if now.minute < clock.minute else 1)
     half = half or _usual_half(clock, what)
+    if day is not None and clock.style == "24h" and clock.minutes() < _MIDNIGHT_SUPPER and what != "start":
+        # "tonight at midnight" ends the day.
+        day += timedelta(days=1)
     if day is not None:
         if not half and clock.is_open:
             half = "pm" if what == "serve" and clock.hour <= 9 else "am"
