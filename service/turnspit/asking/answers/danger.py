@@ -7,7 +7,7 @@ import re
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.degrees import OVERNIGHT_H, degrees_of, roasts_slowly
 from turnspit.asking.answers.hours import hours_of, thawed_h
-from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, plain_topic
+from turnspit.asking.answers.plain_words import NO_ROAST_C, barely_warm_oven, is_out, plain_topic
 from turnspit.asking.answers.topics import named, topic_of
 from turnspit.safety import TOPICS
 
@@ -195,9 +195,18 @@ def _spoken_of(danger: str) -> str:
     return danger if danger in OWN_TOPICS or danger in TOPICS else ""
 
 
+def _rests(enquiry: Enquiry, hours: float) -> bool:
+    """Whether it rests out of the oven: "came out at 158, sat ten minutes, reads 162 now"."""
+    reading_c = enquiry.said("reading.temperature_c")
+    out = is_out(enquiry) or topic_of(enquiry.line, "safety_came_out")
+    return bool(out) and reading_c is not None and reading_c > NO_ROAST_C and hours <= LONGEST_REST_H
+
+
 def _stood(enquiry: Enquiry, found: str, hours: float) -> bool:
     """Whether those hours were hours out of the cold: said so, or taken so, as the less safe of the two readings."""
     if found == "warm_holding" and enquiry.said("reading.temperature_c") is not None:
+        return False
+    if _rests(enquiry, hours):
         return False
     if topic_of(enquiry.text, "safety_stood"):
         return True

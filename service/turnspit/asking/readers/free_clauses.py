@@ -11,7 +11,7 @@ _NOW = ("now", "right now", "currently", "at the moment", "ahora")
 _IT_IS = ("its", "its now", "is now", "now at", "climbed to")
 _EXTREMES = ("coldest", "coolest", "lowest", "hottest", "warmest", "highest", "mas frio", "mas fria", "mas caliente")
 _EXTREME_REACH = 5
-_PULLED = ("pulled", "took", "came out", "out at", "out of", "saque", "salio", "lo saque")
+_PULLED = ("pulled", "took", "came out", "out at", "out of", "taken out", "saque", "salio", "lo saque")
 
 
 def read_so(scene: Scene, said: Said) -> bool:
@@ -29,7 +29,9 @@ def _at_an_extreme(scene: Scene, said: Said) -> bool:
 def _it_is_now(scene: Scene, said: Said) -> bool:
     """`when will it hit 165, it's 140 now`."""
     behind, before = _beside(scene, said.place)
-    asks = scene.has("<probe>", "<place>", "<done>", "<when>", "<subject>", "<danger>", "<rate>")
+    asks = scene.has(
+        "<probe>", "<place>", "<done>", "<when>", "<subject>", "<danger>", "<rate>", "<rest>", "<oven_left>"
+    )
     return asks and (behind in _NOW or before[-1:] in ([word] for word in _NOW))
 
 
@@ -40,7 +42,14 @@ def _it_is(scene: Scene, said: Said) -> bool:
     return before[-1:] == ["its"] and told and not scene.has("<oven>", "<mass>")
 
 
-_CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (_at_an_extreme, _it_is_now, _it_is)
+def _out_at(scene: Scene, said: Said) -> bool:
+    """`out of the oven at 150`"""
+    at = scene.before_is(said.place, "<at>")
+    out = None if at is None else scene.before_is(at, "<oven_left>")
+    return out is not None and scene.items[out].tags["<oven_left>"] is False
+
+
+_CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (_at_an_extreme, _it_is_now, _it_is, _out_at)
 
 
 def pulled(scene: Scene) -> bool:

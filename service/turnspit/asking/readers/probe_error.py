@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.scene import Scene
 
-_ICE = ("ice water", "iced water", "ice", "agua con hielo", "en agua con hielo", "hielo")
+_ICE_WATER = ("ice water", "iced water", "icewater", "ice bath", "agua con hielo")
 _MOST_OFF = 15
 _REACH = 4
 _CELSIUS_UP_TO, _ICE_F, _ICE_AT_MOST = 15, 32, 45
@@ -28,7 +28,7 @@ def read(scene: Scene) -> tuple[float, int] | None:
 
 def _in_ice(scene: Scene) -> tuple[float, int] | None:
     """What it reads where it should read 0 C or 32 F."""
-    ice = next((place for place, item in enumerate(scene.items) if any(word in item.words for word in _ICE)), None)
+    ice = next((place for place in range(len(scene.items)) if _is_ice_water(scene, place)), None)
     if ice is None or not scene.has("<probe>", "<danger>"):
         return None
     near = scene.nearest(ice, "<number>", "<temperature>", reach=_REACH)
@@ -41,6 +41,12 @@ def _in_ice(scene: Scene) -> tuple[float, int] | None:
     if off is not None:
         return _signed(scene, value, off), near[1]
     return value - (0 if value <= _CELSIUS_UP_TO else _ICE_F), near[1]
+
+
+def _is_ice_water(scene: Scene, place: int) -> bool:
+    """Ice and water, in one item or in several side by side; no ice chest and no juice."""
+    words = " ".join(item.words for item in scene.items[place : place + 3])
+    return words.startswith(_ICE_WATER) or scene.items[place].words.endswith(_ICE_WATER)
 
 
 def _off_by(scene: Scene) -> tuple[float, int] | None:
