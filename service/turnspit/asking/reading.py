@@ -61,10 +61,9 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
         conversation = _emptied(conversation)
     scene = _scene(line, tokens, items, conversation)
     scene.tenor = tenor.weigh(items)
-    converts = (
-        not aside.read(scene) and not tenor.denies(scene, "convert") and (fan.read(scene) or amount.read(scene))
-    )
-    scales = not converts and not tenor.denies(scene, "scale") and scale.read(scene)
+    converts_too = aside.read(scene)
+    converts = not (converts_too or tenor.denies(scene, "convert")) and (fan.read(scene) or amount.read(scene))
+    scales = not converts and (converts_too or not tenor.denies(scene, "scale")) and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
             read(scene)

@@ -23,9 +23,11 @@ _HAVE_THEIR_HOURS = frozenset(("thaw", "brine", "leftovers", "carve", "safety"))
 
 def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     """All that the line asks, in the order in which it asks; empty where nothing of it is understood."""
-    asked = tenor.settle(scene, _intents(scene, converts, scales))
+    asked = _intents(scene, converts, scales)
     aside: int | None = scene.hints.get("aside")
-    if aside is None or "convert" in asked:
+    if aside is None:
+        return asked if scales and len(asked) > 1 else tenor.settle(scene, asked)
+    if "convert" in asked:
         return asked
     starts = [start for _, start, _ in scene.hints.get("pieces", ())]
     before = sum(start < aside for start in starts) if starts else len(asked) if aside else 0

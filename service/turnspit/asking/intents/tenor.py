@@ -23,7 +23,9 @@ START = ""
 """The row that holds what each intent starts from."""
 # So much more must speak for another intent before it is taken (log-odds); more where a fear is let go.
 CLEARLY = 1.0
-CLEARLY_NO_FEAR = 1.5
+CLEARLY_NO_FEAR = 2.5
+# What has the shape of a conversion or of a scaling is one, unless this much speaks for something else.
+CLEARLY_NO_SUM = 3.0
 # One of several intents is let go when this little speaks for it.
 HARDLY = -4.0
 MOST_WORDS_SHOWN = 5
@@ -48,7 +50,8 @@ def weigh(items: Sequence[Item]) -> dict[Intent, float]:
 
 def denies(scene: Scene, intent: Intent) -> bool:
     """Whether the words clearly speak for something else than this one intent."""
-    return _settled(scene, (intent,)) != (intent,)
+    total = scene.tenor
+    return not scene.talk and bool(total) and max(total.values()) - total[intent] > CLEARLY_NO_SUM
 
 
 def settle(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
