@@ -103,7 +103,7 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
         # "can we still make 4.15"; "make 6" may be six of anything.
         return clock if said.value > 24 or "." in said.digits else None
     if said.value <= 24 and said.value == int(said.value):
-        led = cue is not None and "'from" not in scene.items[cue]
+        led = cue is not None and ("'from" not in scene.items[cue] or _roasts_from(scene, cue, place))
         return clock if led or _meal_behind(scene, place, said) else None
     if clock.minute % _FEWEST_MINUTES:
         return None
@@ -127,14 +127,20 @@ def _cue(scene: Scene, place: int) -> int | None:
     cue = scene.before_is(place, *_CUES)
     if cue is None and _behind_a_comma(scene, place):
         return place - 2
-    at = place - 1
-    while at > 0 and scene.items[at].words in _BETWEEN:
-        at -= 1
-    if at != place - 1 and "<meal>" in scene.items[at]:
-        return at
+    meal = meal_over_is(scene, place)
+    if meal is not None:
+        return meal
     if cue is None and place and scene.items[place - 1].words.endswith("oven at"):
         return scene.before_is(place - 1, "<start>", "<started>")
     return cue
+
+
+def meal_over_is(scene: Scene, place: int) -> int | None:
+    """The meal before a place, over "has to be" and its like; None where there is none or nothing between."""
+    at = place - 1
+    while at > 0 and scene.items[at].words in _BETWEEN:
+        at -= 1
+    return at if 0 <= at < place - 1 and "<meal>" in scene.items[at] else None
 
 
 def _behind_a_comma(scene: Scene, place: int) -> bool:
@@ -166,6 +172,12 @@ def _before_the_oven(scene: Scene, place: int, cue: int | None, clock: Clock) ->
     """`dinner at 6 oven 325`, `at 11 the breast was 110`: an hour, and what comes next begins anew."""
     led = cue is not None and any(tag in scene.items[cue] for tag in (*_MEALS, "<start>", "<at>"))
     return led and clock.is_open and not counts_ovens(scene, place)
+
+
+def _roasts_from(scene: Scene, cue: int, place: int) -> bool:
+    """`roasting a 13 lb turkey from 2`, but no `from 2 to 6` of anything."""
+    ends = place + 1 == len(scene.items) or "<break>" in scene.items[place + 1]
+    return ends and scene.nearest(cue, "<cook>", reach=_ROW * 2) is not None
 
 
 def _meal_behind(scene: Scene, place: int, said: Number) -> bool:

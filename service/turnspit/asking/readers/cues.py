@@ -156,7 +156,7 @@ def _not_in_that_state(state: str) -> str | None:
 
 
 @grammar.rule(
-    f"popped|stuck|shoved|chucked|slid|whacked|bunged <mass>? {_IT} in|<start>", gives="<started>", keeps=True
+    f"popped|stuck|shoved|chucked|slid|whacked|bunged|got <mass>? {_IT} in|<start>", gives="<started>", keeps=True
 )
 def _popped_in(*_: object) -> str:
     return "started"

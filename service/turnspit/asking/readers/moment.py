@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
-from turnspit.asking.readers.bare_clock import clocks, goes_in
+from turnspit.asking.readers.bare_clock import clocks, goes_in, meal_over_is
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
 from turnspit.asking.readers.past import left_at, thawed_on
@@ -97,6 +97,10 @@ def _of_another_event(scene: Scene, found: _Time) -> bool:
             return found.cue is None or found.cue >= found.place or found.cue == at
         if any(tag in item for tag in _NO_DINNER):
             break
+    for_at = scene.after_is(found.place, "<for>")
+    if for_at is not None and scene.after_is(for_at, "<clock>") is not None:
+        # "half four for half five"
+        return True
     before = [item.words for item in scene.items[max(0, found.place - _CLAUSE) : found.place]]
     free = before[-1:] == ["free from"] or bool({"from", "until", "till", "til"}.intersection(before[-2:]))
     return free and any(words.startswith(_TAKEN) for words in before)
@@ -204,7 +208,9 @@ def _claims(scene: Scene, places: list[int]) -> dict[int, int]:
         at = scene.before_is(place, "<at>", "<for>", "'by", "'before")
         cue = scene.before_is(place, *_BESIDE)
         if cue is None and at is not None:
-            cue = scene.before_is(at, *_BESIDE)
+            cue = (
+                scene.before_is(at, *_BESIDE) if at == 0 else meal_over_is(scene, at) or scene.before_is(at, *_BESIDE)
+            )
         if cue is not None:
             claims[place] = cue
     for place in places:
@@ -238,6 +244,8 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
     if cue is None and scene.before_is(place, "'from") is not None and scene.nearest(place, "<cook>", "<convection>"):
         # "roast at 160 fan from 0930".
         role = _START
+    if cue is None and _goes_in_behind(scene, place):
+        cue, role = place + 1, _START
     if cue is None or (place not in claims and goes_in(scene, place)):
         cue, role = (place - 1, _START) if goes_in(scene, place) else (cue, role)
     for_it = ("<covers>" in scene.items[place] and "<meal>" not in scene.items[place]) or _is_for(scene, place)
@@ -253,6 +261,12 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
         close = scene.nearest(place, "<meal>", reach=_ROLE_REACH + 2, after_costs=_AFTER_COSTS)
         meal = scene.items[close[1]].tags["<meal>"] if close else ""
     return _Time(place, clock, role, cue, meal)
+
+
+def _goes_in_behind(scene: Scene, place: int) -> bool:
+    """`0940 in, 13 lb turkey`."""
+    behind = [item.words for item in scene.items[place + 1 : place + 3]]
+    return behind[:1] == ["in"] and behind[1:] in ([], [","], ["."], [";"])
 
 
 def _is_for(scene: Scene, place: int) -> bool:
