@@ -28,6 +28,9 @@ Action: TypeAlias = Callable[..., Any]
 AnyAction = TypeVar("AnyAction", bound=Callable[..., Any])
 Element: TypeAlias = tuple[tuple[str, ...], bool, bool]
 _LONGEST_GAP = 3
+# "for 8 how many lbs" are no 8 lb.
+_UNITS = frozenset(("<mass_unit>", "<volume_unit>"))
+_ASKED = frozenset(("<how_big>", "<how_much>"))
 # No number reaches its unit over these.
 _PARTS_UNIT = frozenset(("<a>", "'the", "'this", "'that", "'my"))
 
@@ -219,7 +222,7 @@ def _match(
     while gap < len(items) and gap - at <= _LONGEST_GAP:
         tags = items[gap].tags
         for name in names:
-            if name in tags:
+            if name in tags and not (name in _UNITS and gap and not _ASKED.isdisjoint(tags)):
                 value = tags[name] if name[0] == "<" else None
                 found = _match(elements, place + 1, items, gap + 1, [*values, value] if valued else values)
                 if found is not None:

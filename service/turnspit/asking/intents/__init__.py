@@ -26,7 +26,7 @@ def intents(scene: Scene, converts: bool, scales: bool) -> tuple[Intent, ...]:
     asked = _intents(scene, converts, scales)
     aside: int | None = scene.hints.get("aside")
     if aside is None:
-        return asked if scales and len(asked) > 1 else tenor.settle(scene, asked)
+        return asked if converts or scales else tenor.settle(scene, asked)
     if "convert" in asked:
         return asked
     starts = [start for _, start, _ in scene.hints.get("pieces", ())]

@@ -207,7 +207,7 @@ def _put_in(*_: object) -> str:
 
 
 @grammar.rule(
-    f"keep|keeping|hold|holding|kept {_IT} warm|hot",
+    f"keep|keeping|hold|holding|kept <number>|<mass>? {_IT} warm|hot",
     f"hold|holding carved|cooked|sliced|finished? {_IT} at|for|until|till|<duration>",
     gives="<danger>",
     keeps=True,
@@ -342,6 +342,13 @@ def _no_leftovers(*_: object) -> bool:
 
 @grammar.rule(
     "<next_days_dish> on|for|the|el? <day>|<weekday>|<next>|<when_day>|after", gives="<extra_wished>", keeps=True
+)
+@grammar.rule(
+    "some|extra|plenty|enough|left|more|lots|loads over? for <roast>|<generic>? <next_days_dish>|<stock>",
+    "left|extra for|on <weekday>|<day>|<holiday>|<when_day>",
+    "cold <roast>|<generic>|meat|cuts on|for? <weekday>|<day>|<holiday>|<when_day>|<next>|after",
+    gives="<extra_wished>",
+    keeps=True,
 )
 def _sandwiches_on_friday(*_: object) -> str:
     return "extra_wished"

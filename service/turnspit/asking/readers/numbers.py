@@ -25,6 +25,11 @@ def _whole_and_fraction(whole: Number | float, fraction: Number) -> Number | Non
     return Number(value.value + fraction.value) if value.value == int(value.value) and value.digits else None
 
 
+@grammar.rule("<number> and change|some !<covers>|<people>", "<number> y pico", gives="<number>")
+def _and_change(value: Number | float) -> Number:
+    return number(value)
+
+
 @grammar.rule("<number> <and_part>", "<number> and|y <part>", "<tens> <and_part>", gives="<number>")
 def _and_a_half(whole: Number | float, part: float) -> Number:
     value = number(whole).value
