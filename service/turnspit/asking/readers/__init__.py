@@ -31,7 +31,9 @@ from turnspit.asking.readers import (
     numbers,
     oven,
     pieces,
+    put_in,
     roast,
+    state,
     temperature,
     volume,
     weight,
@@ -53,6 +55,8 @@ GRAMMARS = (
     day.number_grammar,
     covers.for_grammar,
     day.grammar,
+    state.grammar,
+    put_in.grammar,
     cues.grammar,
 )
 ROLES = (
@@ -61,6 +65,7 @@ ROLES = (
     oven.read,
     altitude.read,
     degrees.read,
+    put_in.read,
     brine.read,
     elapsed.read,
     moment.read,

@@ -41,8 +41,8 @@ def _not_put_away(*_: object) -> str:
 
 
 @grammar.rule(
-    "sat|sitting|stood|standing|been|was|were|left <duration>? <on_table>",
-    f"estuvo|estuvieron|lleva|llevan|quedo {_IT}? <duration>? <on_table>",
+    "sat|sitting|stood|standing|been|was|were|left|still <duration>? <on_table>",
+    f"estuvo|estuvieron|lleva|llevan|quedo|sigue|siguen {_IT}? <duration>? <on_table>",
     gives="<out>",
     keeps=True,
 )
@@ -143,16 +143,6 @@ def _minimum_temperature(_: str) -> str:
 
 
 _MOST_BIRDS = 6
-_NEGATED = {"thawed": "frozen", "frozen": "thawed"}
-
-
-@grammar.rule(
-    "not|isnt|arent|wasnt|hasnt|havent|aint|didnt|never yet|been|even? <state>",
-    "no se|esta|estan|es|viene|esta ha|han? <state>",
-    gives="<state>",
-)
-def _not_in_that_state(state: str) -> str | None:
-    return _NEGATED.get(state)
 
 
 @grammar.rule(
@@ -318,11 +308,6 @@ def _place_in_brackets(place: str) -> str:
 def _in_at() -> str:
     """`bird: 14 lb, in: 11am`."""
     return "start"
-
-
-@grammar.rule("<fraction>|<part> <state>", gives="<state>")
-def _half_frozen(part: float | Number, _: str) -> str | None:
-    return "part_frozen" if 0 < number(part).value < 1 else None
 
 
 @grammar.rule(f"loads|load|lots|lot|plenty|heaps|tons|piles of {_IT} left", gives="<leftovers>", keeps=True)

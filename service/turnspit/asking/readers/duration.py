@@ -88,6 +88,12 @@ def _an_hour(_: float, unit: str) -> Duration:
     return Duration(HOURS[unit], unit)
 
 
+@grammar.rule("<time_unit> <and_part>", gives="<duration>")
+def _hour_and_a_half(unit: str, part: float) -> Duration:
+    """`estuvo hora y media fuera`."""
+    return Duration((1 + part) * HOURS[unit], unit)
+
+
 @grammar.rule("<time_unit> old", gives="<duration>")
 def _a_week_old(unit: str) -> Duration:
     return Duration(HOURS[unit], unit)

@@ -11,7 +11,7 @@ from turnspit.asking.scene import Scene
 
 _GONE_BY_TAGS = """
 <out> <been_in> <leftovers> <ago> <safe> <ok> <cooked> <raw> <started> <start> <cold_place> <danger>
-<temperature_read> <stands> <keep> <hold> <reheat> <rest> <overnight>
+<temperature_read> <stands> <keep> <hold> <reheat> <rest> <overnight> <sink>
 """
 _GONE_BY = tuple(_GONE_BY_TAGS.split())
 
@@ -35,8 +35,7 @@ def read(scene: Scene) -> None:
         elif scene.after_is(place, "<to_go>") is not None or _to_come(scene, place):
             # "with an hour to go" is yet to come.
             continue
-        elif scene.nearest(place, "<rest>", reach=2) is not None and scene.has("<meal>", "<serve>", "<holiday>"):
-            # "dinner at 6, rest 40 min" is yet to come.
+        elif _rests_then(scene, place):
             continue
         elif scene.after_is(place, "'early", "'ahead") is not None or _early(scene, place):
             # "finished 2 hours early".
@@ -51,6 +50,19 @@ def read(scene: Scene) -> None:
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif duration.unit != "year" and _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+# Told of what has been done, or asked.
+_RESTED = ("resting", "rested")
+
+
+def _rests_then(scene: Scene, place: int) -> bool:
+    """`dinner at 6, rest 40 min`, `rest it 40 min`: yet to come."""
+    rest = scene.nearest(place, "<rest>", reach=2)
+    if rest is None:
+        return False
+    to_do = scene.items[rest[1]].words not in _RESTED and not scene.has("<can>", "<temperature_read>", "<been_in>")
+    return to_do or scene.has("<meal>", "<serve>", "<holiday>")
 
 
 def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
@@ -100,7 +112,7 @@ _SINCE = ("since", "desde")
 
 def _shifts(scene: Scene, place: int) -> bool:
     """`an hour later`, `push it back by 30 minutes`."""
-    if scene.has("<safe>", "<ok>", "<leftovers>", "<stock>"):
+    if scene.has("<safe>", "<ok>", "<leftovers>", "<stock>", "<out>"):
         # "4 days later ok?".
         return False
     later = scene.after_is(place, "<later>") or scene.before_is(place, "<later>")
@@ -142,6 +154,9 @@ def _until_dinner(scene: Scene, place: int, duration: Duration) -> bool:
 
 
 def _in_brine(scene: Scene, place: int) -> bool:
+    if scene.before_is(place, "<thaw>", "<rest>", "<cook>") is not None:
+        # "thaw 3 days, brine 1 day".
+        return False
     wished = scene.before.get("brine.wanted") is True and scene.before_is(place, "<for>") is not None
     if (wished or scene.hints.get("talk_of") == "brine") and not scene.has("<out>", "<been_in>"):
         return True

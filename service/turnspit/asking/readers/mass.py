@@ -81,4 +81,13 @@ def _two_point_four_k(value: Number | float) -> Measure:
     return Measure(kg, "kg", kg)
 
 
+# No oven is set to this, so that it can only be grams ("3 kg 350" is an oven).
+_ABOVE_OVENS = 550
+
+
+@grammar.rule(f"<number> kg|kgs <number> !{_NOT_GRAMS}", gives="<mass>")
+def _kg_and_grams(kilos: Number | float, grams: Number | float) -> Measure | None:
+    return _kilos_and_grams(kilos, grams) if number(grams).value >= _ABOVE_OVENS else None
+
+
 read_measures(grammar, "<mass_unit>", KG)

@@ -6,6 +6,7 @@ from collections.abc import Collection
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.grammar import Item
+from turnspit.asking.readers import state
 from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
@@ -14,8 +15,6 @@ from turnspit.heat import roast
 
 _FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
-# Beside these "in the freezer" is where something is to be kept, and not where the roast is.
-_STORED = ("<keep>", "<how_long>", "<leftovers>", "<cooked>", "<danger>", "<freeze>")
 _CUTS = {
     "beef": ("beef_rib", "beef_tenderloin", "beef_round"),
     "pork": ("pork_loin", "pork_shoulder", "fresh_ham"),
@@ -42,7 +41,7 @@ def read(scene: Scene) -> None:
                 continue
             scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
     _bones(scene)
-    _state(scene)
+    state.read(scene)
     _mass(scene)
     _count(scene)
     _doneness(scene)
@@ -144,47 +143,6 @@ def settle_cut(scene: Scene, asked: Collection[Intent]) -> None:
         scene.put("roast.kind", cuts[0], "roast: the only cut", *(p for p, _ in scene.find("<generic>")), keep=True)
 
 
-def _state(scene: Scene) -> None:
-    # "is it thawed if the cavity is icy": ice that is seen counts.
-    states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
-    for place, item in states:
-        if item.words.endswith("congelador") and scene.has("<cooked>", "<keep>", "<leftovers>", "<freeze>"):
-            # "cuánto aguanta el pavo cocido en el congelador"
-            continue
-        stored = scene.has("<can>") and scene.has("<leftovers>", "<stock>", "<keep>")
-        if item.words == "chilled" and scene.has("<cooked>", "<from_to>", "'down"):
-            # "10 kg cooked turkey, chilled from 70 to 5", "chilled the braise down".
-            continue
-        if stored and scene.before_is(place, "'be") is not None:
-            # "can turkey soup be frozen".
-            continue
-        scene.put("roast.state", item.tags["<state>"], "roast: state", place, keep=True)
-    for place, item in scene.find("<freezer>"):
-        if _lies_frozen(scene, place, item):
-            scene.put("roast.state", "frozen", "roast: in the freezer", place, keep=True)
-    for place, item in scene.find("<fresh>"):
-        near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
-        if scene.after_is(place, "<ingredient>") is None and (near or len(scene.items) <= 3):
-            scene.put("roast.state", item.tags["<fresh>"], "roast: fresh", place, keep=True)
-
-
-def _lies_frozen(scene: Scene, place: int, item: Item) -> bool:
-    """`6 kg goose in the freezer`, `forgot to take it out of the freezer`, `bone in, from the freezer`."""
-    told = scene.has("<roast>", "<generic>", "<mass>")
-    forgot = any(scene.has(f"'{word}") for word in _FORGOT)
-    asks_leave = any("<can>" in one and one.words not in ("is", "are") for one in scene.items)
-    if asks_leave or scene.has(*_STORED):
-        return False
-    if told and (forgot or scene.before_is(place, "'in") is not None):
-        return True
-    held = told or any(path.startswith("roast.") for path in scene.before)
-    led = place == 0 or scene.before_is(place, "<break>", "<roast>", "<generic>", "<mass>", "<bone_in>") is not None
-    return held and led and item.words in ("from the freezer", "from freezer", "del congelador")
-
-
-_FORGOT = ("forgot", "forgotten", "olvido", "olvide", "olvidamos")
-
-
 def _mass(scene: Scene) -> None:
     masses = [(place, item) for place, item in scene.find("<mass>", unused=True)]
     masses = [row for row in masses if not _of_an_ingredient(scene, row[0])]
@@ -193,11 +151,23 @@ def _mass(scene: Scene) -> None:
     if not masses:
         return
     place, item = min(masses, key=lambda row: _from_roast(scene, row[0], row[1]))
+    place, item = next(row for row in masses if _says_again(row[1], item))
     measure: Measure = item.tags["<mass>"]
     scene.put("roast.mass_kg", round(measure.si, 3), "roast: mass", place)
     if measure.si_range is not None:
         low, high = measure.si_range
         scene.put("roast.mass_kg_range", [round(low, 3), round(high, 3)], "roast: mass range", place)
+
+
+# How far a weight that is told again in another unit is rounded.
+_ROUNDED = 0.03
+
+
+def _says_again(one: Item, other: Item) -> bool:
+    """`6 kg (13 lb) turkey`: one weight in two units, of which the first was weighed."""
+    first: Measure = one.tags["<mass>"]
+    second: Measure = other.tags["<mass>"]
+    return abs(first.si - second.si) <= _ROUNDED * abs(second.si)
 
 
 def _a_rate(scene: Scene, place: int, item: Item) -> bool:
@@ -265,6 +235,7 @@ def _count(scene: Scene) -> None:
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
         noun = _counted(scene, place)
+        noun = _listed(scene, place) if noun is None else noun
         either = noun is not None and scene.after_is(noun, "'or", "'o") is not None
         if either or scene.before_is(place, "'or", "'o") is not None:
             # "one big turkey or two?" is asked.
@@ -296,6 +267,13 @@ def _right_before_a_weight(scene: Scene, place: int) -> bool:
     after = place + 1
     told = scene.before_is(place, "<at>", "<oven>", "<when_day>", "<roast>", "<generic>") is not None
     return after < len(scene.items) and "<mass>" in scene.items[after] and not told
+
+
+def _listed(scene: Scene, place: int) -> int | None:
+    """The noun that a list counts behind it: `turkeys: 3`, `14 lb turkeys (2)`."""
+    noun = scene.before_is(place, "<roast>", "<generic>")
+    told = noun is not None and (scene.items[place].words[0] == "(" or scene.items[place - 1].words == ":")
+    return noun if told else None
 
 
 _NOUNS = ("<roast>", "<generic>", "<birds>")
