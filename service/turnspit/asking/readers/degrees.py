@@ -8,6 +8,7 @@ from typing import Any
 from turnspit.asking.readers import probe_error
 from turnspit.asking.readers.course import course
 from turnspit.asking.readers.free_clauses import is_latest, pulled
+from turnspit.asking.readers.oven import setting
 from turnspit.asking.readers.places import places_of
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_cold, plausible_core, plausible_oven
 from turnspit.asking.readers.temperature_use import danger, temperatures, use
@@ -19,16 +20,23 @@ def read(scene: Scene) -> None:
     _other_unit(scene)
     _lone_number(scene)
     readings: list[Said] = []
+    ovens: list[Said] = []
     error = probe_error.read(scene)
-    for said in temperatures(scene):
-        match use(scene, said):
+    found = temperatures(scene)
+    uses = [use(scene, said) for said in found]
+    for said, first in zip(found, uses, strict=True):
+        # A wished end takes the name of the core away: `at 225 to 128 internal` probes nothing.
+        match use(scene, said) if said.oven_like and first != "target" and "target" in uses else first:
             case "reading":
                 readings.append(said)
             case "oven":
-                _put_oven(scene, said)
+                ovens.append(said)
             case "target":
                 celsius = round(said.celsius(plausible_core(said.value, scene.usual)), 2)
                 scene.put("roast.target_c", celsius, "temperature: cook to", said.place)
+    if ovens:
+        _put_oven(scene, setting(scene, ovens))
+        scene.used.update(said.place for said in ovens)
     if not readings:
         _cooled(scene)
     _put_readings(scene, readings if error is None else [_corrected(said, error[0]) for said in readings])
@@ -142,6 +150,9 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         return
     found = []
     places = places_of(scene, readings)
+    if len(places) == 2 and places[1] is None and is_latest(scene, readings[1].place):
+        # "breast 140 an hour ago, 152 now"
+        places[1] = places[0]
     units = _one_unit(readings, [_reading_unit(scene, *row) for row in zip(readings, places, strict=True)])
     for said, place, unit in zip(readings, places, units, strict=True):
         one: dict[str, Any] = {"temperature_c": round(said.celsius(unit), 2)}
@@ -156,8 +167,9 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
         scene.tags.add("<temperature_read>")
     if len(found) == 1 and found[0][2] is None and scene.has("<leftovers>"):
         found[0][0]["place"] = "leftovers"
-    # What it reads now decides over what it read when it was pulled, and else the coolest.
-    latest = [row for row in found if is_latest(scene, row[1])] if pulled(scene) else []
+    # What it reads now decides over what it read there before, or when it was pulled; else the coolest.
+    one_place = len({row[2] for row in found} - {None}) < 2
+    latest = [row for row in found if is_latest(scene, row[1])] if one_place or pulled(scene) else []
     coldest, at, place = min(latest or found, key=lambda row: float(row[0]["temperature_c"]))
     hours = course(scene)
     if hours and all(said.place in hours for said in readings):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from turnspit.asking.readers.temperature import Said
+from turnspit.asking.readers.temperature import Said, Temperature
 from turnspit.asking.scene import Scene
 from turnspit.quantities import celsius
 
@@ -12,6 +12,7 @@ _MOST_OVENS = 8
 def read(scene: Scene) -> None:
     """Put `oven.convection` and `oven.count`, and the setting that was spoken of as `that`."""
     _at_what_was_converted(scene)
+    _fan_by_its_letter(scene)
     for place, item in scene.find("<convection>"):
         scene.put("oven.convection", item.tags["<convection>"], "oven: fan", place, keep=True)
     for place, item in scene.find("<double_oven>"):
@@ -35,6 +36,19 @@ def _at_what_was_converted(scene: Scene) -> None:
             scene.put("oven.temperature_c", round(set_c, 2), "oven: at what was converted", place)
 
 
+def _fan_by_its_letter(scene: Scene) -> None:
+    """`6 kg turkey 160f`: a fan oven in Celsius, for none roasts at 160 F."""
+    low, high = _FANNED_C
+    if scene.usual != "metric" or not scene.has("<mass>") or scene.has("<target>", "<probe>", "<place>", "<hold>"):
+        return
+    for place, item in scene.find("<temperature>"):
+        said: Temperature = item.tags["<temperature>"]
+        if item.words.endswith(" f") and low <= said.value <= high and said.value % 10 == 0:
+            item.tags["<temperature>"] = Temperature(said.value, "degC")
+            scene.put("oven.convection", True, "oven: fan by its letter", place, keep=True)
+
+
+_FANNED_C = 140, 200
 _NO_HEAT = ("'time", "'point", "'hour", "'moment", "'rate", "'pace")
 
 
@@ -58,6 +72,46 @@ def _of_ovens(scene: Scene, place: int) -> bool:
 
 
 _NOUNS = ("combi", "combis", "oven", "ovens", "horno", "hornos", "cooker", "cookers")
+
+
+def setting(scene: Scene, found: list[Said]) -> Said:
+    """The setting of several that it roasts at: the lower one that it is turned to, else the fan's own, else what is
+    measured, else the first."""
+    turned = [said for said in found[1:] if said.value < found[0].value and _turned_to(scene, found[0], said)]
+    return next(
+        (
+            said
+            for row in (turned, *([s for s in found if of(scene, s)] for of in (_of_the_fan, _measured)))
+            for said in row
+        ),
+        found[0],
+    )
+
+
+def _turned_to(scene: Scene, first: Said, said: Said) -> bool:
+    """`450 for 30 minutes then 325`"""
+    return any("<turned_to>" in item for item in scene.items[first.place + 1 : said.place])
+
+
+def _of_the_fan(scene: Scene, said: Said) -> bool:
+    """`180/160 fan`"""
+    fan = scene.after_is(said.place, "<convection>")
+    return fan is not None and scene.items[fan].tags["<convection>"] is True
+
+
+def _measured(scene: Scene, said: Said) -> bool:
+    """`the dial says 325 but the oven thermometer says 340`"""
+    probe = scene.before_is(said.place, "<probe>")
+    return probe is not None and scene.before_is(probe, "<oven>") is not None
+
+
+_DIALS = ("'dial", "'knob", "'display")
+
+
+def on_the_dial(scene: Scene, place: int) -> bool:
+    """`the dial says 325`"""
+    says = scene.before_is(place, "<probe>", "<at>", "'to")
+    return scene.before_is(place if says is None else says, *_DIALS) is not None
 
 
 _LEADS_TO_A_SETTING = ("<at>", "<probe>", "<convection>", "'to", "'a", "<soft>")
@@ -88,7 +142,7 @@ _METRIC_CORE, _METRIC_OVEN = (40, 82), 120
 def roasts_hotter(scene: Scene, said: Said) -> bool:
     """`in 3 hours at 325 and the breast reads 140`, `2 horas a 160, pechuga 55`: hotter than what is probed."""
     at = scene.before_is(said.place, "<at>", "'a")
-    if not said.bare or said.value % 5 or at is None or "<probe>" in scene.items[at]:
+    if not said.bare or said.value % 5 or (at is not None and "<probe>" in scene.items[at]):
         return False
     if not scene.has("<duration>", "<been_in>", "<started>") or not scene.has("<place>"):
         return False
@@ -99,4 +153,4 @@ def roasts_hotter(scene: Scene, said: Said) -> bool:
     ]
     low, high = _METRIC_CORE
     metric = any(low <= other <= high for other in probed)
-    return said.value > _NO_CORE or (metric and said.value >= _METRIC_OVEN)
+    return (at is not None and said.value > _NO_CORE) or (metric and said.value >= _METRIC_OVEN)

@@ -17,7 +17,8 @@ _MOST_OFF = 75
 
 def surroundings(scene: Scene, said: Said) -> bool:
     """Whether the temperature is that of a place, of the weather, or how far a dial is off."""
-    return _of_a_cold_place(scene, said) or _of_the_weather(scene, said) or _off_the_dial(scene, said)
+    tests = (_of_a_cold_place, _of_the_thaw_water, _of_the_weather, _off_the_dial)
+    return any(test(scene, said) for test in tests)
 
 
 def _of_a_cold_place(scene: Scene, said: Said) -> bool:
@@ -33,6 +34,12 @@ def _of_a_cold_place(scene: Scene, said: Said) -> bool:
     beside = scene.nearest(said.place, "<cold_place>", reach=2.5) is not None
     planned = scene.hints.get("talk_of") in _PLANNED and celsius <= _COLD_ENOUGH_C
     return beside and (thaws or planned or scene.before.get("roast.state") in _THAWS)
+
+
+def _of_the_thaw_water(scene: Scene, said: Said) -> bool:
+    """`thaw it in 40 degree water`"""
+    water = scene.after_is(said.place, "<water>") is not None
+    return water and scene.has("<thaw>") and not scene.has("<safe>", "<ok>", "<danger>")
 
 
 def _of_the_weather(scene: Scene, said: Said) -> bool:

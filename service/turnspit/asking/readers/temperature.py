@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from turnspit.asking.grammar import Grammar
+from turnspit.asking.readers.measures import Measure
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.tokens import Number
 
@@ -94,6 +95,12 @@ def _c_is_celsius_from_15_up(value: Number | float, _: str) -> Temperature | Non
     said = number(value)
     # "2 c flour" is cups, "160 c" degrees.
     return Temperature(said.value, "degC") if said.value >= 15 or said.value <= 0 else None
+
+
+@grammar.rule("^<at> <volume>", gives="<temperature>")
+def _at_cups_is_celsius(volume: Measure) -> Temperature | None:
+    """`off the truck at 4 c`: nothing is at cups."""
+    return Temperature(volume.value, "degC") if volume.unit == "cup" else None
 
 
 @grammar.rule("<number> <deg>", gives="<temperature>")

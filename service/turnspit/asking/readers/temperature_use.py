@@ -13,7 +13,7 @@ from turnspit.asking.readers.bare import is_spoken_hour
 from turnspit.asking.readers.bare_clock import bare_clock
 from turnspit.asking.readers.course import course
 from turnspit.asking.readers.free_clauses import read_so
-from turnspit.asking.readers.oven import is_set_to, roasts_hotter
+from turnspit.asking.readers.oven import is_set_to, on_the_dial, roasts_hotter
 from turnspit.asking.readers.places import in_a_row_with_a_place, is_stuffed_bird
 from turnspit.asking.readers.surroundings import surroundings
 from turnspit.asking.readers.temperature import Said, Temperature, plausible_core
@@ -147,7 +147,7 @@ def _behind_an_oven_word(scene: Scene, said: Said) -> Use | None:
     if said.oven_like and scene.before_is(said.place, "<oven_left>") is not None:
         # "oven still on 160".
         return "oven"
-    return "oven" if said.oven_like and is_set_to(scene, said.place) else None
+    return "oven" if said.oven_like and (is_set_to(scene, said.place) or on_the_dial(scene, said.place)) else None
 
 
 # So low a roast is still cooked, slowly.
@@ -165,6 +165,50 @@ def _of_no_meat(scene: Scene, said: Said) -> Use | None:
     """`a duck of 2,3 kilo, done in 2 hours by 180`."""
     probed = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=2) is not None
     return "oven" if scene.has("<mass>") and too_hot_for_meat(scene, said) and not probed else None
+
+
+def _asked_of_a_roast(scene: Scene, said: Said) -> Use | None:
+    """`is my turkey done at 165`, `my pork loin is 63, ok to serve`."""
+    if not (said.core_like and said.value >= _HOT and scene.has("<can>")):
+        return None
+    done = scene.before_is(said.place, "<target>")
+    if done is not None:
+        return "reading" if scene.items[done].words == "done at" else None
+    verb = scene.items[said.place - 1].words if said.place else ""
+    roast = scene.before_is(said.place, "<roast>") is not None
+    return "reading" if verb in _IS and roast and scene.has(*ASKED_OF) else None
+
+
+_IS = ("is", "esta a")
+
+
+def _several_probed(scene: Scene, said: Said) -> Use | None:
+    """`three turkeys: 155, 162, 168`"""
+    if not (said.bare and said.core_like) or scene.has(*_COUNTS_OR_WISHES):
+        return None
+    row = {said.place}
+    for beside, step in ((scene.before_is, -1), (scene.after_is, 1)):
+        sign = beside(said.place, *_PARTS)
+        while sign is not None and 0 <= (at := sign + step) < len(scene.items) and "<number>" in scene.items[at]:
+            if abs(scene.items[at].tags["<number>"].value - said.value) <= _OF_ONE_OVEN_K:
+                row.add(at)
+            sign = beside(at, *_PARTS)
+    return "reading" if len(row) >= _SEVERAL else None
+
+
+_COUNTS_OR_WISHES = (
+    "<mass>",
+    "<oven>",
+    "<covers>",
+    "<people>",
+    "<meal>",
+    "<recipe>",
+    "<what_temp>",
+    "<can>",
+    "<need>",
+)
+_PARTS = ("',", "<and_sign>", "'/")
+_SEVERAL, _OF_ONE_OVEN_K = 3, 25
 
 
 def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
@@ -354,6 +398,8 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _held_in_heat,
     _behind_an_oven_word,
     _slow_oven,
+    _asked_of_a_roast,
+    _several_probed,
     _risen_in_the_rest,
     _a_wished_end,
     _heat_to_reach_an_end,

@@ -83,6 +83,9 @@ _PULLED = ("pulled at", "pulled it at")
 
 def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
+    if scene.has("<done>"):
+        # "stalled at 160"
+        return None
     cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
     if scene.after_is(said.place, "<convection>") is not None:
         return None
@@ -111,7 +114,13 @@ def _wanted_end(scene: Scene, said: Said) -> Target | None:
 
 
 def _when_it_reaches(scene: Scene, said: Said) -> Target | None:
-    """`when will it hit 165`."""
+    """`when will it hit 165`, `how long to hit 195`."""
+    reached = scene.before_is(said.place, "<probe>")
+    to = reached is not None and scene.before_is(reached, "'to") is not None
+    if reached is not None and to and scene.items[reached].words in _WILL_REACH and said.core_like:
+        del scene.items[reached].tags["<probe>"]
+        scene.tags = {tag for item in scene.items for tag in item.tags}
+        return "target"
     place = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
     return "target" if place and scene.has("<when>") and scene.items[place[1]].words in _WILL_REACH else None
 
