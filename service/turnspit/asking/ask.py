@@ -111,6 +111,8 @@ def _likely_kind(line: Line, reading: Reading) -> str:
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:
     """The words that are answered: the line's own, before those it amends; those of the answer it asks about."""
     before = conversation.answered if conversation is not None else ""
+    if conversation is not None and reading.move == "amend" and reading.intents == conversation.main:
+        before = conversation.main_answered
     if reading.move == "ask" or not before:
         return line.text[:LONGEST_TEXT]
     return f"{line.text}\n{before}"[:LONGEST_TEXT] if reading.move == "amend" else before
@@ -198,4 +200,7 @@ def _continued(
     # What was not understood changes nothing.
     stays = reading.intents == ("unknown",) and before.answered
     answered = before.answered if stays else _text(line, reading, conversation)
-    return after if reading.move == "start_over" else replace(after, answered=answered)
+    if reading.move == "start_over":
+        return after
+    dinner = answered if after.main == after.intents else before.main_answered
+    return replace(after, answered=answered, main_answered=dinner)

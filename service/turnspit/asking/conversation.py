@@ -22,7 +22,8 @@ class Conversation:
     the last answer was about: the question and what amended it. `technique` is the one that the last answer was
     about, `said` the paths that the last line gave. `earlier` are the values that a path had before the one that is
     held, the latest last, and the path that changed last behind the others; `roasts` what was said, by path, of each
-    kind that was left for another.
+    kind that was left for another. `main` are the intents of the dinner that the talk is about, to which it goes back
+    from a question asked in between, `main_answered` the words that its last answer was about.
     """
 
     id: str
@@ -46,6 +47,8 @@ class Conversation:
     non_eaters: int = 0
     earlier: Mapping[str, Sequence[Any]] = field(default_factory=dict)
     roasts: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
+    main: tuple[Intent, ...] = ()
+    main_answered: str = ""
 
     def document(self) -> dict[str, Any]:
         """The JSON form, for keeping and for showing."""
@@ -71,12 +74,14 @@ class Conversation:
             "non_eaters": self.non_eaters,
             "earlier": {path: list(values) for path, values in self.earlier.items()},
             "roasts": {kind: dict(values) for kind, values in self.roasts.items()},
+            "main": list(self.main),
+            "main_answered": self.main_answered,
         }
 
     @classmethod
     def from_document(cls, document: Mapping[str, Any]) -> Conversation:
         """The conversation that `document` was made from; keys that an older one lacks take their defaults."""
         known = {name: document[name] for name in cls.__dataclass_fields__ if name in document}
-        for name in ("intents", "lines", "said"):
+        for name in ("intents", "lines", "said", "main"):
             known[name] = tuple(known.get(name, ()))
         return cls(**known)

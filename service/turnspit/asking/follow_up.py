@@ -15,7 +15,7 @@ from turnspit.asking.readers.amount import target_unit
 from turnspit.asking.readers.clock import Clock
 from turnspit.asking.readers.correction import is_slip
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS
-from turnspit.asking.readers.moment import at_clock, next_after
+from turnspit.asking.readers.next_hour import at_clock, next_after
 from turnspit.asking.scene import Scene
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show", "thanks"]
@@ -42,7 +42,8 @@ _UNDOES = {
 }
 # What is colder is no meat that roasts: a garage, a refrigerator.
 _COLDEST_MEAT_C = 10.0
-_ROASTING_INTENTS = frozenset(("plan", "roast_time"))
+MAIN: frozenset[Intent] = frozenset(("plan", "roast_time"))
+"""What a talk about a dinner is about; it goes back to these from a question asked in between."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +70,7 @@ def turn(scene: Scene, asked: tuple[Intent, ...], conversation: Conversation | N
         return Turn(move, before.intents or ("help",), dict(before.understood), {"technique": before.technique})
     if conversation is None:
         return Turn("ask", asked, nested(scene.values), _kept(scene, before, scene.values, {}))
-    _finish_serving_time(scene, before)
+    _finish_serving_time(scene, asked, before)
     return _continued(scene, asked, before)
 
 
@@ -81,7 +82,7 @@ def _about_the_answer(scene: Scene) -> Move | None:
 
 def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Who asks about a brine has not yet said that one is wanted."""
-    if _orders_a_brine(scene) or (asked == ("plan",) and "brine.hours" in scene.values and scene.hints.get("told")):
+    if _orders_a_brine(scene) or (asked == ("plan",) and "brine.hours" in scene.values):
         scene.put("brine.wanted", True, "brine: wanted for so long")
     lasts = "brine.hours" in scene.values and not scene.has("<how_much>", "<how_long>", "<can>")
     wishes = (
@@ -105,16 +106,30 @@ def _orders_a_brine(scene: Scene) -> bool:
 def _system(scene: Scene) -> None:
     for place, item in scene.find("<system>"):
         scene.put("units", item.tags["<system>"], "units", place)
-    if scene.talk and not scene.values and len(scene.items) <= _LONGEST_ASIDE:
-        # `in pounds please`: a unit alone names the system.
-        for place, item in enumerate(scene.items):
-            unit = target_unit(item)
-            if unit in US_UNITS | METRIC_UNITS:
-                scene.put("units", "us" if unit in US_UNITS else "metric", "units: by a unit", place)
+    aside = scene.talk and not scene.values and len(scene.items) <= _LONGEST_ASIDE
+    for place, item in enumerate(scene.items):
+        unit = target_unit(item)
+        if unit in US_UNITS | METRIC_UNITS and (aside or _asks_for_units(scene, place)):
+            # `in pounds please`: a unit alone names the system.
+            scene.put("units", "us" if unit in US_UNITS else "metric", "units: by a unit", place)
 
 
-def _finish_serving_time(scene: Scene, before: Conversation) -> None:
-    """`push dinner to 7` keeps the day; `an hour later` and `make it Friday` keep what they do not name."""
+def _asks_for_units(scene: Scene, place: int) -> bool:
+    """`14 lb turkey at 6, show me kilos`, `in celsius please`, `I cook in fahrenheit`."""
+    measures = not scene.items[place].tags.keys().isdisjoint(_MEASURES)
+    named = scene.before_is(place, "<in>", "'use", "'usa", "'me", "<show>") is not None
+    favour = scene.has("<show>", "<cook>") or any(item.words in _FAVOURS for item in scene.items)
+    return named and favour and not measures and "amount.value" not in scene.values
+
+
+_MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>")
+_FAVOURS = ("please", "pls", "por favor", "porfa", "use", "usa", "show", "show me", "answer", "give", "dame", "dime")
+
+
+def _finish_serving_time(scene: Scene, asked: tuple[Intent, ...], before: Conversation) -> None:
+    """`push dinner to 7` keeps the day; `an hour later` and `make it Friday` keep what they do not name; `can I stuff
+    it tonight` moves no dinner.
+    """
     held = scene.before.get("serve_at") or before.shelved.get("serve_at")
     clock: Clock | None = scene.hints.get("serve_clock")
     place = scene.hints.get("serve_place")
@@ -135,7 +150,7 @@ def _finish_serving_time(scene: Scene, before: Conversation) -> None:
         at = next_after(scene.now, clock, served.date(), "", "dinner")
         if at > scene.now:
             scene.change("serve_at", at.isoformat())
-    elif scene.hints.get("day") is not None:
+    elif scene.hints.get("day") is not None and (not asked or MAIN.intersection(asked) or scene.hints.get("told")):
         moved = at_clock(scene.now, scene.hints["day"], served.hour * 60 + served.minute)
         scene.put("serve_at", moved.isoformat(), "moment: another day")
 
@@ -152,7 +167,7 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     if resumes:
         intents = asked or ("plan",)
     elif amends:
-        intents, now = _goes_on_with(before.intents, said, scene), held
+        intents, now = _goes_on_with(scene, before), held
     if not intents and not said:
         # What was not understood changes nothing.
         return Turn("ask", (), nested(scene.before), _kept(scene, before, scene.before, shelved))
@@ -170,18 +185,28 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     return Turn("amend" if moved else "ask", intents, nested(merged), _kept(scene, before, merged, shelved))
 
 
-# What bears on the hours of a dinner and not on how large its roast is.
-_OF_THE_HOURS = ("oven", "serve_at", "start_at", "altitude_m")
-_OF_THE_ROASTING = ("roast.stuffed", "roast.state", "roast.bone_in", "roast.target_c", "roast.injected")
+# What the answer to a question rests on, by the beginning of a path. What else is told is told of the dinner.
+_ITS_ROAST = ("roast.kind", "roast.mass_kg", "roast.count")
+_RESTS_ON: Mapping[Intent, tuple[str, ...]] = {
+    "size": ("covers", "leftovers_wanted", "roast.bone_in", *_ITS_ROAST),
+    "thaw": ("roast.state", "elapsed_h", *_ITS_ROAST),
+    "brine": ("brine.", "roast.injected", "elapsed_h", *_ITS_ROAST),
+    "doneness": ("reading", "roast.", "oven.", "elapsed_h", "serve_at", "start_at"),
+    "carve": ("covers", "elapsed_h", "roast.bone_in", *_ITS_ROAST),
+    "leftovers": ("covers", "leftovers_wanted", "elapsed_h", *_ITS_ROAST),
+    "safety": ("reading", "elapsed_h", "brine.", "roast.kind"),
+}
+_OF_ANY = ("amount.", "scale.", "units")
 
 
-def _goes_on_with(intents: tuple[Intent, ...], said: Mapping[str, Any], scene: Scene) -> tuple[Intent, ...]:
-    """The intents of the talk; `and it's stuffed`, told after a look at the size, is told of the dinner."""
-    planned = {"roast.mass_kg", "serve_at"} <= scene.before.keys()
-    if intents != ("size",) or not planned or not said:
-        return intents
-    of_the_hours = all(path.startswith(_OF_THE_HOURS) or path in _OF_THE_ROASTING for path in said)
-    return ("plan",) if of_the_hours else intents
+def _goes_on_with(scene: Scene, before: Conversation) -> tuple[Intent, ...]:
+    """What an amendment is about: the last question, where its answer rests on what is said, else the dinner."""
+    told = [path for path in scene.values if path != "subject"]
+    rests_on = (*_OF_ANY, *(path for intent in before.intents for path in _RESTS_ON.get(intent, ())))
+    wonders = scene.has("'?") and not scene.has("<strong_amend>")
+    if not told or wonders or any(path.startswith(rests_on) for path in told):
+        return before.intents
+    return before.main or before.intents
 
 
 def _is_whole(said: Mapping[str, Any]) -> bool:
@@ -251,7 +276,7 @@ def _merged(old: dict[str, Any], said: dict[str, Any], asked: tuple[Intent, ...]
         old = {p: v for p, v in old.items() if p not in ("readings", "reading.at", "reading.temperature_c")}
     elif not _PASSING_INTENTS.intersection(asked):
         of_a_place = old.get("reading.temperature_c", _COLDEST_MEAT_C) < _COLDEST_MEAT_C
-        passed = _PASSING if of_a_place or not _ROASTING_INTENTS.intersection(asked) else _STOOD
+        passed = _PASSING if of_a_place or not MAIN.intersection(asked) else _STOOD
         old = {path: value for path, value in old.items() if path.split(".")[0] not in passed}
     if "amount.value" in said and "scale" in asked and scene.has("<only_have>"):
         # What there is not enough of sets the factor.

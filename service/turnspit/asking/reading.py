@@ -206,6 +206,7 @@ def remember(
         set_by=set_by,
         assumed=dict(assumed or {}),
         intents=conversation.intents if stays else reading.intents,
+        main=reading.intents if follow_up.MAIN.intersection(reading.intents) else conversation.main,
         pending=reading.ambiguous or pending,
         clock=reading.clock or conversation.clock,
         lines=conversation.lines if aside else (*conversation.lines, text)[-LINES_KEPT:],
