@@ -1,6 +1,6 @@
-"""Reads lines made by chance and stops at the first that raises: `python tests/asking/fuzz_reading.py [count] [seed]`.
+"""Reads lines made by chance and stops at the first that raises: `python tests/asking/fuzz_reading.py [count] [seed] [answer]`.
 
-Corpus lines cut, joined, shuffled and mistyped, words of both vocabularies in any order, and signs from all of Unicode; each
+With a third argument each line is answered too, which is slower. Corpus lines cut, joined, shuffled and mistyped, words of both vocabularies in any order, and signs from all of Unicode; each
 fifth line goes on a talk.
 """
 
@@ -8,11 +8,13 @@ from __future__ import annotations
 
 import json
 import random
+import re
 import sys
 from datetime import datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from turnspit.asking import ask
 from turnspit.asking.contract import INTENTS, Line
 from turnspit.asking.conversation import Conversation
 from turnspit.asking.reading import read_line, remember
@@ -44,14 +46,23 @@ def corpus_lines() -> list[str]:
     return [line.partition("=>")[0].strip() for lines in texts for line in lines if "=>" in line]
 
 
+NUMBERS = ("0", "1", "7", "60", "95", "165", "325", "900", "0.5", "-3", "12:30", "1845", "3/4", "1e9")
+
+
+def _other_numbers(chance: random.Random, text: str) -> str:
+    return re.sub(r"\d+(?:[.:,]\d+)?", lambda found: chance.choice((found.group(), *NUMBERS)), text)
+
+
 def line(chance: random.Random, known: list[str], words: list[str]) -> str:
-    make = chance.randrange(6)
+    make = chance.randrange(7)
     if make == 0:
         return " ".join(chance.choices(known, k=chance.randint(1, 4)))
     if make == 1:
         mixed = " ".join(chance.choices(known, k=2)).split()
         chance.shuffle(mixed)
         return " ".join(mixed)
+    if make == 6:
+        return _other_numbers(chance, chance.choice(known))
     if make == 2:
         return " ".join(chance.choices(words, k=chance.randint(1, 15)))
     if make == 3:
@@ -70,8 +81,8 @@ def line(chance: random.Random, known: list[str], words: list[str]) -> str:
     return " ".join(pieces)
 
 
-def fuzz(count: int, seed: int) -> None:
-    """Read `count` lines; raises with the line at the first that is not read into a proper reading."""
+def fuzz(count: int, seed: int, answers: bool = False) -> None:
+    """Read `count` lines, and answer them; raises with the line at the first that is not read into a proper reading."""
     chance = random.Random(seed)
     known = corpus_lines()
     words = sorted(vocabulary("en").words | vocabulary("es").words)
@@ -82,6 +93,8 @@ def fuzz(count: int, seed: int) -> None:
         if number % 5 == 0:
             conversation = None
         try:
+            if answers:
+                json.dumps(ask(Line(text, now), conversation, "fuzz")[0].document(), allow_nan=False)
             reading = read_line(Line(text, now), conversation)
             assert reading.intents
             assert set(reading.intents) <= set(INTENTS)
@@ -94,5 +107,5 @@ def fuzz(count: int, seed: int) -> None:
 
 if __name__ == "__main__":
     wanted = int(sys.argv[1]) if len(sys.argv) > 1 else 200_000
-    fuzz(wanted, int(sys.argv[2]) if len(sys.argv) > 2 else 1)
+    fuzz(wanted, int(sys.argv[2]) if len(sys.argv) > 2 else 1, answers=len(sys.argv) > 3)
     print(f"{wanted} lines read, none raised")

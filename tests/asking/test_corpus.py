@@ -86,3 +86,8 @@ def test_every_value_can_be_traced_to_words() -> None:
 @pytest.mark.parametrize("seed", [11, 12])
 def test_no_line_made_by_chance_raises(seed: int) -> None:
     fuzz_reading.fuzz(1500, seed)
+
+
+@pytest.mark.slow
+def test_no_line_made_by_chance_raises_when_it_is_answered() -> None:
+    fuzz_reading.fuzz(300, 4, answers=True)

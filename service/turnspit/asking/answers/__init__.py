@@ -33,7 +33,11 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
     """One answer an intent, and the technique that is asked about beside them; a danger that stands plainly in the
     line is answered first, whatever it was read as."""
     enquiry, taken = unsure_probe.at_worst(enquiry)
-    answers = unsure_probe.told(_answers(intents, enquiry), taken)
+    try:
+        answers = unsure_probe.told(_answers(intents, enquiry), taken)
+    except TurnspitError as error:
+        # What is told is no roast's: "turkey at 900 F".
+        return [refusal(error, enquiry)]
     if enquiry.technique and "help" not in intents:
         return [*answers, technique.answer(enquiry)]
     return answers
@@ -41,7 +45,10 @@ def answers_to(intents: Sequence[Intent], enquiry: Enquiry) -> list[Answer]:
 
 def takes_over(intents: Sequence[Intent], enquiry: Enquiry) -> bool:
     """Whether a danger is answered instead of what the line was read as asking; a reading is judged as asked."""
-    danger = "" if "safety" in intents else plain_danger(enquiry, intents)
+    try:
+        danger = "" if "safety" in intents else plain_danger(enquiry, intents)
+    except TurnspitError:
+        return False
     return danger not in ("", "reading") and not set(intents).issubset(_beside(intents, enquiry, danger))
 
 

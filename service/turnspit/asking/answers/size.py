@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
 from turnspit.asking.answers.taken import Taken, kind_of, name_of, roast_phrase, size_case_of
 from turnspit.asking.answers.topics import topic_of
+from turnspit.errors import OutOfRange
 from turnspit.message import Caution, Message, Value
 
 if TYPE_CHECKING:
@@ -44,6 +45,8 @@ SOME_PIECES = 2
 ROUNDING = 0.02
 """Of a piece: a weight that is as good as a whole number of them needs no further one."""
 A_SCALES_STEP_KG = 0.05
+MASS_KG_RANGE = 0.2, 200.0
+"""What one roast may weigh to be counted."""
 USUAL_PARTIES = (6, 8, 12, 16)
 
 
@@ -142,6 +145,7 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
     mass_kg = taken.enquiry.said("roast.mass_kg")
     if mass_kg is None:
         return ()
+    OutOfRange.check("mass_kg", float(mass_kg), *MASS_KG_RANGE, "what does it weigh?")
     count = int(taken.enquiry.said("roast.count") or 1)
     has_kg, covers = float(mass_kg) * count, advised.case.covers
     enough = has_kg >= ENOUGH_SHARE * advised.needed_kg
