@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from turnspit.asking.contract import Intent
 from turnspit.asking.scene import Scene
 
@@ -30,6 +32,10 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
     if topic(scene) == "brine_reuse" and scene.has("<brine>"):
         scene.put("subject", "brine", "subject: the brine used again", keep=True)
         return
+    asked_of = next((place for place in _asked_of(scene) if _name(scene, place, _ANYTHING)), None)
+    if asked_of is not None:
+        scene.put("subject", _name(scene, asked_of, _ANYTHING), "subject: of which it is asked", asked_of, keep=True)
+        return
     pieces = [(start, end) for name, start, end in scene.hints.get("pieces", ()) if name in _ASKS_SUBJECT]
     if len(asked) == 1:
         pieces = [(0, len(scene.items))]
@@ -43,6 +49,15 @@ def read(scene: Scene, asked: tuple[Intent, ...]) -> None:
                 if name:
                     scene.put("subject", name, "subject", place, keep=True)
                     return
+
+
+def _asked_of(scene: Scene) -> Iterator[int]:
+    """`the giblets stayed in the bag, is the turkey safe`: what stands between `is` and `safe`."""
+    for tag in ("<safe>", "<ok>"):
+        for place, _ in scene.find(tag):
+            named = scene.before_is(place, *_ANYTHING)
+            if named is not None and scene.before_is(named, "'is", "'are", "<can>") is not None:
+                yield named
 
 
 def _other_noun(scene: Scene) -> bool:

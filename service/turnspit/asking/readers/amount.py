@@ -5,6 +5,7 @@ grams?`.
 from __future__ import annotations
 
 from turnspit.asking.grammar import Item
+from turnspit.asking.readers.measured import holds_food, is_food, item_of
 from turnspit.asking.readers.measures import KG, LITRES, Measure
 from turnspit.asking.readers.numbers import number
 from turnspit.asking.readers.pieces import pieces
@@ -12,11 +13,9 @@ from turnspit.asking.readers.repair import CORRECTS
 from turnspit.asking.readers.temperature import Temperature, plausible_oven
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
-from turnspit.quantities import food_named
 
 _MEASURES = ("<mass>", "<volume>", "<length>", "<temperature>", "<pieces>")
 _UNITS = ("<mass_unit>", "<volume_unit>", "<temperature_unit>", "<gas>", "<c>", "<length_unit>")
-_LONGEST_NAME = 6
 
 
 def target_unit(item: Item) -> str:
@@ -46,21 +45,24 @@ def read(scene: Scene) -> bool:
         scene.put("amount.unit", unit, "amount: unit", source[0])
         return True
     of_a_pan = source is not None and source[1] == "<length>"
-    held = not of_a_pan and scene.has("<vessel>")
+    held = not of_a_pan and any(not holds_food(scene, place) for place, _ in scene.find("<vessel>"))
     if (held or scene.has("<brine>", "<brined>", "<meal>", "<when_day>", "<covers>")) and not scene.has("<convert>"):
+        return False
+    if source is not None and target is not None and _salts_water(scene, source[0], target):
         return False
     if scene.has("<yield>") and scene.has(*_ROASTS):
         # "18 lb bird = how many lbs of cooked meat".
         return False
-    if source is None and target is None and scene.has("<weigh>") and not scene.has(*_OF_A_DINNER):
-        source = _counted(scene, None) or _one_of(scene, None)
+    by_volume = source is not None and source[1] == "<volume>"
+    if (source is None or by_volume) and target is None and scene.has("<weigh>") and not scene.has(*_OF_A_DINNER):
+        source = source or _counted(scene, None) or _one_of(scene, None)
         return source is not None and _put_counted(scene, *source)
     if target is None and not (source and (scene.has("<convert>") or _how_hot(scene, source[0]))):
         return _goes_on(scene) and _another_amount(scene, source)
     if source is None and target is not None and _put_bare_degrees(scene, target):
         return True
     if source is None and target is not None:
-        source = _counted(scene, target) or _one_of(scene, target)
+        source = _of_two_units(scene, target) or _counted(scene, target) or _one_of(scene, target)
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
     place, tag = source
@@ -104,11 +106,40 @@ def _one_of(scene: Scene, target: int | None) -> tuple[int, str] | None:
             continue
         of_it = scene.after_is(place, "'of", "'de", "<salt>", "<ingredient>") is not None
         if of_it or (place == 0 and is_food(scene, place)):
-            tag, sizes = ("<volume>", LITRES) if "<volume_unit>" in item else ("<mass>", KG)
-            unit = item.tags[f"{tag[:-1]}_unit>"]
-            item.tags[tag] = Measure(1.0, unit, sizes[unit])
-            return place, tag
+            return place, _measure(item, 1.0)
     return None
+
+
+def _of_two_units(scene: Scene, target: int) -> tuple[int, str] | None:
+    """`pints to litres, 3`, `oz to g 12`: the one number of the line is of the other unit."""
+    numbers = [item.tags["<number>"].value for _, item in scene.find("<number>")]
+    units = [place for place, item in enumerate(scene.items) if place != target and target_unit(item)]
+    if (
+        len(numbers) != 1
+        or len(units) != 1
+        or not {"<mass_unit>", "<volume_unit>"} & scene.items[units[0]].tags.keys()
+    ):
+        return None
+    return units[0], _measure(scene.items[units[0]], numbers[0])
+
+
+def _measure(item: Item, value: float) -> str:
+    """Make a unit that stands alone a measure of so many; gives the tag of its dimension."""
+    tag, sizes = ("<volume>", LITRES) if "<volume_unit>" in item else ("<mass>", KG)
+    unit = item.tags[f"{tag[:-1]}_unit>"]
+    item.tags[tag] = Measure(value, unit, value * sizes[unit])
+    return tag
+
+
+def _salts_water(scene: Scene, source: int, target: int) -> bool:
+    """`how many cups of kosher salt per gallon`: nobody measures salt in gallons, so they are of brine."""
+    measure = scene.items[source].tags.get("<volume>")
+    salt = scene.after_is(target, "<salt>") or scene.after_is(target, "'of", "'de")
+    asks = target < source and salt is not None and scene.has("<salt>")
+    return asks and isinstance(measure, Measure) and measure.si >= _WATER_L
+
+
+_WATER_L = 0.9
 
 
 _BESIDE_A_UNIT = ("<soft>", "<break>", "<and_sign>", "<amend>")
@@ -225,12 +256,6 @@ def _counted(scene: Scene, target: int | None) -> tuple[int, str] | None:
     return None
 
 
-def is_food(scene: Scene, place: int) -> bool:
-    """Whether a food is named behind a count."""
-    food = next((item for _, _, item in scene.walk(place, 1) if "<soft>" not in item), None)
-    return food is not None and ("<ingredient>" in food or food_named(food.words) is not None)
-
-
 _OTHER_DEGREES = {"degF": "degC", "degC": "degF", "gas_mark": ""}
 
 
@@ -285,6 +310,12 @@ def _target(scene: Scene, source: int | None) -> int | None:
 
 def _in_other_words(scene: Scene, place: int, source: int | None) -> bool:
     """`8 fl oz milk mL`, `recipe says 325F, mine is celsius`: another unit for the one measure of the line."""
+    if not place and source is not None and not scene.has(*_ROASTS, "<meal>", "<brine>"):
+        between = scene.items[place + 1 : source]
+        soft = all(not item.tags.keys().isdisjoint(_BESIDE_A_UNIT[:2]) for item in between)
+        if between and soft and not scene.has("<denied>"):
+            # "grams please: 4 oz of cheese".
+            return True
     if scene.has(*_OF_A_DINNER, "<brine>", "<vessel>"):
         return False
     if "<temperature_unit>" in scene.items[place]:
@@ -296,70 +327,3 @@ def _in_other_words(scene: Scene, place: int, source: int | None) -> bool:
 
 
 _AN_OVEN = 100
-
-
-def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[int]]:
-    """The words of what is measured: behind the amount up to the next thing that is none of its name."""
-    places: list[int] = []
-    for place in range(source + 1, len(scene.items)):
-        item = scene.items[place]
-        dot = item.words == "." and place == source + 1
-        if place == target or (_ends_name(item) and not dot) or len(places) >= _LONGEST_NAME:
-            break
-        if not places and ("'of" in item or "<soft>" in item or dot):
-            continue
-        places.append(place)
-    if not places:
-        places = _named_before(scene, target, source) or _named_behind(scene, target, source)
-    while places and any(tag in scene.items[places[-1]] for tag in _HANGS):
-        places.pop()
-    return " ".join(scene.items[place].words for place in places), places
-
-
-# With these no name ends.
-_HANGS = ("<soft>", "'of", "'and", "'y", "'i", "'we")
-
-
-def _named_behind(scene: Scene, target: int | None, source: int) -> list[int]:
-    """`12 oz in cups of flour`: behind the unit asked for."""
-    if target is None or target < source or target + 1 >= len(scene.items) or scene.items[target + 1].words != "of":
-        return []
-    places = []
-    for place in range(target + 2, min(target + 2 + _LONGEST_NAME, len(scene.items))):
-        if _ends_name(scene.items[place]):
-            break
-        places.append(place)
-    return places
-
-
-def _named_before(scene: Scene, target: int | None, source: int) -> list[int]:
-    """`how many grams of flour in 2 cups`: between the unit asked for and the amount."""
-    if target is None or target > source:
-        return []
-    places = []
-    for place in range(target + 1, source):
-        item = scene.items[place]
-        if _ends_name(item):
-            break
-        if "'of" not in item and "<soft>" not in item:
-            places.append(place)
-    return places
-
-
-def _ends_name(item: Item) -> bool:
-    return any(
-        tag in item
-        for tag in (
-            "<break>",
-            "<only_have>",
-            "<recipe>",
-            "<in>",
-            "'in",
-            "'to",
-            "<convert>",
-            "<weigh>",
-            "<how_much>",
-            "'is",
-            "<equals>",
-        )
-    )

@@ -32,8 +32,8 @@ def read(scene: Scene) -> None:
         elif "<when_day>" in item and scene.has("<meal>"):
             # "dinner 3 weeks ago": a day, not how long something stood.
             continue
-        elif scene.after_is(place, "<to_go>") is not None or _to_come(scene, place):
-            # "with an hour to go" is yet to come.
+        elif scene.after_is(place, "<to_go>") is not None or _to_come(scene, place) or _is_left(scene, place):
+            # "with an hour to go", "me quedan 40 minutos" is yet to come, and so is "sink's free all night".
             continue
         elif _rests_then(scene, place):
             continue
@@ -50,6 +50,17 @@ def read(scene: Scene) -> None:
             scene.put("brine.hours", _rounded(duration.hours), "brine: hours", place)
         elif duration.unit != "year" and _gone_by(scene):
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
+
+
+# A room or an oven that one may use for so long.
+_FREE = ("'free", "'empty", "'available", "'spare", "'libre", "'libres", "'vacio", "'vacia", "'disponible", "'desocupado")
+
+
+def _is_left(scene: Scene, place: int) -> bool:
+    """`me quedan 40 minutos`, `the sink is free all night`: time there is, and not time gone by."""
+    if scene.before_is(place, "<to_go>", "'got", "'have") is not None and scene.has("<to_go>"):
+        return True
+    return scene.has(*_FREE) and scene.has("<sink>", "<oven>", "<cold_place>") and not scene.has("<danger>", "<been_in>")
 
 
 # Told of what has been done, or asked.

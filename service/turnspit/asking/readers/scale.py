@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers.amount import is_food, item_of, plain
+from turnspit.asking.readers.amount import plain
 from turnspit.asking.readers.covers import Covers
+from turnspit.asking.readers.measured import is_food, item_of
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
@@ -17,6 +18,7 @@ def read(scene: Scene) -> bool:
         return False
     if _of_the_recipe(scene):
         return True
+    _shares(scene)
     for place, _ in scene.find("<halved>"):
         scene.put("scale.factor", 0.5, "scale: half", place)
     for place, item in scene.find("<factor>"):
@@ -38,7 +40,7 @@ def read(scene: Scene) -> bool:
         if (
             recipe_last
             or (_is_former(scene, last[0]) and scene.before_is(last[0], "'to") is None)
-            or (_is_goal(scene, first[0]) and not _is_goal(scene, last[0]))
+            or (_is_goal(scene, first[0]) and not (_is_goal(scene, last[0]) or _is_of_recipe(scene, first[0])))
         ):
             first, last = last, first
         scene.put("scale.from", first[1], "scale: from", first[0])
@@ -123,11 +125,39 @@ def _size(value: Measure | Number) -> float:
     return value.si if isinstance(value, Measure) else value.value
 
 
+def _shares(scene: Scene) -> None:
+    """`50% more gravy`, `increase the recipe by half`, `cut the recipe by two thirds`, `make 75% of it`."""
+    for place, _ in scene.find("<percent>"):
+        said = scene.before_is(place, "<number>")
+        if said is not None:
+            share = scene.items[said].tags["<number>"].value / 100
+            change = _more_or_less(scene, said, place)
+            factor = 1 + change * share if change else share
+            scene.put("scale.factor", round(factor, 4), "scale: percent", said, place)
+    for tag, share_tag in (("<part>", "<part>"), ("<by_half>", "<factor>")):
+        for place, item in scene.find(tag):
+            change = _more_or_less(scene, place, place)
+            if change:
+                scene.put("scale.factor", round(1 + change * item.tags[share_tag], 4), "scale: by a part", place)
+
+
+_UP = ("increase", "bump", "raise", "scale up", "aumenta", "sube", "subir")
+_DOWN = ("reduc", "decrease", "cut", "lower", "scale down", "baja", "disminu")
+
+
+def _more_or_less(scene: Scene, first: int, last: int) -> int:
+    """1 for a share that is added, -1 for one that is taken away, 0 for one that is to be made."""
+    behind = scene.after_is(last, "<more>")
+    if behind is not None:
+        return int(scene.items[behind].tags["<more>"])
+    if scene.before_is(first, "<by_factor>", "'un") is None and "<by_half>" not in scene.items[first]:
+        return 0
+    words = [item.words for item in scene.items[:first]]
+    return any(word.startswith(_UP) for word in words) - any(word.startswith(_DOWN) for word in words)
+
+
 def _parts_of_a_recipe(scene: Scene) -> None:
-    """`two thirds of a cake recipe`, `a batch and a half`, `cut the recipe by two thirds`."""
-    for place, item in scene.find("<part>"):
-        if _divides(scene, place):
-            scene.put("scale.factor", round(1 - item.tags["<part>"], 4), "scale: less by a part", place)
+    """`two thirds of a cake recipe`, `a batch and a half`."""
     for place, _ in scene.find("<recipe>"):
         more = scene.after_is(place, "<and_part>")
         if more is not None:
@@ -146,7 +176,12 @@ def _about_a_recipe(scene: Scene) -> bool:
     if scene.has("<halved>") and scene.has("<leftovers>"):
         # "half a ham that's left".
         return False
-    if scene.has("<scale>", "<factor>", "<recipe>", "<halved>") or _between_covers(scene) or _for_two_numbers(scene):
+    if (
+        scene.has("<scale>", "<recipe>", "<halved>")
+        or _has_factor(scene)
+        or _between_covers(scene)
+        or _for_two_numbers(scene)
+    ):
         return True
     if not scene.has("<roast>", "<generic>", "<meal>") and any(
         _divides(scene, at) for at, _ in scene.find("<number>")
@@ -185,6 +220,15 @@ def _for_two_numbers(scene: Scene) -> bool:
         if scene.before_is(place, "<says>", "<need>", "'have") is not None
     ]
     return len(covers) > 1 or (bool(said) and len(covers) + len(said) > 1)
+
+
+def _has_factor(scene: Scene) -> bool:
+    """`twice the gravy`, and not `is twice the weight twice the time`."""
+    places = [place for place, _ in scene.find("<factor>")]
+    return any(scene.after_is(place, *_NO_DISH) is None for place in places)
+
+
+_NO_DISH = ("<weigh>", "<how_long>", "'time", "'size", "'temperature", "'as", "'peso", "'tiempo")
 
 
 def _between_covers(scene: Scene) -> bool:
@@ -228,7 +272,9 @@ def _divides(scene: Scene, place: int) -> bool:
 def _counts(scene: Scene) -> list[tuple[int, int | float]]:
     found: list[tuple[int, int | float]] = []
     for place, item in enumerate(scene.items):
-        if place in scene.used:
+        if place in scene.used or (
+            item.words in _PRONOUNS and scene.after_is(place, "<covers>", "<for>") is not None
+        ):
             continue
         if "<covers>" in item:
             covers: Covers = item.tags["<covers>"]
@@ -236,6 +282,10 @@ def _counts(scene: Scene) -> list[tuple[int, int | float]]:
         elif "<number>" in item:
             found.append((place, plain(item.tags["<number>"].value)))
     return found
+
+
+# "turn a recipe for 6 into one for 10".
+_PRONOUNS = ("one", "una", "uno")
 
 
 def _is_former(scene: Scene, place: int) -> bool:
@@ -246,5 +296,13 @@ def _is_former(scene: Scene, place: int) -> bool:
     return of_it is not None or scene.before_is(place, "<instead_of>", "<says>") is not None
 
 
+def _is_of_recipe(scene: Scene, place: int) -> bool:
+    """`recipe's for 8`."""
+    of_it = scene.before_is(place, "<for>")
+    return of_it is not None and scene.before_is(of_it, "<recipe>") is not None
+
+
 def _is_goal(scene: Scene, place: int) -> bool:
-    return scene.before_is(place, "'to", "<need>", "<scale>", "<scale_to>") is not None
+    # "I've got 30".
+    eaters = "<feeds>" in scene.items[place] and not _is_former(scene, place)
+    return eaters or scene.before_is(place, "'to", "<need>", "<scale>", "<scale_to>") is not None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.scene import Scene
 
@@ -10,6 +12,7 @@ _TO = ("'to", "'until", "'till", "'til", "'and", "'-", "'hasta", "'a", "'y")
 _OUT = frozenset(("out", "outside", "fuera", "afuera"))
 _NOW = frozenset(("now", "right now", "just now", "ahora"))
 _AN_HOUR = ("<clock>", "<number>")
+_BRINE = ("<brine>", "<brined>")
 
 
 def read(scene: Scene) -> None:
@@ -26,9 +29,10 @@ def read(scene: Scene) -> None:
         if first is None or start is None:
             continue
         _out_before(scene, place)
-        to = scene.after_is(first, *_TO)
+        day = scene.after_is(first, "<when_day>")
+        to = scene.after_is(first if day is None else day, *_TO)
         until = None if to is None else _until(scene, to)
-        if to is None or until is None or scene.has("<meal>"):
+        if to is None or until is None or (scene.has("<meal>") and not _of_brine(scene, place)):
             continue
         last, end = until
         _table_before(scene, place)
@@ -36,7 +40,16 @@ def read(scene: Scene) -> None:
         _put(scene, (end.minutes() - start.minutes()) / 60 % spans, first, last)
 
 
+def _of_brine(scene: Scene, place: int) -> bool:
+    """`brine from 9pm to 9am`: hours in the brine."""
+    near = scene.nearest(place, *_BRINE, reach=4)
+    return near is not None and not scene.has("<out>")
+
+
 def _put(scene: Scene, hours: float, *places: int) -> None:
+    if hours and _of_brine(scene, places[0]):
+        scene.put("brine.hours", round(hours, 4), "brine: from one hour to another", *places)
+        return
     # "Open house from 2 to 6, how long can the ham sit out" asks before it stands.
     stood = scene.has("<out>") or any(item.get("<danger>") == "power_cut" for item in scene.items)
     if stood and hours and not scene.has("<how_long>"):
@@ -45,10 +58,12 @@ def _put(scene: Scene, hours: float, *places: int) -> None:
 
 def _clock(scene: Scene, place: int) -> Clock | None:
     item = scene.items[place]
-    if "<clock>" in item:
-        found: Clock = item.tags["<clock>"]
-        return found
-    return digits_clock(item.tags["<number>"])
+    found: Clock | None = item.tags["<clock>"] if "<clock>" in item else digits_clock(item.tags["<number>"])
+    day = scene.after_is(place, "<when_day>")
+    if found is not None and found.is_open and day is not None and scene.items[day].tags["<when_day>"].half:
+        # "from 8 tonight until 8 tomorrow morning"
+        return replace(found, half=scene.items[day].tags["<when_day>"].half)
+    return found
 
 
 def _until(scene: Scene, to: int) -> tuple[int, Clock] | None:
