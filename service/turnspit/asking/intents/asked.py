@@ -74,10 +74,10 @@ def _carve(piece: Piece) -> bool:
 
 
 def _until_it_is_cut(piece: Piece) -> bool:
-    """`how long til I can cut it`, `will it go cold if it stands twenty minutes`: how long it rests."""
+    """`how long til I can cut it`, `will it go cold if it stands ten minutes`, `20 minutes or an hour`: its rest."""
     waits = piece.has("<how_long>") and piece.has("'til", "'till", "'until", "'hasta")
     rests = piece.has("<can>", "'if") and piece.has("<stands>") and piece.has("<duration>") and piece.has("'cold")
-    return (waits and piece.has("<carve>", "'cut", "'knife", "'cortar", "'cortarlo")) or rests
+    return (waits and piece.has("<carve>", "'cut", "'knife", "'cortar", "'cortarlo")) or rests or piece.chooses_a_rest
 
 
 def _leftovers(piece: Piece) -> bool:

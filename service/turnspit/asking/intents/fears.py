@@ -50,6 +50,12 @@ def _how_long_it_may_stand(piece: Piece) -> bool | None:
     return True if stands and not piece.has("<brine>", "<rest>") else None
 
 
+def _which_rest(piece: Piece) -> bool | None:
+    """`do I leave the turkey to sit 20 minutes or an hour` asks which; nothing has stood yet."""
+    fears = piece.has("<out>", "<danger>", "<temperature_read>", "<safe>", "<ok>")
+    return False if piece.chooses_a_rest and not fears else None
+
+
 def _how_long_raw_meat_keeps(piece: Piece) -> bool | None:
     asks = piece.has("<how_long>", "<can>") or piece.is_asked
     keeps = asks and piece.has("<keep>", "<cold_place>")
@@ -190,6 +196,7 @@ _CLUES: tuple[Callable[[Piece], bool | None], ...] = (
     _a_reading_is_judged,
     _served_so,
     _a_place_or_a_night_is_judged,
+    _which_rest,
     _how_long_it_may_stand,
     _how_long_raw_meat_keeps,
     _the_brine_itself,

@@ -95,6 +95,12 @@ class Piece:
         return next((str(item.tags["<danger>"]) for item in self.items if "<danger>" in item), "")
 
     @property
+    def chooses_a_rest(self) -> bool:
+        """Whether it asks which of two spans something stands ("20 minutes or an hour"), one less than an hour."""
+        spans = [item.tags["<duration>"].hours for item in self.items if "<duration>" in item]
+        return self.has("'or", "'o") and bool(spans) and min(spans) < 1 and self.has("<stands>", "<rest>")
+
+    @property
     def serves(self) -> bool:
         """Whether it speaks of serving; "ready" alone may be the roast's, at the oven."""
         return any(item.get("<serve>") not in (None, "ready") for item in self.items)
