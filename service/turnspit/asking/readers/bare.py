@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from turnspit.asking.readers.clock import digits_clock
 from turnspit.asking.readers.measures import KG
-from turnspit.asking.readers.moment import next_after
+from turnspit.asking.readers.next_hour import next_after
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
@@ -16,6 +16,7 @@ _FARTHEST = 6.0
 def read(scene: Scene) -> None:
     """Put the one value that an unused number gives in the light of the talk."""
     _listed_hour(scene)
+    _weight_first(scene)
     if not scene.talk or scene.values.keys() - {"units"}:
         return
     numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
@@ -23,7 +24,7 @@ def read(scene: Scene) -> None:
         return
     place, said = numbers[0]
     pending = scene.hints.get("pending") or ("roast.count" if so_many(scene, place, said) else "")
-    path = pending or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, said)
+    path = pending or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, place, said)
     added = scene.before_is(place, "<add>") is not None and isinstance(scene.before.get("covers"), int)
     if added and path in ("covers", "serve_at") and not pending and said.value == int(said.value):
         # "add 30", in a talk of 240 covers.
@@ -79,6 +80,34 @@ def _listed_hour(scene: Scene) -> None:
         scene.hints["serve_clock"] = clock
 
 
+def _weight_first(scene: Scene) -> None:
+    """`8 and a half, dinner still at 7`, `how about a 12 and dinner at 4`: another weight, and something else."""
+    held = scene.before.get("roast.mass_kg")
+    if held is None or "serve_at" not in scene.values or "roast.mass_kg" in scene.values:
+        return
+    unit = "lb" if scene.usual != "metric" else "kg"
+    for place, item in scene.find("<number>", unused=True):
+        said: Number = item.tags["<number>"]
+        opens = place == 0 or _led_by_one(scene, place)
+        ends = scene.after_is(place, "<break>", "<and_sign>") is not None
+        if opens and ends and abs(said.value * KG[unit] - held) <= _NEAR * held:
+            scene.put("roast.mass_kg", round(said.value * KG[unit], 3), f"bare number: {unit}", place)
+            return
+
+
+# A weight that is told more exactly is off by less than this.
+_MORE_EXACTLY = 0.15
+
+
+def is_of_the_roast(scene: Scene, place: int, said: Number) -> bool:
+    """`it's 6.35 on the sticker`, `three now`: another weight or count of what the talk holds, and no hour."""
+    held = scene.before.get("roast.mass_kg")
+    if "." in said.digits and held is not None:
+        unit = "lb" if scene.usual != "metric" else "kg"
+        return abs(said.value * KG[unit] - held) <= _MORE_EXACTLY * held
+    return not said.digits and place == 0 and scene.before.get("roast.count", 1) > 1
+
+
 def is_spoken_hour(scene: Scene, said: Number) -> bool:
     """`five thirty`, where dinner has an hour already: a clock time and no oven at 530."""
     return said.spoken is not None and said.spoken[1] in (0, 15, 30, 45) and "serve_at" in scene.before
@@ -91,14 +120,31 @@ def so_many(scene: Scene, place: int, said: Number) -> bool:
     return counted and any(path.startswith("roast.") for path in scene.before)
 
 
-def _likely(scene: Scene, said: Number) -> str:
+def _led_by_one(scene: Scene, place: int) -> bool:
+    """`they only had a 14`: one roast of so much."""
+    return place > 0 and scene.items[place - 1].words in ("a", "an", "un", "una")
+
+
+# So many more or fewer come than was said.
+_FEW_MORE = 4
+_LATEST = 24
+
+
+def _likely(scene: Scene, place: int, said: Number) -> str:
     before = scene.before
     if "elapsed_h" in before and scene.hints.get("talk_of") in ("safety", "leftovers"):
         return "elapsed_h"
+    if scene.has("<held_up>") and "serve_at" in before and said.value <= _LATEST:
+        # "guests are late, 7"
+        return "serve_at"
     if "roast.count" in before and not said.digits and said.value <= 2 * before["roast.count"] + 1:
         return "roast.count"
-    if "covers" in before and scene.has("<people>"):
+    if "covers" in before and scene.has("<people>", "<covers_are>"):
         # "kids are coming, so 11".
+        return "covers"
+    some_leave = scene.has("<relatives>", "<more>") and not _led_by_one(scene, place)
+    if some_leave and isinstance(before.get("covers"), int) and abs(said.value - before["covers"]) <= _FEW_MORE:
+        # "grandma has dentures, forget her, 13"
         return "covers"
     mass = before.get("roast.mass_kg")
     if mass is not None:

@@ -16,7 +16,7 @@ from turnspit.asking.readers.oven import counts_ovens
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
-_MEALS = ("<meal>", "<serve>", "<started>", "<when_day>")
+_MEALS = ("<meal>", "<serve>", "<started>", "<starts_now>", "<when_day>")
 _BESIDE = ("<meal>", "<serve>", "<start>", "<started>")
 _CUES = (*_BESIDE, "<at>", "'make", "'to", "'for", "'from", "<when_day>")
 # What is counted, measured or probed is no hour.
@@ -117,6 +117,7 @@ def bare_clock(scene: Scene, place: int) -> Clock | None:
     return clock if served or _told_as_an_hour(scene, cue, said) else None
 
 
+_NEARER = ("closer", "nearer", "close", "near", "next")
 # What may stand between a meal and its hour: "dinner has to be 6", "dinner's 6".
 _BETWEEN = ("is", "be", "to be", "has", "needs", "must", "will", "should", "moved", "to")
 
@@ -125,6 +126,9 @@ def _cue(scene: Scene, place: int) -> int | None:
     """The word that may make the number an hour: just before it, or a meal over "has to be"; the oven that something
     "went in at 8"."""
     cue = scene.before_is(place, *_CUES)
+    if cue is not None and cue > 0 and scene.items[cue].words == "to" and scene.items[cue - 1].words in _NEARER:
+        # "closer to 19"
+        cue = None
     if cue is None and _behind_a_comma(scene, place):
         return place - 2
     meal = meal_over_is(scene, place)
@@ -144,10 +148,14 @@ def meal_over_is(scene: Scene, place: int) -> int | None:
 
 
 def _behind_a_comma(scene: Scene, place: int) -> bool:
-    """`late dinner, 9`, `tonight, 8`: nothing else follows that would be counted."""
-    if place < _ROW or scene.items[place - 1].words not in (",", ":", ";", "-"):
+    """`late dinner, 9`, `tonight, 8`: nothing else follows that would be counted; `shoved it in. 8.50`."""
+    if place < _ROW or scene.items[place - 1].words not in (",", ":", ";", "-", ".", "!"):
         return False
     led = scene.items[place - _ROW]
+    if "." in scene.items[place].tags["<number>"].digits and ("<started>" in led or "<starts_now>" in led):
+        return True
+    if scene.items[place - 1].words in (".", "!"):
+        return False
     ended = place + 1 == len(scene.items) or scene.items[place + 1].words in (",", ".", ";")
     return ended and ("<meal>" in led or "<night>" in led) and not scene.has("<clock>")
 
@@ -211,6 +219,9 @@ def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
             return True
         shifted = words.words == "to" and (cue and scene.items[cue - 1].words in _SHIFTED)
         return ("<start>" in words or bool(shifted)) and is_an_hour(said)
+    if "." in said.digits and scene.before_is(cue, "<number>", "<temperature>") is not None and scene.has("<place>"):
+        # "core 72 at 11.20"
+        return is_an_hour(said)
     if said.digits.isdigit() and (said.value >= _FOUR_DIGITS or (said.value > _HOTTEST_F and is_an_hour(said))):
         return True
     led = scene.before_is(cue, *_BESIDE, "<when_day>")

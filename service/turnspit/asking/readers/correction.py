@@ -15,7 +15,7 @@ from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.held import MOMENTS, Held, held
 from turnspit.asking.readers.measures import KG, LITRES
-from turnspit.asking.readers.moment import at_clock, next_after
+from turnspit.asking.readers.next_hour import at_clock, next_after
 from turnspit.asking.readers.repair import CORRECTS, cut, far
 from turnspit.asking.readers.surroundings import surroundings
 from turnspit.asking.readers.temperature import Said, Temperature
@@ -110,6 +110,9 @@ def _in_degrees(scene: Scene) -> None:
 
 
 def _number(scene: Scene) -> None:
+    if scene.has("<held_up>"):
+        # "actually they're late, 7": an hour.
+        return
     numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
     numbers = [row for row in numbers if scene.after_is(row[0], *_TAKEN) is None]
     if len(numbers) != 1 or scene.nearest(numbers[0][0], "<place>", reach=2) is not None:
@@ -134,6 +137,8 @@ def _corrected(scene: Scene, place: int, said: Number) -> Held | None:
     if scene.before_is(place, "<hour_at>", "'at", "'@") is not None:
         heat = () if scene.before_is(place, "<hour_at>") is not None else _DEGREES
         every = [one for one in every if one.path in MOMENTS or one.unit in heat]
+    elif _moves_to(scene, place) and _as_clock(said) is not None:
+        every = [one for one in every if one.path in MOMENTS] or every
     cues = [path for path, tags in _CUES.items() if scene.has(*tags)]
     named = [one for one in every if one.path in cues]
     if cues and not named:
@@ -156,11 +161,23 @@ def _corrected(scene: Scene, place: int, said: Number) -> Held | None:
         if one.path in MOMENTS and value < one.number:
             # One is an hour past twelve.
             times = min(times, far(value + _HOURS_ROUND, one.number))
+        elif one.path in MOMENTS and _HOURS_ROUND <= value < _HOURS_ROUND + 1:
+            # 12.30 is half an hour before one.
+            times = min(times, far(value, one.number + _HOURS_ROUND))
         if one.path in MOMENTS and scene.language == "es" and len(every) > 1:
             times *= _NO_ARTICLE
         if times <= _FARTHEST:
             ranked.append((times / (_LAST_SAID if one.path in last else 1.0), one))
     return min(ranked, key=lambda row: row[0], default=(0.0, None))[1]
+
+
+_MOVES = ("move", "push", "bump", "shift", "slide", "delay", "postpone", "bring", "pasa", "mueve")
+
+
+def _moves_to(scene: Scene, place: int) -> bool:
+    """`move it to 6`, whatever else is of its size."""
+    to = scene.before_is(place, "'to", "'till", "'until")
+    return to is not None and to > 0 and scene.items[to - 1].words.split()[0] in _MOVES
 
 
 def _as_clock(said: Number) -> Clock | None:

@@ -8,12 +8,16 @@ the day
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, timedelta
 
+from turnspit.asking.readers.bare import is_of_the_roast
 from turnspit.asking.readers.bare_clock import clocks, goes_in, meal_over_is
 from turnspit.asking.readers.clock import Clock, digits_clock
 from turnspit.asking.readers.day import Day
+from turnspit.asking.readers.just_in import just_in
+from turnspit.asking.readers.next_hour import at_clock, halves, last_before, next_after
 from turnspit.asking.readers.past import left_at, thawed_on
+from turnspit.asking.readers.put_in import asks_its_end, goes_in_at, is_turned_on, off_since, oven_stopped_at
 from turnspit.asking.scene import Scene
 
 _SERVE, _START, _STARTED, _READ = "serve_at", "start_at", "started", "reading.at"
@@ -23,9 +27,6 @@ _ROLES = {
 _AFTER_COSTS = 0.5
 _LONGEST_ROAST = timedelta(hours=14)
 _ROLE_REACH = 4.5
-_MIDNIGHT_SUPPER = 30
-# From which hour on a meal is in the morning: "dinner at 2" is 14:00, "dinner at 11" 23:00, "lunch at 11" 11:00.
-_FIRST_MORNING_HOUR = {"breakfast": 1, "brunch": 8, "lunch": 10, "dinner": 12}
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,11 +40,19 @@ class _Time:
 
 def read(scene: Scene) -> None:
     """Put `serve_at`, `start_at` and `reading.at`; a day without a time is left in `scene.hints["day"]`."""
-    for place, _ in scene.find("<starts_now>"):
-        scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
     times_told = _without_for(scene, _without_now(scene, clocks(scene)))
     claims = _claims(scene, [place for place, _ in times_told])
-    times = [_role(scene, place, clock, claims) for place, clock in times_told]
+    for place, clock in times_told:
+        if oven_stopped_at(scene, place):
+            off_since(scene, clock)
+    times = [
+        _role(scene, place, clock, claims)
+        for place, clock in times_told
+        if not (oven_stopped_at(scene, place) or is_turned_on(scene, place))
+    ]
+    for place, _ in scene.find("<starts_now>"):
+        if not any(found.role == _STARTED for found in times):
+            scene.put("start_at", scene.now.isoformat(), "moment: in just now", place, keep=True)
     days = [(place, item.tags["<when_day>"]) for place, item in scene.find("<when_day>", unused=True)]
     if times:
         # "bought 2 days ago, dinner at 6": that day is not of the dinner.
@@ -52,6 +61,9 @@ def read(scene: Scene) -> None:
             for place, day in days
             if "<duration>" not in scene.items[place] or _is_coming(scene, place, day)
         ]
+    if any(found.role == _SERVE for found in times):
+        # "para las doce de la noche, lo macero desde anoche"
+        days = [row for row in days if not _is_since(scene, row[0])]
     if len(days) > 1:
         # "thawed tuesday, roasting saturday", "thawing since monday, for thursday": the roast's day is the other.
         past = [place for place, _ in days if thawed_on(scene, place) or _is_since(scene, place)]
@@ -160,6 +172,7 @@ def _bare(scene: Scene) -> list[tuple[int, Clock]]:
         (place, digits_clock(item.tags["<number>"]))
         for place, item in scene.find("<number>", unused=True)
         if scene.after_is(place, "<roast>", "<generic>", "<mass>", "<birds>", "<people>") is None
+        and not is_of_the_roast(scene, place, item.tags["<number>"])
     ]
     return [(place, clock) for place, clock in found if clock is not None and clock.is_open]
 
@@ -246,8 +259,12 @@ def _role(scene: Scene, place: int, clock: Clock, claims: dict[int, int]) -> _Ti
         role = _START
     if cue is None and _goes_in_behind(scene, place):
         cue, role = place + 1, _START
-    if cue is None or (place not in claims and goes_in(scene, place)):
-        cue, role = (place - 1, _START) if goes_in(scene, place) else (cue, role)
+    if (cue is None or place not in claims) and (goes_in(scene, place) or goes_in_at(scene, place)):
+        cue, role = place - 1, _START
+    if place not in claims and just_in(scene, place, scene.now - last_before(scene.now, clock, None, "")):
+        cue, role = None, _STARTED
+    elif cue is None and role == _SERVE and scene.has("<roast>", "<generic>") and asks_its_end(scene):
+        role = _START
     for_it = ("<covers>" in scene.items[place] and "<meal>" not in scene.items[place]) or _is_for(scene, place)
     if (
         role == _START
@@ -363,77 +380,12 @@ def _is_in(scene: Scene, found: _Time, went: datetime, comes: datetime) -> bool:
     return (scene.now - went) * 1.5 < comes - scene.now
 
 
-def at_clock(now: datetime, day: date, minutes: int) -> datetime:
-    """The moment of that day in the zone of `now`; a time that a daylight-saving change skips moves on by the gap."""
-    local = datetime.combine(day, time(minutes // 60, minutes % 60), tzinfo=now.tzinfo)
-    return datetime.fromtimestamp(local.timestamp(), tz=now.tzinfo)
-
-
-def _halves(clock: Clock, half: str) -> tuple[int, ...]:
-    if not clock.is_open:
-        return (clock.minutes(),)
-    if half in ("am", "pm"):
-        return (clock.minutes("am" if half == "am" else "pm"),)
-    return (clock.minutes("am"), clock.minutes("pm"))
-
-
-def _usual_half(clock: Clock, what: str) -> str:
-    """The half of the day in which such an hour is meant, "" where either may be."""
-    if what in _FIRST_MORNING_HOUR:
-        if clock.hour == 12:
-            return "pm"
-        return "am" if clock.hour >= _FIRST_MORNING_HOUR[what] else "pm"
-    if clock.hour == 12 or 1 <= clock.hour <= 4 or (what == "serve" and clock.hour <= 6):
-        return "pm"
-    return ""
-
-
-def next_after(now: datetime, clock: Clock, day: date | None, half: str, what: str) -> datetime:
-    """The next such time after now; on a named day that day's, even where it is past."""
-    if clock.hourless:
-        return _this_hour(now, clock) + timedelta(hours=0 if now.minute < clock.minute else 1)
-    half = half or _usual_half(clock, what)
-    if day is not None and clock.style == "24h" and clock.minutes() < _MIDNIGHT_SUPPER and what != "start":
-        # "tonight at midnight" ends the day.
-        day += timedelta(days=1)
-    if day is not None:
-        if not half and clock.is_open:
-            half = "pm" if what == "serve" and clock.hour <= 9 else "am"
-        return at_clock(now, day, _halves(clock, half)[-1])
-    for days in (0, 1):
-        for minutes in _halves(clock, half):
-            found = at_clock(now, now.date() + timedelta(days=days), minutes)
-            if found > now:
-                return found
-    return at_clock(now, now.date() + timedelta(days=1), _halves(clock, half)[-1])
-
-
-def last_before(now: datetime, clock: Clock, day: date | None, half: str) -> datetime:
-    """The last such time up to now; on a named day that day's."""
-    if clock.hourless:
-        return _this_hour(now, clock) - timedelta(hours=0 if now.minute >= clock.minute else 1)
-    if day is not None:
-        options = [at_clock(now, day, minutes) for minutes in _halves(clock, half)]
-        past = [found for found in options if found <= now]
-        return past[-1] if past else options[0]
-    options = [
-        at_clock(now, now.date() - timedelta(days=days), minutes)
-        for days in (0, 1)
-        for minutes in _halves(clock, half)
-    ]
-    return max((found for found in options if found <= now), default=min(options))
-
-
-def _this_hour(now: datetime, clock: Clock) -> datetime:
-    return now.replace(minute=clock.minute, second=0, microsecond=0)
-
-
 def _reading_at(scene: Scene, clock: Clock, day: date | None, half: str) -> datetime:
     """A reading was taken lately, or is expected this afternoon: "at 4:30" with dinner at 6 is half past four pm."""
     if clock.hourless:
         return last_before(scene.now, clock, None, "")
     half = half or ("pm" if clock.is_open and (clock.hour == 12 or clock.hour <= 6) else "")
     if day is None and (half or not clock.is_open):
-        at = at_clock(scene.now, scene.now.date(), _halves(clock, half)[-1])
+        at = at_clock(scene.now, scene.now.date(), halves(clock, half)[-1])
         return at if at - scene.now <= timedelta(hours=12) else at - timedelta(days=1)
     return last_before(scene.now, clock, day, half)
