@@ -81,7 +81,8 @@ _A_UNIT = "<people>|<mass_unit>|<time_unit>|<temperature_unit>|<deg>|<volume_uni
 @grammar.rule(
     f"<number> x|* <number> !{_A_UNIT}", f"^<roast>|<generic> <number> de|of <number> !{_A_UNIT}", gives="<sized>"
 )
-@grammar.rule("<number> <number> s !<people>", gives="<sized>")
+@grammar.rule("<number> <number> s !<people>", "<number> <sizes> !<people>", gives="<sized>")
+@grammar.rule(f"^mejor|rather|or|o|sean <number> de|of <number> !{_A_UNIT}", gives="<sized>")
 def _two_twenties(how_many: Number | float, size: Number | float) -> Sized | None:
     many = count(how_many)
     return Sized(many, number(size)) if many is not None and many > 1 else None

@@ -135,9 +135,11 @@ def _banquet(value: Number | float) -> Covers | None:
     )
 
 
-@grammar.rule("<number> <tables> <number> <people>?", gives="<covers>")
-def _tables_of_ten(tables: Number | float, _: str, seats: Number | float, __: str | None) -> Covers | None:
-    return covers(number(tables).value * number(seats).value)
+@grammar.rule("<number> <tables> <number> <people>?", "<number> <number> tops|top", gives="<covers>")
+def _tables_of_ten(*values: object) -> Covers | None:
+    """`three tables of 8`, `two 8 tops`."""
+    tables, seats = (value.value for value in values if isinstance(value, Number))
+    return covers(tables * seats)
 
 
 @grammar.rule(
@@ -171,6 +173,12 @@ def _just_us_six(_: str | None, value: Number | float) -> Covers | None:
     return covers(number(value).value)
 
 
+@grammar.rule("<number> <people> ,|( <number> .? <people>", gives="<covers>")
+def _some_eat_no_meat(*values: object) -> Covers | None:
+    """`8 people, one vegetarian`; `8 people and 2 vegans` are ten."""
+    return _of_whom_some(*values) if values[-1] == "non_eaters" else None
+
+
 @grammar.rule("<number> <people> so|makes|thats|total|altogether <number> <people>", gives="<covers>")
 def _so_many_in_all(*values: object) -> Covers | None:
     """`the four of us so seven people`: the later is the sum."""
@@ -196,13 +204,17 @@ def _us_and_them(us: Number | float, _: str, *rest: object) -> Covers | None:
     return covers(number(us).value + them.value) if which == "of_them" and isinstance(them, Number) else None
 
 
-@grammar.rule("<number> -|to|or|a|o <number> <people>", gives="<covers>")
+@grammar.rule(
+    "<number> -|to|or|a|o <number> <people>",
+    "between|entre <number> and|y <number> <people>",
+    gives="<covers>",
+)
 def _range(*values: object) -> Covers | None:
     low, high = (value.value for value in values if isinstance(value, Number))
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
 
 
-@grammar.rule("<and_sign> <number> <people>", gives="<covers>")
+@grammar.rule("<and_sign> <number>|<a> <people>", gives="<covers>")
 def _and_kids(_: str, value: Number | float, who: str) -> Covers | None:
     return _add_people("add", value, who) if who == "kids" else None
 
@@ -312,6 +324,18 @@ def _people(value: Number | float, who: str) -> Covers | None:
     return _counted(covers(number(value).value), (value, who))
 
 
+@grammar.rule("<feeds>|only|solo me|myself|yo !or|o", gives="<covers>")
+def _just_me(_: str | None) -> Covers:
+    """`just me this year`."""
+    return Covers(1)
+
+
+@grammar.rule("<number> for <holiday>|<weekday>|<night>? <meal>", gives="<covers>", keeps=True)
+def _sixteen_for_lunch(value: Number | float, _: object, __: str) -> Covers | None:
+    """`16 for christmas lunch`; the day and the meal are still told."""
+    return covers(number(value).value) if number(value).value <= _MOST_AT_TABLE else None
+
+
 @grammar.rule("<number> <couples>", gives="<covers>")
 def _couples(value: Number | float, _: str) -> Covers | None:
     return covers(2 * number(value).value)
@@ -348,7 +372,7 @@ def _for_range(*values: object) -> Covers | None:
     return _range(*values)
 
 
-@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>", gives="<covers>", keeps=True)
+@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>|<sizes>", gives="<covers>", keeps=True)
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
 

@@ -53,14 +53,27 @@ def read(scene: Scene) -> None:
 
 
 # A room or an oven that one may use for so long.
-_FREE = ("'free", "'empty", "'available", "'spare", "'libre", "'libres", "'vacio", "'vacia", "'disponible", "'desocupado")
+_FREE = (
+    "'free",
+    "'empty",
+    "'available",
+    "'spare",
+    "'libre",
+    "'libres",
+    "'vacio",
+    "'vacia",
+    "'disponible",
+    "'desocupado",
+)
 
 
 def _is_left(scene: Scene, place: int) -> bool:
     """`me quedan 40 minutos`, `the sink is free all night`: time there is, and not time gone by."""
-    if scene.before_is(place, "<to_go>", "'got", "'have") is not None and scene.has("<to_go>"):
+    if scene.language == "es" and scene.before_is(place, "<to_go>") is not None:
         return True
-    return scene.has(*_FREE) and scene.has("<sink>", "<oven>", "<cold_place>") and not scene.has("<danger>", "<been_in>")
+    return (
+        scene.has(*_FREE) and scene.has("<sink>", "<oven>", "<cold_place>") and not scene.has("<danger>", "<been_in>")
+    )
 
 
 # Told of what has been done, or asked.
@@ -93,6 +106,9 @@ def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
 
 def _early(scene: Scene, place: int) -> bool:
     behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
+    if behind is not None and behind.words == "after" and not scene.has("<out>", "<danger>", "<safe>", "<ok>"):
+        # "carve 30 minutes after it comes out".
+        return True
     before = " ".join(item.words for item in scene.items[max(0, place - 2) : place])
     if before.endswith("isnt for"):
         # "done but dinner isn't for 2 hours".

@@ -23,7 +23,7 @@ def read(scene: Scene) -> None:
     """Put `roast.mass_kg` (and `roast.count` of `two 22s`)."""
     for place, item in scene.find("<sized>"):
         sized: Sized = item.tags["<sized>"]
-        if not (scene.has("<roast>", "<generic>") or _held(scene) or item.words.endswith(" s")):
+        if not (scene.has("<roast>", "<generic>") or _held(scene) or item.words.endswith("s")):
             continue
         unit = _unit(scene, sized.size)
         if unit:

@@ -55,7 +55,43 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
         # "how long to 145"
         asked = scene.before_is(said.place, "<how_long>")
         to = asked if asked is not None and scene.items[asked].words.endswith(" to") else None
+    if to is not None and too_hot_for_meat(scene, said):
+        # "220 then down to 160", in Celsius.
+        return "oven"
     return "target" if said.core_like and to is not None else None
+
+
+def _until_it_reads(scene: Scene, said: Said) -> Target | None:
+    """`325F until breast reads 160`, `I take my birds out at 160`."""
+    at = said.place
+    while (beside := scene.before_is(at, "<probe>", "<place>", "<turkey_place>", "<at>", "'out")) is not None:
+        at = beside
+    till = scene.before_is(at, *_TILL)
+    takes = scene.items[at].words.startswith("out") and any(
+        item.words in _TAKES for item in scene.items[max(0, at - 4) : at]
+    )
+    if not said.core_like or at == said.place or (till is None and not takes):
+        return None
+    for item in scene.items[at : said.place]:
+        for tag in ("<probe>", "<place>"):
+            item.tags.pop(tag, None)
+    scene.tags = {tag for item in scene.items for tag in item.tags}
+    return "target"
+
+
+_TILL = ("'until", "'till", "'til", "'hasta")
+_TAKES = ("take", "takes", "pull", "pulls")
+
+
+def _up_to_an_end(scene: Scene, said: Said) -> Target | None:
+    """`reverse sear, 225 until 120`: the heat, told before the end."""
+    till = scene.after_is(said.place, *_TILL)
+    end = scene.after_is(till, "<number>") if till is not None else None
+    cooler = end is not None and scene.items[end].tags["<number>"].value + _HOTTER_K <= said.value
+    return "oven" if said.bare and said.oven_like and cooler else None
+
+
+_HOTTER_K = 40
 
 
 def _pulled_by_plan(scene: Scene, said: Said) -> Target | None:
@@ -83,8 +119,8 @@ _PULLED = ("pulled at", "pulled it at")
 
 def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     """`can I cook chicken at 60`: no oven is so cool, so that is where the meat ends."""
-    if scene.has("<done>"):
-        # "stalled at 160"
+    if scene.has("<done>") or _is_set(scene):
+        # "stalled at 160", "bird's at 150, oven 350"
         return None
     cooks = scene.has("<cook>") and scene.before_is(said.place, "<at>", "'a") is not None
     if scene.after_is(said.place, "<convection>") is not None:
@@ -95,15 +131,37 @@ def _cooked_at_its_end(scene: Scene, said: Said) -> Target | None:
     return "target" if said.celsius(plausible_core(said.value)) <= _NO_OVEN_C and said.value < 170 else None
 
 
+def _is_set(scene: Scene) -> bool:
+    """Whether a number stands right behind an oven or a smoker."""
+    return any(
+        scene.after_is(place, "<number>", "<temperature>") is not None
+        for place, item in scene.find("<cook>")
+        if "<oven>" in item or item.words == "smoker"
+    )
+
+
 # Where beef and lamb are wished to end.
 _ROSY_C = 45, 75
 
 
+_WANTS = ("<need>", "'want", "'wants", "'like", "'wanting")
+
+
+def _roast_wanted_at(scene: Scene, said: Said) -> Target | None:
+    """`I want my lamb leg at 57`"""
+    at = scene.before_is(said.place, "<at>")
+    roast = scene.before_is(at, "<roast>", "<generic>") if at is not None else None
+    wanted = roast is not None and scene.before_is(roast, *_WANTS) is not None
+    return "target" if wanted and said.core_like and not too_hot_for_meat(scene, said) else None
+
+
 def _wanted_end(scene: Scene, said: Said) -> Target | None:
     """`rib is at 105, want 130`; `need 130` may be portions."""
-    if scene.before_is(said.place, "<need>", "'want", "'wants", "'like", "'wanting") is None or not said.core_like:
+    wish = scene.before_is(said.place, *_WANTS)
+    if wish is None or "<turned_to>" in scene.items[wish] or not said.core_like:
         return None
     probed = scene.has("<place>", "<probe>", "<temperature>") or "reading.temperature_c" in scene.before
+    probed = probed or (is_red(scene) and said.value >= _ROSY_C[0] and _is_set(scene))
     rosy = (
         scene.usual == "metric" and scene.has("<mass>") and is_red(scene) and _ROSY_C[0] <= said.value <= _ROSY_C[1]
     )
@@ -171,10 +229,33 @@ def is_red(scene: Scene) -> bool:
     return any(kind and not roast(kind).poultry for kind in kinds)
 
 
+# Between a doneness and what it is in degrees: "rare, so like 120", "poco hecho, o sea 50".
+_THAT_IS = frozenset((",", "(", "so", "o", "sea", "osea", "i", "e", "say", "meaning"))
+
+
+def _with_its_doneness(scene: Scene, said: Said) -> Target | None:
+    """`i want it pulled so like 203`, `rare, so 120`: the end that its name stands for."""
+    oven = scene.after_is(said.place, "<oven>", "<convection>") is not None or too_hot_for_meat(scene, said)
+    if not said.core_like or oven:
+        return None
+    so = False
+    for _, _, item in scene.walk(said.place, -1):
+        if "<doneness>" in item or (item.words == "pulled" and so):
+            return "target"
+        so = so or item.words == "so"
+        if "<soft>" not in item and item.words not in _THAT_IS:
+            return None
+    return None
+
+
 _CLUES: tuple[Callable[[Scene, Said], Target | None], ...] = (
+    _with_its_doneness,
+    _up_to_an_end,
     _cook_to,
+    _until_it_reads,
     _pulled_by_plan,
     _cooked_at_its_end,
+    _roast_wanted_at,
     _wanted_end,
     _core_of_an_order,
     _when_it_reaches,

@@ -21,7 +21,7 @@ Phrase = tuple[tuple[str, ...], dict[str, Any]]
 
 _NUMERIC_TAGS = """
 number tens hundred a part and_part day night morning weekday month more later overnight double_oven factor shift
-relatives ordinal_word
+relatives ordinal_word sizes
 """
 _NUMERIC = frozenset(_NUMERIC_TAGS.split())
 # A longer phrase ("how big a turkey") still means what a word in it does, unless it is a name ("turkey stock").
