@@ -290,3 +290,25 @@ def test_what_a_basting_is_said_to_cost_is_what_the_model_makes_of_it(mass_kg):
     shut = forecast_roast(replace(basted.case, bastings_min=()))
     cost_min = (basted.ready_min.p50 - shut.ready_min.p50) / len(basted.case.bastings_min)
     assert cost_min == pytest.approx(BASTING_COST_MIN, abs=0.5)
+
+
+def test_a_boned_bird_has_no_giblets_and_no_legs_to_carve():
+    plan = plan_dinner(Dinner(bird(12, bone_in=False), serve_at=at(18)), NOW)
+    assert not {"giblets_out", "stock"} & starts(plan).keys()
+    carve = next(task for task in plan.tasks if task.id == "carve")
+    assert carve.title.key == "planning-carve"
+
+
+@pytest.mark.parametrize(
+    ("pounds", "serve_at", "key"),
+    [
+        (18, at(17, day=26), "planning-last-ice-refrigerator"),
+        (14, at(17), "planning-last-ice-cold-water"),
+    ],
+)
+def test_what_still_holds_ice_goes_on_thawing_from_now_on(pounds, serve_at, key):
+    plan = plan_dinner(Dinner(bird(pounds, state="part_frozen"), serve_at=serve_at), NOW)
+    thaw = next(task for task in plan.tasks if task.id == "thaw")
+    assert (thaw.title.key, thaw.start) == (key, NOW)
+    assert thaw.end <= plan.oven_in_at
+    assert plan.as_wished

@@ -13,7 +13,7 @@ from turnspit.planning.brining import Brining, brine_for, brine_tasks, schedule_
 from turnspit.planning.dinner import Dinner
 from turnspit.planning.hours import earlier, in_work_hours, minutes
 from turnspit.planning.lawful import findings_of, within_the_rules, within_the_rules_as_timed
-from turnspit.planning.preparing import ready_the_roast, shop_task, thaw_tasks
+from turnspit.planning.preparing import last_ice_tasks, ready_the_roast, shop_task, thaw_tasks
 from turnspit.planning.remind import remind
 from turnspit.planning.roasting import oven_tasks
 from turnspit.planning.route import Route
@@ -68,6 +68,7 @@ def _timetable(
     tasks = (
         *shop_task(roast, brining.make_at if brining else ready_from, now),
         *thaw_tasks(chosen),
+        *last_ice_tasks(roast, timing.oven_in, now),
         *(brine_tasks(roast, brining, timing.oven_in) if brining else ()),
         *ready_the_roast(roast, timing.oven_in, now),
         *oven_tasks(roast, timing, now),

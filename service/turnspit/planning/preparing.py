@@ -20,6 +20,8 @@ BUY_FRESH_BEFORE = timedelta(hours=30)
 SHOP_HOURS = time(8, 0), time(20, 0)
 
 WATER_CHANGE_MIN = 30
+LAST_ICE_LEAST_MIN, LAST_ICE_IN_WATER_MIN = 60.0, 240.0
+"""Less is not worth it; what has longer in cold water has its surface too warm for a licensed kitchen (3-501.13)."""
 
 
 def shop_task(settled: Settled, needed_at: datetime, now: datetime) -> tuple[Task, ...]:
@@ -88,6 +90,28 @@ def _thaw(
         details=tuple(details),
         cautions=(remind("thaw-cold-water" if in_water else "thaw-refrigerator"), *thaw.cautions),
     )
+
+
+def last_ice_tasks(settled: Settled, oven_in: datetime, now: datetime) -> tuple[Task, ...]:
+    """What still holds ice goes on thawing from now on, in the cold or, with few hours left, in cold water; the roast
+    is timed as it is, so that ice left in the cavity makes no dinner late."""
+    until = earlier(oven_in, minutes(PREP_MIN))
+    room_min = (until - now).total_seconds() / 60
+    if settled.state != "part_frozen" or settled.brined or room_min < LAST_ICE_LEAST_MIN:
+        return ()
+    way = "cold-water" if room_min < LAST_ICE_IN_WATER_MIN else "refrigerator"
+    task = Task(
+        "thaw",
+        Message(f"planning-last-ice-{way}", roast=_name(settled), at=until),
+        Message("planning-last-ice-why"),
+        now,
+        until,
+        "sink" if way == "cold-water" else "refrigerator",
+        hands=way == "cold-water",
+        details=(Message("planning-thaw-check"),),
+        cautions=(remind(f"thaw-{way}"),),
+    )
+    return (task,)
 
 
 def _thaw_windows(thaw: ThawForecast) -> tuple[Message, ...]:

@@ -48,8 +48,8 @@ class Settled:
 
     @property
     def whole_bird(self) -> bool:
-        """Whether it has legs to tie and a neck for the stock: a breast or legs alone have not."""
-        return self.row.poultry and len(self.row.stations) > 1
+        """Whether it has legs to tie and a neck for the stock: a breast, legs alone or a boned bird have not."""
+        return self.row.poultry and len(self.row.stations) > 1 and self.dinner.roast.bone_in is not False
 
     @property
     def salted(self) -> bool:

@@ -8,7 +8,7 @@ from math import ceil, floor
 from typing import TYPE_CHECKING, Any
 
 from turnspit.asking.answers import holding, roast_time, steps
-from turnspit.asking.answers.answer import Answer, Enquiry, sources_line
+from turnspit.asking.answers.answer import Answer, Enquiry, once, sources_line
 from turnspit.asking.answers.dial import dial_line
 from turnspit.asking.answers.roasting import (
     before_carving,
@@ -28,8 +28,8 @@ if TYPE_CHECKING:
     from turnspit.planning import Timetable
 
 EXPLAINED_TASKS = ("roast_in", "thaw", "brine_in", "rest", "hold")
-ALWAYS_SAID = ("thermometer-decides", "poultry-165", "meat-145", "hot-hold", "two-hours", "stuffing-just-before")
-"""Reminders that belong to the answer itself; the others stand with the task they are about."""
+ALWAYS_SAID = ("poultry-165", "meat-145", "stuffing-just-before")
+"""Reminders that belong to the answer itself; the others stand with the task they are about, and behind "why"."""
 PUT_FIRST = {"planning-headline-other": "asking-plan-other", "planning-headline-later": "asking-plan-later"}
 """Headlines of planning that say first why not, with ours that say first what to do."""
 TOLD_TASKS = (("thaw_2", "asking-plan-task"), ("rest", "asking-plan-by"), ("carve", "asking-plan-task"))
@@ -59,20 +59,21 @@ def answer(enquiry: Enquiry) -> Answer:
         timetable = plan_dinner(replace(wish, brine=replace(wish.brine, done=True)), enquiry.now)
     unclear = enquiry.said("roast.kind") is None and usual_kind(enquiry) != USUAL_KIND
     headline, *lines = _told(enquiry, timetable)
+    warned, reminded = _cautions(timetable)
     if topic_of(enquiry.line, "asks_too_late") and not topic_of(enquiry.line, "steps_before"):
         key = "asking-too-late" if timetable.headline.key in PUT_FIRST else "asking-in-time"
         headline = Message(key, plan=headline)
     return Answer(
         headline=headline,
         lines=tuple(lines),
-        reasons=_reasons(timetable),
+        reasons=(*_reasons(timetable), *reminded),
         assumptions=(
             *([Message("asking-taken-brined")] if salted else []),
             *([Message("asking-taken-cut", roast=name_of(enquiry.likely_kind))] if enquiry.likely_kind else []),
             *(told for told in timetable.assumptions if told.key in HEARD or not told.key.startswith("heat-")),
         ),
         assumed=_assumed(enquiry, timetable),
-        cautions=(*_cautions(timetable), *(steps.ahead_cautions() if steps.asked(enquiry) == "ahead" else ())),
+        cautions=(*warned, *(steps.ahead_cautions() if steps.asked(enquiry) == "ahead" else ())),
         question=Message("asking-ask-kind") if unclear else None,
         choices=tuple(name_of(kind) for kind in PINK_KINDS) if unclear else (),
         asks="roast.kind" if unclear else "",
@@ -248,13 +249,19 @@ def _assumed(enquiry: Enquiry, timetable: Timetable) -> dict[str, Any]:
     return {path: value for path, value in filled.items() if enquiry.said(path) is None}
 
 
-def _cautions(timetable: Timetable) -> tuple[Caution, ...]:
+def _cautions(timetable: Timetable) -> tuple[tuple[Caution, ...], tuple[Message, ...]]:
+    """What this plan warns of and what it must read when done; apart from it, the reminders that its tasks carry."""
     from turnspit.heat import roast
 
     found = [*timetable.cautions, *(said for task in timetable.tasks for said in task.cautions)]
     if timetable.forecast is not None:
         found += roast_cautions(timetable.forecast, roast(timetable.forecast.case.kind))
-    return tuple(said for said in found if said.severity != "info" or said.rule in ALWAYS_SAID)
+    apply = {*ALWAYS_SAID, *(["hot-hold"] if _likely_early(timetable) else [])}
+    if not apply.intersection(said.rule for said in found):
+        apply.add("thermometer-decides")
+    warned = tuple(said for said in found if said.severity != "info" or said.rule in apply)
+    rules = {"local-codes", *(said.rule for said in warned)}
+    return warned, once([said.message for said in found if said.rule not in rules])
 
 
 def _next(enquiry: Enquiry, timetable: Timetable) -> tuple[Message, ...]:
