@@ -42,7 +42,7 @@ def read(scene: Scene) -> None:
     _put_readings(scene, readings if error is None else [_corrected(said, error[0]) for said in readings])
     held = "reading.temperature_c" in scene.before
     for place, item in scene.find("<oven_left>"):
-        if readings or held:
+        if held or (readings and not scene.has("<cold_place>")):
             scene.put("reading.oven_left_on", item.tags["<oven_left>"], "oven left on", place)
     if held and not readings and "reading.place" not in scene.before and len(scene.items) <= _SHORT:
         for place, item in scene.find("<place>"):
@@ -87,8 +87,10 @@ def _cooled(scene: Scene) -> None:
             scene.put("reading.temperature_c", round(celsius, 2), "reading: cooled to", place, keep=True)
             item.tags.setdefault("<danger>", "cooling")
             scene.tags.add("<danger>")
-        elif scene.has("<place>", "<probe>") and _COOLEST_ROAST <= span.low < span.high <= _HOTTEST_ROAST:
-            # "jumped from 140 to 155, breast".
+        elif scene.has("<place>", "<probe>") and all(
+            _COOLEST_ROAST <= end <= _HOTTEST_ROAST for end in (span.low, span.high)
+        ):
+            # "jumped from 140 to 155, breast", "temp dropped from 150 to 145".
             celsius = Temperature(span.high, plausible_core(span.high)).celsius
             scene.put("reading.temperature_c", round(celsius, 2), "reading: risen to", place, keep=True)
             for at, found in scene.find("<place>"):

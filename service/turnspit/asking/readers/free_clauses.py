@@ -38,7 +38,7 @@ def _it_is_now(scene: Scene, said: Said) -> bool:
 def _it_is(scene: Scene, said: Said) -> bool:
     """`took the stuffing out, it's 148`, `took it out at 125, now it's 131`."""
     _, before = _beside(scene, said.place)
-    told = scene.has("<place>") or (before[:1] == ["now"] and scene.has("<probe>"))
+    told = scene.has("<place>", "<done>") or (before[:1] == ["now"] and scene.has("<probe>"))
     return before[-1:] == ["its"] and told and not scene.has("<oven>", "<mass>")
 
 
@@ -49,7 +49,84 @@ def _out_at(scene: Scene, said: Said) -> bool:
     return out is not None and scene.items[out].tags["<oven_left>"] is False
 
 
-_CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (_at_an_extreme, _it_is_now, _it_is, _out_at)
+def _it_was(scene: Scene, said: Said) -> bool:
+    """`was 130 half an hour ago, now 141`: both of them."""
+    was = any(item.words == "was" for item in scene.items[max(0, said.place - 1) : said.place])
+    tells = scene.has("<ago>") and any(item.words in ("was", "era") for item in scene.items)
+    return tells and (was or is_latest(scene, said.place)) and not scene.has("<oven>", "<mass>")
+
+
+def _asked_of_a_roast(scene: Scene, said: Said) -> bool:
+    """`is my turkey done at 165`, `my pork loin is 63, ok`, `tenderloin 125 medium rare yet`, `155 pull?`."""
+    if said.value < _RAW or not scene.has(*_ASKED):
+        return False
+    done = scene.before_is(said.place, "<target>")
+    if done is not None:
+        return scene.items[done].words == "done at" and scene.has("<can>")
+    pulls = scene.after_is(said.place, "<target>")
+    if pulls is not None and scene.items[pulls].words == "pull":
+        return pulls + 1 == len(scene.items) or scene.items[pulls + 1].words == "?"
+    verb = scene.items[said.place - 1].words if said.place else ""
+    yet = scene.has("<doneness>") and scene.has("'yet")
+    return (verb in ("is", "esta a") or yet) and scene.before_is(said.place, "<roast>", "<generic>") is not None
+
+
+_RAW = 40
+_ASKED = ("<safe>", "<ok>", "<done>", "<done_word>", "<doneness>", "<target>", "<rest>", "<carve>")
+
+
+def _beside_the_oven(scene: Scene, said: Said) -> bool:
+    """`bird's at 150 right now, oven 350`: the oven is told apart."""
+    at = scene.before_is(said.place, "<at>")
+    roast = at is not None and scene.before_is(at, "<roast>", "<generic>") is not None
+    if not roast or said.value < _RAW or scene.has("<mass>", "<can>"):
+        return False
+    others = (place for place, _ in scene.find("<number>") if place != said.place)
+    return any(scene.before_is(place, "<oven>", "<cook>", "<oven_left>") is not None for place in others)
+
+
+def _of_several(scene: Scene, said: Said) -> bool:
+    """`three turkeys: 155, 162, 168`, `two birds, 152 and 160`"""
+    if scene.has(*_COUNTS_OR_WISHES):
+        return False
+    alike = [
+        place
+        for place in row(scene, said.place)
+        if abs(scene.items[place].tags["<number>"].value - said.value) <= _OF_ONE_OVEN_K
+    ]
+    two = said.value >= _HOT_F and scene.has("<roast>", "<generic>", "<probe>")
+    return len(alike) >= (2 if two else 3)
+
+
+_COUNTS = "<mass> <oven> <covers> <people> <meal> <recipe> <what_temp> <can> <need> <how_long>"
+_COUNTS_OR_WISHES = tuple(_COUNTS.split())
+_OF_ONE_OVEN_K, _HOT_F = 25, 120
+
+
+def row(scene: Scene, place: int) -> list[int]:
+    """The places of the bare numbers that stand in a row with the one at a place: `155, 162 and 168`, `58 59 61`."""
+    found = [place]
+    for beside, step in ((scene.before_is, -1), (scene.after_is, 1)):
+        at = place
+        while (sign := beside(at, "<number>", *_IN_A_ROW)) is not None:
+            at = sign if "<number>" in scene.items[sign] else sign + step
+            if not 0 <= at < len(scene.items) or "<number>" not in scene.items[at]:
+                break
+            found.append(at)
+    return found
+
+
+_IN_A_ROW = ("<and_sign>", "',", "'/")
+_CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (
+    _at_an_extreme,
+    _it_is_now,
+    _it_is,
+    _it_was,
+    _out_at,
+    _asked_of_a_roast,
+    _beside_the_oven,
+    _of_several,
+)
 
 
 def pulled(scene: Scene) -> bool:

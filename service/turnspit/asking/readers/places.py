@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from turnspit.asking.readers.course import course
+from turnspit.asking.readers.free_clauses import row
 from turnspit.asking.readers.temperature import Said
 from turnspit.asking.readers.wished_end import is_red
 from turnspit.asking.scene import Scene
@@ -17,18 +18,9 @@ def is_stuffed_bird(scene: Scene, place: int) -> bool:
     return bird is not None and all(item.words != ":" for item in scene.items[bird:place])
 
 
-_AND = ("<and_sign>", "',")
-
-
 def in_a_row_with_a_place(scene: Scene, place: int) -> bool:
-    """Whether one of the numbers that follow each other from a place on has a place beside it."""
-    for beside, step in ((scene.before_is, -1), (scene.after_is, 1)):
-        sign = beside(place, *_AND)
-        while sign is not None and 0 <= (at := sign + step) < len(scene.items) and "<number>" in scene.items[at]:
-            if scene.nearest(at, "<place>", reach=2) is not None:
-                return True
-            sign = beside(at, *_AND)
-    return False
+    """Whether one of the numbers that stand in a row with this one has a place beside it."""
+    return any(scene.nearest(at, "<place>", reach=2) is not None for at in row(scene, place) if at != place)
 
 
 def places_of(scene: Scene, readings: list[Said]) -> list[int | None]:

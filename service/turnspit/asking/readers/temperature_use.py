@@ -167,50 +167,6 @@ def _of_no_meat(scene: Scene, said: Said) -> Use | None:
     return "oven" if scene.has("<mass>") and too_hot_for_meat(scene, said) and not probed else None
 
 
-def _asked_of_a_roast(scene: Scene, said: Said) -> Use | None:
-    """`is my turkey done at 165`, `my pork loin is 63, ok to serve`."""
-    if not (said.core_like and said.value >= _HOT and scene.has("<can>")):
-        return None
-    done = scene.before_is(said.place, "<target>")
-    if done is not None:
-        return "reading" if scene.items[done].words == "done at" else None
-    verb = scene.items[said.place - 1].words if said.place else ""
-    roast = scene.before_is(said.place, "<roast>") is not None
-    return "reading" if verb in _IS and roast and scene.has(*ASKED_OF) else None
-
-
-_IS = ("is", "esta a")
-
-
-def _several_probed(scene: Scene, said: Said) -> Use | None:
-    """`three turkeys: 155, 162, 168`"""
-    if not (said.bare and said.core_like) or scene.has(*_COUNTS_OR_WISHES):
-        return None
-    row = {said.place}
-    for beside, step in ((scene.before_is, -1), (scene.after_is, 1)):
-        sign = beside(said.place, *_PARTS)
-        while sign is not None and 0 <= (at := sign + step) < len(scene.items) and "<number>" in scene.items[at]:
-            if abs(scene.items[at].tags["<number>"].value - said.value) <= _OF_ONE_OVEN_K:
-                row.add(at)
-            sign = beside(at, *_PARTS)
-    return "reading" if len(row) >= _SEVERAL else None
-
-
-_COUNTS_OR_WISHES = (
-    "<mass>",
-    "<oven>",
-    "<covers>",
-    "<people>",
-    "<meal>",
-    "<recipe>",
-    "<what_temp>",
-    "<can>",
-    "<need>",
-)
-_PARTS = ("',", "<and_sign>", "'/")
-_SEVERAL, _OF_ONE_OVEN_K = 3, 25
-
-
 def _risen_in_the_rest(scene: Scene, said: Said) -> Use | None:
     """`rested to 166` is no wish."""
     to = scene.before_is(said.place, "'to")
@@ -398,15 +354,13 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _held_in_heat,
     _behind_an_oven_word,
     _slow_oven,
-    _asked_of_a_roast,
-    _several_probed,
     _risen_in_the_rest,
     _a_wished_end,
     _heat_to_reach_an_end,
     _inside,
+    _read_in_its_own_clause,
     _beside_an_oven_word,
     _roasts_hotter,
-    _read_in_its_own_clause,
     _of_no_meat,
     _beside_a_place_or_probe,
     _of_the_same_place,

@@ -55,6 +55,10 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
         # "how long to 145"
         asked = scene.before_is(said.place, "<how_long>")
         to = asked if asked is not None and scene.items[asked].words.endswith(" to") else None
+    if to is not None and "<probe>" in scene.items[to] and "reading.temperature_c" in scene.before:
+        if all("<soft>" in item for item in scene.items[:to]):
+            # "up to 161", after 150.
+            return None
     if to is not None and too_hot_for_meat(scene, said):
         # "220 then down to 160", in Celsius.
         return "oven"
