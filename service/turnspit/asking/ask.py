@@ -71,21 +71,7 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         return moves.started_over()
     if reading.move == "thanks":
         return moves.thanked()
-    text = _text(line, reading, conversation)
-    enquiry = Enquiry(
-        reading.understood,
-        reader,
-        line.now,
-        line.kitchen,
-        text,
-        reading.topic,
-        day=reading.kept.get("day") or "",
-        meal=reading.kept.get("meal") or "",
-        likely_kind=_likely_kind(line, reading),
-        technique=reading.technique,
-        children=reading.kept.get("children", 0),
-        non_eaters=reading.kept.get("non_eaters", 0),
-    )
+    enquiry = _enquiry(line, reading, reader, conversation)
     answer = together(answers_to(reading.intents, enquiry))
     stops = any(each.severity == "stop" for each in answer.cautions)
     if stops and takes_over(reading.intents, enquiry):
@@ -97,7 +83,36 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         return moves.assumptions(answer)
     if reading.move == "show":
         return moves.shown(answer, reading.understood, answer.assumed)
+    if conversation is not None and _changes_nothing(line, reading, conversation):
+        before = together(answers_to(reading.intents, replace(enquiry, text=conversation.answered)))
+        return (
+            moves.as_before(answer) if (before.headline, before.lines) == (answer.headline, answer.lines) else answer
+        )
     return answer
+
+
+def _changes_nothing(line: Line, reading: Reading, conversation: Conversation) -> bool:
+    """Whether an amendment leaves all as it was said before: then only its words can still tell something."""
+    same = reading.intents == conversation.intents and reading.understood == conversation.understood
+    return same and reading.move == "amend" and "?" not in line.text
+
+
+def _enquiry(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Enquiry:
+    return Enquiry(
+        reading.understood,
+        reader,
+        line.now,
+        line.kitchen,
+        _text(line, reading, conversation),
+        reading.topic,
+        day=reading.kept.get("day") or "",
+        meal=reading.kept.get("meal") or "",
+        likely_kind=_likely_kind(line, reading),
+        technique=reading.technique,
+        children=reading.kept.get("children", 0),
+        non_eaters=reading.kept.get("non_eaters", 0),
+        before=_told_before(reading, conversation),
+    )
 
 
 def _likely_kind(line: Line, reading: Reading) -> str:
@@ -106,6 +121,12 @@ def _likely_kind(line: Line, reading: Reading) -> str:
         return ""
     named = read_line(replace(line, text=reading.choices[0]), None).understood.get("roast", {})
     return str(named.get("kind", ""))
+
+
+def _told_before(reading: Reading, conversation: Conversation | None) -> str:
+    """What was answered last, where a new question is asked and its hours were told of that one."""
+    anew = conversation is not None and reading.move == "ask" and "elapsed_h" not in reading.kept.get("said", ())
+    return conversation.answered if conversation is not None and anew else ""
 
 
 def _text(line: Line, reading: Reading, conversation: Conversation | None) -> str:

@@ -36,6 +36,11 @@ def why(answer: Answer, explain: bool = False) -> Answer:
     )
 
 
+def as_before(answer: Answer) -> Answer:
+    """What a line that should change something, of which nothing could be made, leaves as it was."""
+    return replace(answer, headline=Message("asking-as-before", answer=answer.headline))
+
+
 def thanked() -> Answer:
     """A thank-you is answered in kind, and the talk goes on where it stood."""
     examples = (Message("asking-next-carve"), Message("asking-next-leftovers"), Message("asking-next-help"))

@@ -28,7 +28,8 @@ class Enquiry:
     """One intent to be answered. `text` is the line itself; `topic` what it speaks of where safety is asked about;
     `technique` where it asks how to roast ("baste"); `day` (ISO date, "" for none) a day that was said without an
     hour, `meal` the meal of it; `likely_kind` the roast that half a name ("lamb") stands for most often; `children`
-    and `non_eaters` (of the roast) are among the diners."""
+    and `non_eaters` (of the roast) are among the diners; `before` is what was answered last, where this line asks
+    anew and the hours that are held were told of that."""
 
     understood: Understood
     reader: Reader
@@ -42,6 +43,7 @@ class Enquiry:
     technique: str = ""
     children: int = 0
     non_eaters: int = 0
+    before: str = ""
 
     @property
     def line(self) -> str:

@@ -52,7 +52,7 @@ def answer(enquiry: Enquiry) -> Answer:
     off = enquiry.said("reading.place") in IN_THE_MEAT and safety.speaks_of(enquiry, "thermometer")
     if (safety.speaks_of(enquiry, *DANGERS) and not off) or enquiry.said("reading.place") == "leftovers":
         return safety.answer(enquiry)
-    if _for_people_at_risk(enquiry):
+    if _for_people_at_risk(enquiry) or topic_of(enquiry.line, "oven_off_by_slip"):
         return safety.answer(enquiry)
     asked_apart = topic_of(enquiry.line, "doneness") and not any(sign.isdigit() for sign in enquiry.line)
     if enquiry.said("reading.temperature_c") is None or asked_apart:
@@ -282,33 +282,32 @@ def _without_reading(enquiry: Enquiry) -> Answer:
     start_at = under_way.start_of(enquiry)
     if topic in ("when", "late") and start_at is not None:
         return under_way.due(enquiry, start_at)
-    form = "bird" if row.poultry else "joint"
     c = target_of(taken, row) or row.default_target_c
+    form = "bird" if row.poultry else "joint"
     told = {
-        "when": Message(
-            f"asking-doneness-when-{form}",
-            c=c,
-            safe_c=row.safe_c,
-            is_safe="yes" if c >= row.safe_c else "no",
-            roast=name_of(kind),
+        "when": _when(taken, row, c),
+        "probe": (Message(f"asking-doneness-probe-{form}", c=c, safe_c=row.safe_c),),
+        "late": (Message("asking-doneness-late", c=row.safe_c),),
+        "unmeasured": (
+            Message("asking-doneness-unmeasured", safe_c=row.safe_c),
+            Message("asking-doneness-till-then"),
         ),
-        "probe": Message(f"asking-doneness-probe-{form}", c=c, safe_c=row.safe_c),
-        "late": Message("asking-doneness-late", c=row.safe_c),
     }
-    headline = told.pop(topic)
-    by_weight = under_way.takes(enquiry) if topic == "when" else ()
-    told.pop("late", None)
-    if row.poultry:
-        told["stuffed"] = Message("asking-doneness-stuffed")
+    headline, *first = told[topic]
+    by_weight = under_way.takes(enquiry) if topic in ("when", "unmeasured") else ()
+    behind = [] if topic == "unmeasured" else [name for name in ("when", "probe") if name != topic]
+    signs = () if topic == "unmeasured" else (Message("asking-doneness-signs"),)
+    stuffed = (Message("asking-doneness-stuffed"),) if row.poultry else ()
+    pink = c < row.safe_c - ABOUT_K
     return Answer(
         headline=headline,
-        lines=(*by_weight, *told.values(), Message("asking-doneness-signs")),
+        lines=(*first, *by_weight, *(line for name in behind for line in told[name]), *stuffed, *signs),
         reasons=(Message("asking-why-safe", c=row.safe_c), Message("asking-why-coldest")),
         assumptions=taken.assumptions,
         assumed=taken.assumed,
         cautions=(
             *taken.cautions,
-            caution("poultry-165", "info") if row.poultry else caution("meat-145", "info"),
+            caution("poultry-165", "info") if row.poultry else caution("meat-145", "warn" if pink else "info"),
             caution("colour-no-proof", "info"),
         ),
         next=(
@@ -318,6 +317,17 @@ def _without_reading(enquiry: Enquiry) -> Answer:
             Message("asking-next-why"),
         ),
     )
+
+
+def _when(taken: Taken, row: RoastRow, c: float) -> tuple[Message, ...]:
+    """When it is out. A joint goes on rising, so where its end or its weight is told it comes out that much before, as
+    in a forecast; without either it is the safe minimum."""
+    if not row.poultry and any(taken.enquiry.said(path) is not None for path in ("roast.target_c", "roast.mass_kg")):
+        return done_when(row, forecast_of(roast_case_of(taken)))
+    form = "bird" if row.poultry else "joint"
+    is_safe = "yes" if c >= row.safe_c else "no"
+    said: dict[str, Value] = {"c": c, "safe_c": row.safe_c, "is_safe": is_safe, "roast": name_of(row.kind)}
+    return (Message(f"asking-doneness-when-{form}", **said),)
 
 
 def _document(read: Read, forecast: RoastForecast) -> dict[str, Any]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.hours import hours_of
@@ -17,6 +19,7 @@ RULES = {
     "freeze": ("leftovers-days",),
     "bones": ("two-hours",),
 }
+MAY_STAND_H = 2.0
 NEXT = {"keep": ("freeze", "reheat"), "reheat": ("keeps", "standing"), "freeze": ("reheat", "keeps")}
 
 
@@ -28,11 +31,20 @@ def _judged(enquiry: Enquiry) -> bool:
     return told or hours_of(enquiry) is not None or any(topic_of(enquiry.text, table) for table in words)
 
 
+def _stood_before(enquiry: Enquiry) -> float | None:
+    """The hours that some of it stood out, as an earlier line told, where they were too many."""
+    if not enquiry.before or not topic_of(enquiry.before, "safety_stood"):
+        return None
+    stood_h = hours_of(replace(enquiry, text=enquiry.before))
+    return stood_h if stood_h is not None and stood_h > MAY_STAND_H else None
+
+
 def answer(enquiry: Enquiry) -> Answer:
     """The whole of it in one line; what was asked about stands first."""
-    if _judged(enquiry):
-        return safety.answer(enquiry)
     topic = topic_of(enquiry.text, "leftovers", "chill")
+    stood_h = _stood_before(enquiry)
+    if stood_h is None and _judged(enquiry):
+        return safety.answer(enquiry)
     licensed = enquiry.kitchen == "licensed"
     told = {
         "chill": Message("asking-leftovers-headline"),
@@ -47,7 +59,9 @@ def answer(enquiry: Enquiry) -> Answer:
         headline = Message("asking-leftovers-freeze-long")
     elif topic == "freeze":
         headline = Message("asking-leftovers-freeze-yes")
-    lines = [told[name] for name in RELATED.get(topic, tuple(told))]
+    if stood_h is not None:
+        headline, told["first"] = Message("asking-leftovers-but-stood", minutes=stood_h * 60), headline
+    lines = [told[name] for name in ("first", *RELATED.get(topic, tuple(told))) if name in told]
     chilled = topic == "chill" and enquiry.kitchen != "home"
     cooling = (Message("asking-leftovers-two-stage"),) if chilled else ()
     rules = list(RULES.get(topic, ("two-hours", "leftovers-days", "reheat-165")))
@@ -58,7 +72,10 @@ def answer(enquiry: Enquiry) -> Answer:
         headline=headline,
         lines=(*lines, *cooling),
         reasons=(Message("asking-why-leftovers"), Message("asking-why-shallow")),
-        cautions=tuple(caution(rule, "info") for rule in rules),
+        cautions=(
+            *((caution("two-hours", "stop"),) if stood_h is not None else ()),
+            *(caution(rule, "info") for rule in rules),
+        ),
         next=(
             *(Message(f"asking-next-{name}") for name in NEXT.get(topic, ("reheat", "keeps"))),
             Message("asking-next-why"),

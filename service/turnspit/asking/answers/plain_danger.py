@@ -30,6 +30,9 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
         return ""
     if topic_of(enquiry.text, "dangers") in KEPT and "leftovers" in intents:
         return ""
+    if plain == "reading" and degrees_of(enquiry, plain) is None:
+        # "solo": only one oven, and nothing was measured.
+        plain = ""
     return (
         plain
         or _frozen_and_stuffed(enquiry)

@@ -81,6 +81,9 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
 def told(found: Finding, question: SafetyQuestion, enquiry: Enquiry) -> Message:
     """What was seen and what to do; in our own words where the two would name different temperatures."""
     c = question.temperature_c
+    if found.severity == "stop" and c is not None and topic_of(enquiry.line, "oven_off_by_slip"):
+        oven_c = question.oven_c or rule("oven-325", "home").limits["oven_min_c"]
+        return Message("asking-safety-oven-on-again", c=c, oven_c=oven_c)
     if found.rule == "beef-lamb-time-table" and c is not None and hold_min(c) is None:
         return Message("asking-safety-too-rare", c=c, table_min=hold_min(TABLE_STARTS_C) or 0.0)
     if found.rule == "poultry-165" and found.severity == "stop" and c is not None and _is_out(enquiry):

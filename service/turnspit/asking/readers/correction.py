@@ -50,6 +50,8 @@ _DEGREES = ("degC", "degF")
 # No setting is mistaken for one so many times as high, but for the other degrees: 180 and 356.
 _OTHER_DEGREES = 2.5
 _HOURS_ROUND = 12
+# Minutes after midnight.
+_FIRST_DINNER = 10 * 60
 
 
 def is_slip(scene: Scene) -> bool:
@@ -213,7 +215,9 @@ def _moment(scene: Scene, path: str, clock: Clock, place: int) -> None:
     else:
         hours = (clock.minutes("am"), clock.minutes("pm")) if clock.is_open else (clock.minutes(),)
         was = before.hour * 60 + before.minute
-        at = at_clock(scene.now, day, min(hours, key=lambda minutes: abs(minutes - was)))
+        # Who dines by day dines by day: noon is moved to six in the evening.
+        early = path != "serve_at" or was < _FIRST_DINNER
+        at = at_clock(scene.now, day, min(hours, key=lambda m: (not early and m < _FIRST_DINNER, abs(m - was))))
     if path == "serve_at" and at <= scene.now and not days:
         at += timedelta(hours=12)
     scene.put(path, at.isoformat(), "correction: the hour", place)
@@ -277,7 +281,8 @@ def _unit_of(item: Item) -> str:
 def _cut(scene: Scene) -> None:
     """`sorry loin`, of pork."""
     kind = scene.before.get("roast.kind")
-    if kind is None or scene.has("<roast>") or "reading.temperature_c" in scene.before:
+    read = "reading.temperature_c" in scene.before or scene.has("<number>", "<temperature>")
+    if kind is None or scene.has("<roast>") or read:
         return
     for place, item in scene.find("<cut>"):
         named = cut(kind, item.tags["<cut>"])

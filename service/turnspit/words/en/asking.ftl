@@ -130,6 +130,7 @@ asking-help-safety = Is it safe: “{ $example }”
 asking-help-convert = Amounts: “{ $example }”
 asking-unknown-headline = I did not catch that; I plan roast dinners, from shopping to leftovers.
 asking-unknown-in-talk = I did not catch that. Your dinner stands as it was.
+asking-as-before = I found no change in that. As before: { $answer }
 asking-unknown-empty = Ask me about your roast dinner.
 asking-started-over = Cleared. What are you roasting, and when is dinner?
 asking-assumed-headline = I took { $count ->
@@ -241,6 +242,7 @@ asking-why-yield = Yields by the federal nutrient tables (SR28, per pound ready 
 
 # leftovers
 asking-leftovers-headline = Within 2 h of leaving the heat: off the bone, sliced, into shallow covered boxes, into the refrigerator; eat within 3–4 days, reheated to { TEMPERATURE(73.9) }.
+asking-leftovers-but-stood = What stood out { SPAN($minutes) }: throw it away. What went into the refrigerator within 2 h: eat it within 3–4 days.
 asking-leftovers-keep = Cold leftovers keep 3–4 days in the refrigerator at { TEMPERATURE(4.44) } or below.
 asking-leftovers-keep-licensed = Date-marked at { TEMPERATURE(5) } or below they may be kept 7 days, the day of cooking being day 1; at home 3–4 days.
 asking-leftovers-reheat = Reheat to { TEMPERATURE(73.9) } all through, covered and moistened with stock; bring gravy to a boil.
@@ -259,6 +261,8 @@ asking-doneness-when-joint = The { $roast } is out when its centre reads { TEMPE
 asking-doneness-probe-bird = Three places: the deepest breast, the inner thigh and the wing joint, tip off the bone; the coldest counts, and { TEMPERATURE($c) } there is done.
 asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone and fat, from the side; the coldest spot counts, and { TEMPERATURE($safe_c) } there is safe.
 asking-doneness-stuffed = Stuffed: the middle of the stuffing has to read { TEMPERATURE(73.9) } too, before it leaves the oven.
+asking-doneness-unmeasured = There is no sure way without a thermometer: colour, juices and hours prove nothing. Borrow or buy one, the cheapest will do; the centre must read { TEMPERATURE($safe_c) }.
+asking-doneness-till-then = Until then leave it in past the late end of its time: too long is dry, too short may make somebody ill.
 asking-doneness-signs = Colour, clear juices and a pop-up button prove nothing; a thermometer does.
 asking-dial-cold = Your oven runs { RISE($off_k) } cold: set its dial to { TEMPERATURE($dial_c) } for { TEMPERATURE($c) }.
 asking-dial-hot = Your oven runs { RISE($off_k) } hot: set its dial to { TEMPERATURE($dial_c) } for { TEMPERATURE($c) }.
@@ -438,6 +442,7 @@ asking-thaw-not-enough = { SPAN($given_min) } may not be enough: up to { SPAN($p
 # The dangers that are answered first
 asking-safety-too-rare = { TEMPERATURE($c) } is too rare to be safe: cook on to { TEMPERATURE(62.78) }. Only the code’s time table goes lower: every part held at { TEMPERATURE(54.44) } for { SPAN($table_min) }, measured.
 asking-safety-back = Not safe yet: { TEMPERATURE($c) }, and a bird must read { TEMPERATURE(73.9) } in its coldest place before it is carved. It may rise as it rests: read it again in 10 min, and if it is still below, back into the oven.
+asking-safety-oven-on-again = Oven back on now, { OVEN($oven_c) }: it reads { TEMPERATURE($c) } and must read { TEMPERATURE(73.9) } in its coldest place before it comes out; dinner is later by the time it was off, and somewhat more. Off for over 2 h and below { TEMPERATURE(60) }: throw it away.
 asking-safety-if-raw = That is for cooked food: raw poultry keeps 1 to 2 days only.
 asking-safety-refreeze = Yes, if it thawed in the refrigerator and was out of it no more than 2 h; what thawed in water, in a microwave or nobody knows how is cooked first.
 asking-safety-thaw_place-warm = No: { TEMPERATURE($c) } is too warm to thaw in. Into the refrigerator with it now; if its outside has been above { TEMPERATURE(4.44) } for over 2 h, throw it away.

@@ -130,6 +130,7 @@ asking-help-safety = Si es seguro: «{ $example }»
 asking-help-convert = Cantidades: «{ $example }»
 asking-unknown-headline = No lo entendí; planeo asados, de la compra a las sobras.
 asking-unknown-in-talk = No lo entendí. La cena sigue como estaba.
+asking-as-before = No hallé ningún cambio en eso. Como antes: { $answer }
 asking-unknown-empty = Pregúnteme por su asado.
 asking-started-over = Borrado. ¿Qué asa, y a qué hora es la cena?
 asking-assumed-headline = Di por supuesto { $count ->
@@ -241,6 +242,7 @@ asking-why-yield = Rendimientos según las tablas federales de nutrientes (SR28,
 
 # leftovers
 asking-leftovers-headline = Antes de 2 h fuera del calor: sin huesos, en lonchas, en recipientes bajos tapados, al refrigerador; se come en 3–4 días, recalentado a { TEMPERATURE(73.9) }.
+asking-leftovers-but-stood = Lo que estuvo fuera { SPAN($minutes) }: tírelo. Lo que fue al refrigerador antes de 2 h: cómalo en 3–4 días.
 asking-leftovers-keep = Las sobras frías aguantan 3–4 días en el refrigerador a { TEMPERATURE(4.44) } o menos.
 asking-leftovers-keep-licensed = Marcadas con fecha, a { TEMPERATURE(5) } o menos, pueden guardarse 7 días, contando el de cocción como día 1; en casa, 3–4 días.
 asking-leftovers-reheat = Recaliente a { TEMPERATURE(73.9) } en todo su interior, tapado y humedecido con caldo; la salsa, hasta que hierva.
@@ -259,6 +261,8 @@ asking-doneness-when-joint = Saque { $roast_the } cuando el centro marque { TEMP
 asking-doneness-probe-bird = Tres puntos: lo más hondo de la pechuga, el interior del muslo y la articulación del ala, con la punta lejos del hueso; cuenta el más frío, y con { TEMPERATURE($c) } ahí está listo.
 asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de hueso y grasa, desde el costado; cuenta el punto más frío, y con { TEMPERATURE($safe_c) } ahí es seguro.
 asking-doneness-stuffed = Con relleno: también el centro del relleno tiene que marcar { TEMPERATURE(73.9) } antes de salir del horno.
+asking-doneness-unmeasured = Sin termómetro no hay manera segura: ni el color, ni el jugo, ni las horas prueban nada. Pida prestado o compre uno, el más barato sirve; el centro tiene que marcar { TEMPERATURE($safe_c) }.
+asking-doneness-till-then = Mientras tanto déjelo en el horno más allá del final de su tiempo: de más queda seco, de menos puede enfermar a alguien.
 asking-doneness-signs = Ni el color, ni el jugo claro, ni el botón que salta prueban nada; el termómetro sí.
 asking-dial-cold = El horno calienta { RISE($off_k) } de menos: ponga el mando a { TEMPERATURE($dial_c) } para { TEMPERATURE($c) }.
 asking-dial-hot = El horno calienta { RISE($off_k) } de más: ponga el mando a { TEMPERATURE($dial_c) } para { TEMPERATURE($c) }.
@@ -438,6 +442,7 @@ asking-thaw-not-enough = { SPAN($given_min) } pueden no bastar: se planea con ha
 # Los peligros, que se responden primero
 asking-safety-too-rare = { TEMPERATURE($c) } es demasiado crudo para ser seguro: siga asando hasta { TEMPERATURE(62.78) }. Solo la tabla de tiempos del código baja más: todo mantenido a { TEMPERATURE(54.44) } durante { SPAN($table_min) }, medido.
 asking-safety-back = Aún no es seguro: { TEMPERATURE($c) }, y un ave tiene que marcar { TEMPERATURE(73.9) } en su punto más frío antes de trincharla. Puede subir en el reposo: mida otra vez a los 10 min y, si no llega, vuelva a meterla en el horno.
+asking-safety-oven-on-again = Encienda otra vez el horno, a { OVEN($oven_c) }: marca { TEMPERATURE($c) } y debe marcar { TEMPERATURE(73.9) } en su punto más frío antes de salir; la cena se retrasa lo que estuvo apagado y algo más. Más de 2 h apagado y por debajo de { TEMPERATURE(60) }: tírelo.
 asking-safety-if-raw = Eso vale para lo cocinado: el ave cruda solo aguanta 1 a 2 días.
 asking-safety-refreeze = Sí, si se descongeló en el refrigerador y no estuvo fuera más de 2 h; lo descongelado en agua, en microondas o no se sabe cómo se cocina primero.
 asking-safety-thaw_place-warm = No: { TEMPERATURE($c) } es demasiado calor para descongelar. Al refrigerador ahora mismo; si por fuera pasó más de 2 h por encima de { TEMPERATURE(4.44) }, tírelo.
