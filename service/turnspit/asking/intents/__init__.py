@@ -165,6 +165,7 @@ def _pieces(scene: Scene) -> list[tuple[int, int]]:
 
 
 _QUESTIONS = frozenset(QUESTION_WORDS)
+_TIMED = frozenset(("<thaw>", "<rest>", "<how_long>"))
 _ASKING = frozenset((*QUESTION_WORDS, "<can>", "'how"))
 _OPEN_LATE = ("how", "what", "which", "should", "como", "que")
 
@@ -183,6 +184,9 @@ def _begins(scene: Scene, place: int, said: set[str]) -> bool:
         # "brine it how long, roast it how long": a comma ends what asks.
         return True
     if not _QUESTIONS.isdisjoint(item.tags) and ("<plan>" in item or asked or ended):
+        return True
+    if ended and item.words.endswith(" time") and not _TIMED.isdisjoint(item.tags):
+        # "salt for brine + thaw time + cook time".
         return True
     late = "<can>" in item.tags or item.words in _OPEN_LATE
     return late and ("<break>" in before or before.words in ("and", "y"))

@@ -18,8 +18,8 @@ def _size(piece: Piece) -> bool:
         return False
     if piece.only_counts and piece.said("covers"):
         return True
-    if piece.has("<duration>") and piece.has("<enough>", "<feeds>") and not piece.said("covers"):
-        # "is 4 hours enough for a 16 pound turkey".
+    if piece.has("<duration>", "<volume>") and piece.has("<enough>", "<feeds>") and not piece.said("covers"):
+        # "is 4 hours enough for a 16 pound turkey", "is 5 litres of water enough".
         return False
     asks = piece.asks or piece.scene.has("'?")
     if piece.feeds and asks and piece.said("roast.mass_kg") and not piece.said("serve_at"):

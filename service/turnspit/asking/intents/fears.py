@@ -32,11 +32,13 @@ def _served_so(piece: Piece) -> bool | None:
 
 
 def _a_place_or_a_night_is_judged(piece: Piece) -> bool | None:
-    """`can I brine in the garage`, `can I roast it at 225 overnight`; a night in the brine is a brine."""
+    """`can I brine in the garage`, `can I roast it at 225 overnight`, `can I cook it the day before`; a night in the
+    brine is a brine."""
     brine = piece.has("<brine>", "<brined>")
-    if not (piece.has("<can>") and piece.has("<overnight>", "<cold_place>") and (brine or piece.has("<cook>"))):
+    kept = piece.has("<overnight>", "<cold_place>", "<ahead>")
+    if not (piece.has("<can>") and kept and (brine or piece.has("<cook>"))):
         return None
-    return not (brine and piece.has("<overnight>"))
+    return not (brine and piece.has("<overnight>", "<ahead>"))
 
 
 def _an_unsure_place_to_thaw(piece: Piece) -> bool | None:

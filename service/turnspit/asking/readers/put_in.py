@@ -105,10 +105,8 @@ def read(scene: Scene) -> None:
     """Put that the oven is off of a roast that was probed after it died, unless it was off `for 30 min`."""
     if "reading.temperature_c" in scene.values:
         for place, item in scene.find("<danger>"):
-            if (
-                item.tags["<danger>"] == "interrupted"
-                and scene.after_is(place, "<for>", "'for", "<duration>") is None
-            ):
+            behind = scene.items[place + 1].words if place + 1 < len(scene.items) else ""
+            if item.tags["<danger>"] == "interrupted" and not f"{behind} ".startswith("for "):
                 scene.put("reading.oven_left_on", False, "oven: it died", place, keep=True)
 
 
