@@ -25,7 +25,7 @@ def read(scene: Scene) -> None:
         water = scene.after_is(place, "<water>")
         if vessel is None and water is None:
             near = scene.nearest(place, "<vessel>", "<water>", reach=3)
-            vessel = near[1] if near and near[2] == "<vessel>" else None
+            vessel = near[1] if near and near[2] == "<vessel>" else _beside_a_comma(scene, place)
             water = near[1] if near and near[2] == "<water>" else None
         if vessel is not None and not about and _of_a_dish(scene, vessel):
             # "a 10 litre pot of turkey stock" brines nothing.
@@ -51,6 +51,12 @@ def _told_first(scene: Scene, place: int) -> bool:
     """`brine it overnight then roast - 14 lb, 6 pm, what's my schedule`: said before anything is asked."""
     opens = all("<soft>" in item for item in scene.items[:place])
     return opens and scene.after_is(place, "<duration>") is not None
+
+
+def _beside_a_comma(scene: Scene, place: int) -> int | None:
+    """`big cooler, 60 quarts`: the vessel whose size this is."""
+    comma = scene.before_is(place, "<break>")
+    return None if comma is None else scene.before_is(comma, "<vessel>")
 
 
 def _of_a_stuff(scene: Scene, place: int) -> bool:

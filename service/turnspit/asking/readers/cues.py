@@ -245,8 +245,19 @@ def _with_solution(_: object, __: str) -> bool:
     return True
 
 
-@grammar.rule("without|no|not|skip|forget|drop|sin <brine>", gives="<brined>", keeps=True)
-def _no_brine(_: str) -> bool:
+_NO = "no|not|never|dont|doesnt|wont|didnt|isnt|wasnt|arent|skip|skipping|skipped|without|sin|nunca|drop"
+_NEED = (
+    "need|time|going|gonna|want|bother|bothering|planning|voy|vamos|quiero|hace|do|doing|did|using|put|putting|any"
+)
+
+
+@grammar.rule(
+    f"{_NO} {_NEED}? to|a|with|falta? do|hacer|poner|bother? with|in|it|la? <brine>|<brined>",
+    gives="<brined>",
+    keeps=True,
+)
+def _no_brine(*_: object) -> bool:
+    """`no need to brine it`, `skipping the brine`, `no voy a hacer salmuera`."""
     return False
 
 

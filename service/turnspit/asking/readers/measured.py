@@ -20,7 +20,7 @@ def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[in
             break
         if not places and ("'of" in item or "<soft>" in item or dot or item.words in _SIZES):
             continue
-        if "'of" in item and all("<vessel>" in scene.items[at] for at in places):
+        if ("'of" in item or "'de" in item) and all(_contains(scene.items[at]) for at in places):
             places = []
             continue
         places.append(place)
@@ -29,6 +29,13 @@ def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[in
     while places and any(tag in scene.items[places[-1]] for tag in _HANGS):
         places.pop()
     return " ".join(scene.items[place].words for place in places), places
+
+
+_CONTAINERS = ("can", "tin", "jar", "carton", "pack", "packet", "box", "bottle", "pot", "lata", "paquete", "frasco")
+
+
+def _contains(item: Item) -> bool:
+    return "<vessel>" in item or item.words in _CONTAINERS
 
 
 # With these no name ends.

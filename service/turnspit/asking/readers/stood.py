@@ -21,6 +21,7 @@ def read(scene: Scene) -> None:
         span = item.tags["<from_to>"]
         _out_before(scene, place)
         _put(scene, (span.high - span.low) % 12, place)
+    _in_and_out(scene)
     for place, item in enumerate(scene.items):
         if item.words not in _FROM:
             continue
@@ -38,6 +39,23 @@ def read(scene: Scene) -> None:
         _table_before(scene, place)
         spans = 24 if not start.is_open and not end.is_open else 12
         _put(scene, (end.minutes() - start.minutes()) / 60 % spans, first, last)
+
+
+def _in_and_out(scene: Scene) -> None:
+    """`in the brine at 9 pm, out at 9 am`: two hours, the later one behind `out`."""
+    brine = next((place for place, item in enumerate(scene.items) if not item.tags.keys().isdisjoint(_BRINE)), None)
+    hours = [place for place, item in enumerate(scene.items) if not item.tags.keys().isdisjoint(_AN_HOUR)]
+    hours = [place for place in hours if brine is not None and place > brine]
+    if brine is None or len(hours) < 2 or scene.has("<meal>"):
+        return
+    start, end = _clock(scene, hours[0]), _clock(scene, hours[1])
+    between = " ".join(item.words for item in scene.items[hours[0] : hours[1]]).split()
+    if start is not None and end is not None and not _OUT_OF.isdisjoint(between):
+        spans = 12 if start.is_open or end.is_open else 24
+        _put(scene, (end.minutes() - start.minutes()) / 60 % spans, hours[0], hours[1])
+
+
+_OUT_OF = frozenset(("out", "saco", "sacar", "sacarlo", "sacamos", "fuera"))
 
 
 def _of_brine(scene: Scene, place: int) -> bool:
