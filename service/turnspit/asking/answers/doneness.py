@@ -320,8 +320,8 @@ def _without_reading(enquiry: Enquiry) -> Answer:
 
 
 def _when(taken: Taken, row: RoastRow, c: float) -> tuple[Message, ...]:
-    """When it is out. A joint goes on rising, so where its end or its weight is told it comes out that much before, as
-    in a forecast; without either it is the safe minimum."""
+    """When it is out: a joint of which the end or the weight is told that much before as it still rises, as in a
+    forecast; without either at the safe minimum."""
     if not row.poultry and any(taken.enquiry.said(path) is not None for path in ("roast.target_c", "roast.mass_kg")):
         return done_when(row, forecast_of(roast_case_of(taken)))
     form = "bird" if row.poultry else "joint"

@@ -88,7 +88,7 @@ def pink(question: SafetyQuestion, kitchen: Kitchen) -> Finding:
 
 def _judged(question: SafetyQuestion, kitchen: Kitchen, core_c: float) -> Finding:
     wanted = need(question, kitchen)
-    key = "safety-wished" if question.topic in ("target", "at_risk") else "safety-reads"
+    key = _seen_key(question, core_c, wanted.core_c)
     seen = Message(key, temperature_c=core_c, needed_c=wanted.core_c)
     unknown = () if family(question.subject) or question.place else ("subject",)
     if reaches(core_c, wanted.core_c):
@@ -98,6 +98,15 @@ def _judged(question: SafetyQuestion, kitchen: Kitchen, core_c: float) -> Findin
         action = Message(f"safety-do-{wanted.until.replace('_', '-')}-to", temperature_c=wanted.core_c)
         return finding(kitchen, wanted.rule, wanted.below, wanted.until, seen, action=action, unknown=unknown)
     return _rare(question, kitchen, core_c, seen)
+
+
+def _seen_key(question: SafetyQuestion, core_c: float, needed_c: float) -> str:
+    """How what was read, or is wished, stands to what is needed."""
+    if question.topic not in ("target", "at_risk"):
+        return "safety-reads"
+    if not reaches(core_c, needed_c):
+        return "safety-wished"
+    return "safety-wished-enough" if core_c > needed_c + 1.0 else "safety-wished-just"
 
 
 def _rare(question: SafetyQuestion, kitchen: Kitchen, core_c: float, seen: Message) -> Finding:
