@@ -9,6 +9,7 @@ from typing import Any, Literal
 
 from turnspit.asking import moves
 from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, takes_over, together
+from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.clean import clean
 from turnspit.asking.contract import Line, Question, Reply, SaidCaution
 from turnspit.asking.conversation import Conversation
@@ -224,4 +225,7 @@ def _continued(
     if reading.move == "start_over":
         return after
     dinner = answered if after.main == after.intents else before.main_answered
+    if dinner == before.main_answered and topic_of(line.text, "safety_at_risk"):
+        # A pregnant guest still comes when the bird grows.
+        dinner = f"{dinner}\n{line.text}"[:LONGEST_TEXT]
     return replace(after, answered=answered, main_answered=dinner)
