@@ -142,8 +142,16 @@ def _oven(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
         return None
     asked = SafetyQuestion("oven", facts.kind, oven_c=facts.oven_c, mass_kg=facts.mass_kg,
                            convection=facts.convection, elapsed_h=facts.roast_h)  # fmt: skip
+    found = oven.oven(asked, kitchen)
+    if found.rule == "roast-oven" and found.severity == "warn" and _needs_no_time_table(facts, kitchen):
+        return None
     _, lowest_c = oven.lowest_oven_c(facts.kind, facts.mass_kg, facts.convection, kitchen)
-    return Breach(oven.oven(asked, kitchen), {"oven_c": max(lowest_c, facts.oven_c)})
+    return Breach(found, {"oven_c": max(lowest_c, facts.oven_c)})
+
+
+def _needs_no_time_table(facts: PlanFacts, kitchen: Kitchen) -> bool:
+    """The ovens of 3-401.11(B) belong to roasts below 63 C; what is roasted to that is done by 3-401.11(A)."""
+    return facts.target_c is not None and reaches(facts.target_c, limit("meat-145", "core_min_c", kitchen))
 
 
 def _target(facts: PlanFacts, kitchen: Kitchen) -> Breach | None:
