@@ -169,8 +169,12 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     elif amends:
         intents, now = _goes_on_with(scene, before), held
     if not intents and not said:
-        # What was not understood changes nothing.
-        return Turn("ask", (), nested(scene.before), _kept(scene, before, scene.before, shelved))
+        intents = _unread(scene, before)
+        if not intents:
+            # What was not understood changes nothing.
+            return Turn("ask", (), nested(scene.before), _kept(scene, before, scene.before, shelved))
+        amends = intents == before.intents
+        now = held if amends else _group(intents, said)
     if now == "apart" and held == "dinner":
         shelved, old = {**shelved, **old}, {}
     elif now == "dinner" and held == "apart":
@@ -207,6 +211,30 @@ def _goes_on_with(scene: Scene, before: Conversation) -> tuple[Intent, ...]:
     if not told or wonders or any(path.startswith(rests_on) for path in told):
         return before.intents
     return before.main or before.intents
+
+
+# How much more must speak for something else than what was asked (log-odds), where no rule reads the line.
+_CLEARLY_NEW, _CLEARLY_STRANGE = 4.0, 6.0
+_MEANS_NOTHING = frozenset(("<soft>", "<break>", "<number>", "<a>"))
+
+
+def _unread(scene: Scene, before: Conversation) -> tuple[Intent, ...]:
+    """What a line is about that no rule reads: a new question where its words clearly speak for one, else what was
+    asked last; nothing where they speak of other things.
+    """
+    means = any(tag[0] == "<" for tag in scene.tags - _MEANS_NOTHING)
+    if not means or not before.intents or scene.has("<off_topic>") or lone_number(scene) is not None:
+        return ()
+    last = before.intents[0]
+    best = max(scene.tenor, key=scene.tenor.__getitem__)
+    ahead = scene.tenor[best] - scene.tenor[last]
+    if best == "unknown" and ahead > _CLEARLY_STRANGE:
+        return ()
+    if best not in ("unknown", "help") and ahead > _CLEARLY_NEW:
+        return (best,)
+    stands = last != "unknown" and (last != "help" or bool(before.technique))
+    scene.hints.setdefault("technique", before.technique)
+    return before.intents if stands else ()
 
 
 def _is_whole(said: Mapping[str, Any]) -> bool:
