@@ -104,8 +104,8 @@ def is_of_the_roast(scene: Scene, place: int, said: Number) -> bool:
     held = scene.before.get("roast.mass_kg")
     if "." in said.digits and held is not None:
         unit = "lb" if scene.usual != "metric" else "kg"
-        return abs(said.value * KG[unit] - held) <= _MORE_EXACTLY * held
-    return not said.digits and place == 0 and scene.before.get("roast.count", 1) > 1
+        return abs(said.value * KG[unit] - float(held)) <= _MORE_EXACTLY * float(held)
+    return not said.digits and place == 0 and int(scene.before.get("roast.count", 1)) > 1
 
 
 def is_spoken_hour(scene: Scene, said: Number) -> bool:

@@ -13,7 +13,8 @@ from turnspit.asking.grammar import Grammar, Item
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.numbers import number
 
-_JOINS = frozenset((",", "and", "y", "plus", "+", "mas", "then", "e", "n", "with", "con"))
+_JOINS = frozenset((",", "and", "y", "plus", "+", "mas", "then", "e", "n", "with", "con", "viene"))
+_WE_ARE = frozenset(("were", "we are", "well be", "we will be", "itll be", "somos", "seremos", "vamos a ser"))
 _AGES = frozenset(("under", "aged", "over", "age"))
 _BOTH = frozenset(("both", "ambos", "ambas"))
 # Whose mother: "the missus plus her mum".
@@ -85,12 +86,14 @@ def _row(items: list[Item], at: int) -> Iterator[tuple[int, Covers, bool]]:
             joined = joined or any(items[at].words in words for words in (_JOINS, _MINE, _WHOSE))
             comma = items[at].words == ","
             at += 1
-        if at < len(items):
-            joined = joined or ("<relatives>" in items[at] and items[at].words.split()[0] in (*_MINE, *_WHOSE))
+        if at < len(items) and "<relatives>" in items[at]:
+            # "mum dad me and the kids": they stand side by side.
+            joined = joined or items[at].words.split()[0] in (*_MINE, *_WHOSE) or (at == found[0] and found[2])
         kids = at < len(items) and _of_kids(items[at].get("<covers>"))
         found = _added(items, at)
-        if found is None and (joined or kids) and not (comma and at < len(items) and " of us" in items[at].words):
-            # "the in-laws, 6 of us" is who they are, "the in-laws and 4 of us" more.
+        in_all = at < len(items) and (" of us" in items[at].words or items[at].words in _WE_ARE)
+        if found is None and (joined or kids) and not (comma and in_all):
+            # "the in-laws, 6 of us", "mi suegra, somos 11" is who they are, "the in-laws and 4 of us" more.
             found = _people(items, at)
 
 
@@ -127,7 +130,8 @@ def _people(items: list[Item], at: int) -> tuple[int, Covers, bool] | None:
     if isinstance(covers, Covers):
         aged = items[at + 1].words in _AGES if at + 2 < len(items) and "<number>" in items[at + 2] else False
         return (at + (3 if aged else 1), covers, False) if covers.count and not covers.more else None
-    if "<feeds>" in item and item.words.endswith(" of") and at + 1 < len(items) and "<number>" in items[at + 1]:
+    told = item.words in _WE_ARE or item.words.endswith(" of")
+    if "<feeds>" in item and told and at + 1 < len(items) and "<number>" in items[at + 1]:
         return at + 2, Covers(int(number(items[at + 1].tags["<number>"]).value)), False
     many = 1
     if "<number>" in item or item.words in _BOTH:

@@ -114,6 +114,7 @@ def _half_of_whom(value: Number | float, *who: object) -> Covers | None:
     return replace(found, kids=found.count // 2) if found is not None and half else found
 
 
+@grammar.rule("<covers_are> stands|comes|came|up at|to <number>", gives="<covers>")
 @grammar.rule("<covers_are> :|=|is? <number> !<people>|<mass_unit>|<time_unit>|x|:", gives="<covers>")
 def _covers_are(_: str, value: Number | float) -> Covers | None:
     """`covers 96`."""
@@ -136,8 +137,9 @@ def _banquet(value: Number | float) -> Covers | None:
 
 
 @grammar.rule("<number> <tables> <number> <people>?", "<number> <number> tops|top", gives="<covers>")
+@grammar.rule("<number> <family> <number>", gives="<covers>")
 def _tables_of_ten(*values: object) -> Covers | None:
-    """`three tables of 8`, `two 8 tops`."""
+    """`three tables of 8`, `two 8 tops`, `two families of 4`."""
     tables, seats = (value.value for value in values if isinstance(value, Number))
     return covers(tables * seats)
 
@@ -170,6 +172,14 @@ def _with_one_of_the_family(whole: Number | float, *_: object) -> Covers | None:
     gives="<covers>",
 )
 def _just_us_six(_: str | None, value: Number | float) -> Covers | None:
+    return covers(number(value).value)
+
+
+@grammar.rule(
+    "^<and_sign>|<break> us <number> !<mass_unit>|<deg>|<roast>|<generic>|<number>|<time_unit>", gives="<covers>"
+)
+def _us_two(value: Number | float) -> Covers | None:
+    """`my parents and us two`."""
     return covers(number(value).value)
 
 
@@ -207,6 +217,7 @@ def _us_and_them(us: Number | float, _: str, *rest: object) -> Covers | None:
 @grammar.rule(
     "<number> -|to|or|a|o <number> <people>",
     "between|entre <number> and|y <number> <people>",
+    "anywhere|somewhere|anything from|between <number> to|and <number> <people>",
     gives="<covers>",
 )
 def _range(*values: object) -> Covers | None:
@@ -232,7 +243,7 @@ def _fewer_people(value: Number | float, who: str) -> Covers | None:
 
 
 @grammar.rule(
-    "plus <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>|<volume_unit>|<roast>|<people>",
+    "plus|+ <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>|<volume_unit>|<roast>|<people>",
     gives="<covers>",
 )
 def _plus_one(value: Number | float) -> Covers | None:
@@ -316,8 +327,8 @@ def _so_many_coming(value: Number | float) -> Covers | None:
     return covers(number(value).value) if number(value).value > _MOST_AT_TABLE else None
 
 
-@grammar.rule("<number> <people>", gives="<covers>")
-def _people(value: Number | float, who: str) -> Covers | None:
+@grammar.rule("<number> odd|strong? <people>", "<number> hungry !<people>|<relatives>|<roast>", gives="<covers>")
+def _people(value: Number | float, who: str = "people") -> Covers | None:
     # "to 130 for dinner", "oven 325 eating at 7": so many do not sit at one table.
     if who == "at_table" and number(value).value > _MOST_AT_TABLE:
         return None
@@ -372,7 +383,7 @@ def _for_range(*values: object) -> Covers | None:
     return _range(*values)
 
 
-@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>|<sizes>", gives="<covers>", keeps=True)
+@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>|<sizes>|<done>", gives="<covers>", keeps=True)
 def _feeds(_: str, value: Number | float) -> Covers | None:
     return covers(number(value).value, sure=False)
 
@@ -397,7 +408,7 @@ def _serve(value: Number | float) -> Covers | None:
     return covers(said.value) if said.value > 12 and not hour else None
 
 
-@for_grammar.rule("<for> <number> !service|svc|seating|sitting|<place>|<deg>", gives="<covers>")
+@for_grammar.rule("<for> those|these|all? <number> !service|svc|seating|sitting|<place>|<deg>", gives="<covers>")
 def _for(_: str, value: Number | float) -> Covers | None:
     said = number(value)
     # "table laid for 1900", but "for 1500 covers".

@@ -46,6 +46,17 @@ def _an_hour_and_ten(large: Number | float, unit: str, small: Number | float) ->
     return Duration((large if isinstance(large, float) else number(large).value) + minutes / 60, unit)
 
 
+_NOT_MINUTES = (
+    "<people>|<covers>|<roast>|<generic>|<deg>|<ampm>|<percent>|<mass_unit>|<place>|<birds>|<temperature_unit>"
+)
+
+
+@grammar.rule(f"<number> <time_unit> <number> !{_NOT_MINUTES}", gives="<duration>")
+def _two_hours_fifteen(large: Number | float, unit: str, small: Number | float) -> Duration | None:
+    """`2 hrs 15`: minutes, in quarters."""
+    return _an_hour_and_ten(large, unit, small) if number(small).value in (15, 30, 45) else None
+
+
 @grammar.rule("<number> -|to|or|a|o <number> <time_unit>", gives="<duration>")
 def _range(low: Number | float, high: Number | float, unit: str) -> Duration | None:
     low_value, high_value = number(low).value, number(high).value
@@ -92,6 +103,11 @@ def _an_hour(_: float, unit: str) -> Duration:
 def _hour_and_a_half(unit: str, part: float) -> Duration:
     """`estuvo hora y media fuera`."""
     return Duration((1 + part) * HOURS[unit], unit)
+
+
+@grammar.rule("<number> <time_left>", gives="<duration>")
+def _minutes_left(value: Number | float, unit: str) -> Duration:
+    return Duration(number(value).value * HOURS[unit], unit)
 
 
 @grammar.rule("<time_unit> old", gives="<duration>")

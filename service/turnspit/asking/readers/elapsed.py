@@ -43,7 +43,7 @@ def read(scene: Scene) -> None:
         elif (
             _read_so_long_ago(scene, place, duration)
             or _until_dinner(scene, place, duration)
-            or _thaws_overnight(scene, duration)
+            or _thaws_overnight(scene, place, duration)
         ):
             continue
         elif _in_brine(scene, place):
@@ -52,28 +52,18 @@ def read(scene: Scene) -> None:
             scene.put("elapsed_h", _rounded(duration.hours), "elapsed", place)
 
 
-# A room or an oven that one may use for so long.
-_FREE = (
-    "'free",
-    "'empty",
-    "'available",
-    "'spare",
-    "'libre",
-    "'libres",
-    "'vacio",
-    "'vacia",
-    "'disponible",
-    "'desocupado",
-)
+# What one may use for so long.
+_FREE = ("free", "empty", "available", "spare", "libre", "libres", "vacio", "vacia", "disponible", "desocupado")
 
 
 def _is_left(scene: Scene, place: int) -> bool:
-    """`me quedan 40 minutos`, `the sink is free all night`: time there is, and not time gone by."""
+    """`me quedan 40 minutos`, `50 minutes left`, `the sink is free all night`: time there is, and not time gone by."""
+    if scene.items[place].words.endswith(" left"):
+        return True
     if scene.language == "es" and scene.before_is(place, "<to_go>") is not None:
         return True
-    return (
-        scene.has(*_FREE) and scene.has("<sink>", "<oven>", "<cold_place>") and not scene.has("<danger>", "<been_in>")
-    )
+    free = any(word in _FREE for item in scene.items for word in item.words.split())
+    return free and scene.has("<sink>", "<oven>", "<cold_place>") and not scene.has("<danger>", "<been_in>")
 
 
 # Told of what has been done, or asked.
@@ -146,8 +136,10 @@ def _shifts(scene: Scene, place: int) -> bool:
     return later is not None or scene.before_is(place, "<shift>", "'by") is not None
 
 
-def _thaws_overnight(scene: Scene, duration: Duration) -> bool:
+def _thaws_overnight(scene: Scene, place: int, duration: Duration) -> bool:
     """`defrost it overnight` tells when, not how long it has been."""
+    if "<brined>" in scene.items[place] or scene.before_is(place, "<brine>", "<brined>") is not None:
+        return False
     return duration.unit == "night" and scene.has("<thaw>") and not scene.has("<out>", "<danger>", "<cold_place>")
 
 

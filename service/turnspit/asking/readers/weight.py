@@ -17,6 +17,8 @@ from turnspit.words import usual_units
 _BEYOND = 1.3
 _OF = ("de", "of", "from", "von")
 _USUAL_KIND = "turkey"
+# So many are told apart by a number in words.
+_NAMED = 3
 
 
 def read(scene: Scene) -> None:
@@ -44,7 +46,8 @@ def _put(scene: Scene, place: int, said: Number, unit: str) -> None:
 
 
 def _beside_a_roast(scene: Scene, place: int, said: Number) -> bool:
-    if not _stands_alone(scene, place):
+    if not _stands_alone(scene, place) or not (said.digits or said.value > _NAMED):
+        # "duck one says 150": which duck.
         return False
     before = scene.before_is(place, "<roast>", "<generic>")
     of = place > 0 and scene.items[place - 1].words in _OF

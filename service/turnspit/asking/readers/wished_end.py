@@ -14,15 +14,25 @@ Target = Literal["target", "oven", "nothing"]
 # No oven roasts at less.
 _NO_OVEN_C = 80.0
 _WILL_REACH = ("hit", "reach", "reached", "get to", "up to")
+_REACHES = ("hits", "reaches", "gets to")
 
 
 def wished_end(scene: Scene, said: Said) -> Target | None:
     """ "target" where the temperature is the end that is wished, "oven" where it is told like one but is too hot,
     "nothing" where it goes on rising to that end."""
+    if _has_risen(scene, said):
+        return None
     found = next((found for clue in _CLUES if (found := clue(scene, said)) is not None), None)
     if found == "target":
         _told_of_a_core(scene, said)
     return found
+
+
+def _has_risen(scene: Scene, said: Said) -> bool:
+    """`up to 161`, `it's up to 161 now`, after a reading of 150."""
+    probe = scene.before_is(said.place, "<probe>")
+    led = probe is not None and all("<soft>" in item for item in scene.items[:probe])
+    return led and "reading.temperature_c" in scene.before
 
 
 def _told_of_a_core(scene: Scene, said: Said) -> None:
@@ -55,10 +65,9 @@ def _cook_to(scene: Scene, said: Said) -> Target | None:
         # "how long to 145"
         asked = scene.before_is(said.place, "<how_long>")
         to = asked if asked is not None and scene.items[asked].words.endswith(" to") else None
-    if to is not None and "<probe>" in scene.items[to] and "reading.temperature_c" in scene.before:
-        if all("<soft>" in item for item in scene.items[:to]):
-            # "up to 161", after 150.
-            return None
+    if to is not None and scene.has("'reheated"):
+        # "reheated turkey to 140, enough?"
+        return None
     if to is not None and too_hot_for_meat(scene, said):
         # "220 then down to 160", in Celsius.
         return "oven"
@@ -148,6 +157,17 @@ def _is_set(scene: Scene) -> bool:
 _ROSY_C = 45, 75
 
 
+def _needs_to_be(scene: Scene, said: Said) -> Target | None:
+    """`it's 115, needs to be 130 by 6`, `tenderloin, 135 after resting`"""
+    words = " ".join(item.words for item in scene.items[max(0, said.place - 2) : said.place])
+    after = scene.after_is(said.place, "<been_in>")
+    rested = after is not None and scene.after_is(after, "<rest>") is not None
+    hot = said.bare and said.core_like and said.value >= _HOT_F
+    return "target" if hot and (rested or words.endswith(_TO_BE)) else None
+
+
+_TO_BE = ("needs to be", "has to be", "needs to be at", "has to be at", "needs to hit", "should end at")
+_HOT_F = 100
 _WANTS = ("<need>", "'want", "'wants", "'like", "'wanting")
 
 
@@ -183,6 +203,9 @@ def _when_it_reaches(scene: Scene, said: Said) -> Target | None:
         del scene.items[reached].tags["<probe>"]
         scene.tags = {tag for item in scene.items for tag in item.tags}
         return "target"
+    asked = [place for tag in ("<how_long>", "<when>") for place, _ in scene.find(tag)]
+    if reached is not None and scene.items[reached].words in _REACHES and asked and min(asked) < reached:
+        return "target" if said.core_like else None
     place = scene.nearest(said.place, "<place>", "<probe>", "<turkey_place>", reach=3.5)
     return "target" if place and scene.has("<when>") and scene.items[place[1]].words in _WILL_REACH else None
 
@@ -259,6 +282,7 @@ _CLUES: tuple[Callable[[Scene, Said], Target | None], ...] = (
     _until_it_reads,
     _pulled_by_plan,
     _cooked_at_its_end,
+    _needs_to_be,
     _roast_wanted_at,
     _wanted_end,
     _core_of_an_order,
