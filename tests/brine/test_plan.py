@@ -235,3 +235,11 @@ def test_many_birds_share_the_brine_over_several_vessels():
 def test_the_shelf_must_be_as_high_as_a_vessel_of_that_size():
     assert plan_brine(BUCKET).shelf_height_mm == 370  # a 5 gallon bucket (common practice, no source)
     assert plan_brine(replace(BUCKET, method="dry")).shelf_height_mm == 0
+
+
+def test_a_vessel_that_takes_the_bird_may_still_be_too_small_for_the_water_that_was_said():
+    roomy = plan_brine(replace(BUCKET, mass_kg=7.0, vessel_l=15.0, water_l=8.0))
+    full = plan_brine(replace(BUCKET, mass_kg=7.0, vessel_l=15.0, water_l=9.0))
+    assert (roomy.fits, roomy.overflows) == (True, False)
+    assert (full.fits, full.overflows) == (False, True)
+    assert full.short_l == pytest.approx(9.0 + full.displaced_l - 15.0)

@@ -75,7 +75,8 @@ class BrinePlan:
     `concentrate_water_l` heated with the salt to `concentrate_c`, `cold_water_l` from the tap and `ice_kg`.
     `hours` is the case's, or the time taken between `hours_low` and `hours_high`; `finished_salt_percent` and
     `sodium_mg_per_serving` (of `case.serving_g`) are of the carved meat after that time, `salt_by_part` per part.
-    `fits` is None without a vessel; `short_l` is what it lacks; `vessels` is how many it takes for all pieces,
+    `fits` is None without a vessel; `short_l` is what it lacks; it `overflows` where only the water that was said is
+    too much; `vessels` is how many it takes for all pieces,
     `full_weight_kg` what one of them holds, `shelf_height_mm` the height of a common vessel of that size. Dry salting
     has no water and no vessel.
     """
@@ -114,6 +115,7 @@ class BrinePlan:
     concentrate_c: float = 100.0
     cold_water_l: float = 0.0
     short_l: float = 0.0
+    overflows: bool = False
     would_fit: str | None = None
     vessels: int = 1
     shelf_height_mm: float = 0.0

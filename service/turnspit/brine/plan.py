@@ -52,7 +52,7 @@ def plan_brine(case: BrineCase) -> BrinePlan:
     most_h = longest_h(case)
     if case.brinable and case.hours is not None and case.hours > most_h:
         return too_long(case, plan_brine(replace(case, hours=most_h)))
-    vessel = fit(case.kind, case.mass_kg, case.count, None if case.method == "dry" else case.vessel_l)
+    vessel = fit(case.kind, case.mass_kg, case.count, None if case.method == "dry" else case.vessel_l, case.water_l)
     if not case.brinable:
         return _not_brined(case, vessel)
     return _dry(case, vessel) if case.method == "dry" else _wet(case, vessel)
@@ -160,7 +160,7 @@ def hours_to_salt(case: BrineCase, finished_percent: float) -> Spread | None:
     """
     check(case)
     OutOfRange.check("finished_percent", finished_percent, 0.3, 5.0, "seasoned meat holds about 1 percent")
-    amounts = _amounts(case, fit(case.kind, case.mass_kg, case.count, case.vessel_l))
+    amounts = _amounts(case, fit(case.kind, case.mass_kg, case.count, case.vessel_l, case.water_l))
     uptake = Uptake.of(case, amounts.water_l * solution.WATER_KG_L, amounts.salt_g / 1000.0)
     return uptake.hours_to(finished_percent)[0]
 
@@ -221,6 +221,7 @@ def _blank(case: BrineCase, vessel: Fit) -> BrinePlan:
         displaced_l=vessel.displaced_l,
         vessel_needed_l=vessel.needed_l if wet else 0.0,
         fits=vessel.fits,
+        overflows=vessel.overflows,
         short_l=vessel.short_l,
         would_fit=vessel.would_fit,
         vessels=vessel.vessels,

@@ -64,7 +64,7 @@ def headline(plan: BrinePlan) -> Message:
     }
     if case.method == "dry":
         return Message("brine-headline-dry", **values)
-    key = "brine-headline-misfit" if plan.fits is False else "brine-headline"
+    key = "brine-headline-misfit" if plan.fits is False and not plan.overflows else "brine-headline"
     return Message(key, **values, water_l=plan.water_l, needed_l=plan.vessel_needed_l)
 
 
@@ -174,7 +174,18 @@ def _fit_notes(plan: BrinePlan, vessel: Fit) -> list[Message]:
     if case.method == "dry":
         return []
     said = []
-    if plan.fits is False and vessel.largest_kg is not None:
+    if plan.overflows and case.vessel_l is not None:
+        spare_l = case.vessel_l - vessel.displaced_l
+        said.append(
+            Message(
+                "brine-note-overflows",
+                water_l=plan.water_l,
+                displaced_l=vessel.displaced_l,
+                spare_l=spare_l,
+                covers_l=vessel.covers_l,
+            )
+        )
+    elif plan.fits is False and vessel.largest_kg is not None:
         best = _vessel(vessel.would_fit)
         said += [
             Message("brine-note-misfit", needed_l=vessel.needed_l, short_l=vessel.short_l, vessel=best),
@@ -186,8 +197,6 @@ def _fit_notes(plan: BrinePlan, vessel: Fit) -> list[Message]:
         said.append(Message("brine-note-fits", needed_l=vessel.needed_l, displaced_l=vessel.displaced_l))
     if case.water_l is not None and case.water_l < 0.95 * vessel.covers_l:
         said.append(Message("brine-note-uncovered", water_l=case.water_l, covers_l=vessel.covers_l))
-    if plan.fits and case.vessel_l is not None and plan.water_l + vessel.displaced_l > case.vessel_l:
-        said.append(Message("brine-note-overflows", spare_l=case.vessel_l - vessel.displaced_l))
     return said
 
 

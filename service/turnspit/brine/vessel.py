@@ -23,7 +23,8 @@ HEADSPACE = 1.1
 
 @dataclass(frozen=True, slots=True)
 class Fit:
-    """Litres. `needed_l` is the smallest vessel that takes the bird covered, `covers_l` the brine it then wants.
+    """Litres. `needed_l` is the smallest vessel that takes the bird covered, with all the water that was said;
+    `covers_l` the brine that it wants. It `overflows` where the bird would fit, but not with so much water.
 
     `short_l` is what the vessel lacks, 0 where it fits; `would_fit` names the smallest common vessel that does, and
     `largest_kg` the heaviest piece of which this vessel takes `count`. `vessels` is how many are needed: of the given
@@ -40,16 +41,19 @@ class Fit:
     largest_kg: float | None
     vessels: int
     height_mm: float
+    overflows: bool = False
 
 
-def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
-    """How `count` pieces of `mass_kg` sit in `vessel_l` litres, or in the smallest vessel where that is None.
+def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None, water_l: float | None = None) -> Fit:
+    """How `count` pieces of `mass_kg` sit in `vessel_l` litres, or in the smallest vessel where that is None, with
+    `water_l` litres of water where so much was said.
 
     Raises Impossible for a vessel smaller than the meat itself.
     """
     displaced = count * mass_kg / SOLID_KG_L
     snug = SNUG * count * mass_kg / envelope_kg_l(kind)
-    needed = snug * HEADSPACE
+    room = snug * HEADSPACE
+    needed = max(room, displaced + (water_l or 0.0))
     if vessel_l is not None and vessel_l <= displaced:
         raise Impossible(
             "vessel_l",
@@ -57,12 +61,13 @@ def fit(kind: str, mass_kg: float, count: int, vessel_l: float | None) -> Fit:
             f"is smaller than the meat alone, {displaced:.1f} L",
             f"take a vessel of {needed:.1f} L or more, joint the bird, or salt it dry",
         )
-    chosen = needed if vessel_l is None or vessel_l < needed else vessel_l
+    chosen = needed if vessel_l is None or vessel_l < room else vessel_l
     filled = chosen ** (2 / 3) * snug ** (1 / 3)  # same build: the filled share falls with the vessel's height
     best = _smallest_common(needed)
     return Fit(
         displaced_l=displaced,
         needed_l=needed,
+        overflows=vessel_l is not None and room <= vessel_l < needed,
         covers_l=filled - displaced,
         fits=None if vessel_l is None else vessel_l >= needed,
         short_l=0.0 if vessel_l is None else max(needed - vessel_l, 0.0),

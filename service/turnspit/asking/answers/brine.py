@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 from turnspit.asking.answers import safety
 from turnspit.asking.answers.answer import Answer, once, sources_line
 from turnspit.asking.answers.brine_in_time import in_time, with_what_is_to_come
+from turnspit.asking.answers.brine_strength import named_percent
 from turnspit.asking.answers.taken import Taken, kind_of, mass_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
@@ -25,7 +26,7 @@ OF_A_TIMETABLE = ("raw-juices",)
 """Rules that stand with the task in a timetable; an answer on water and salt leaves them there."""
 VERDICTS = ("brine-note-too-long", "brine-note-too-short")
 """Notes in whose place the answer itself says whether the hours are right."""
-FITS = ("brine-note-fits", "brine-note-misfit")
+FITS = ("brine-note-fits", "brine-note-misfit", "brine-note-overflows")
 POUND_KG, TEASPOONS_A_CUP = 0.45359237, 48
 LONGEST_H = 96.0
 """Hours beyond this are as far too long as these, and the brine room plans no cure."""
@@ -56,7 +57,8 @@ def answer(enquiry: Enquiry) -> Answer:
         return _brined(taken, plan)
     unsaid = plan.case.sold_as is None
     recipe = [*_ratio(enquiry, plan), *_headline(plan), *_steps(plan), *_notes(plan)]
-    if topic_of(enquiry.line, "strength"):
+    amount_known = any(enquiry.said(path) is not None for path in ("brine.water_l", "roast.mass_kg"))
+    if topic_of(enquiry.line, "strength") and not (amount_known and named_percent(enquiry.text) is not None):
         recipe = [*_strength(enquiry, plan), *recipe]
     asks_fit = topic_of(enquiry.line, "brine_asked") == "fits"
     verdict = _verdict(enquiry, plan)
@@ -68,7 +70,7 @@ def answer(enquiry: Enquiry) -> Answer:
         recipe = []
     elif asks_fit:
         fits = [note for note in recipe if note.key in FITS]
-        recipe = [*fits, *_headline(plan)] if plan.fits else [*_headline(plan), *fits]
+        recipe = [*fits, *_headline(plan)] if plan.fits or plan.overflows else [*_headline(plan), *fits]
     elif verdict and topic_of(enquiry.line, "brine_asked"):
         recipe = [*_headline(plan)]
     timed = in_time(enquiry, plan)
@@ -181,6 +183,8 @@ def _case(taken: Taken) -> BrineCase:
     said = taken.enquiry.said
     kind = kind_of(taken)
     injected = said("roast.injected")
+    method = topic_of(taken.enquiry.text, "brine", "wet")
+    percent = named_percent(taken.enquiry.text)
     return BrineCase(
         kind=kind,
         mass_kg=mass_of(taken, kind),
@@ -189,7 +193,9 @@ def _case(taken: Taken) -> BrineCase:
         vessel_l=said("brine.vessel_l"),
         water_l=said("brine.water_l"),
         hours=_hours(taken.enquiry),
-        method=topic_of(taken.enquiry.text, "brine", "wet"),  # type: ignore[arg-type]
+        method=method,  # type: ignore[arg-type]
+        strength_percent=percent if method == "wet" else None,
+        target_percent=None if method == "wet" else percent,
         salt_kind=_salt_kind(taken),
     )
 
@@ -221,7 +227,7 @@ def _ratio(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
         or any(enquiry.said(path) is not None for path in ("roast.mass_kg", "covers"))
     ):
         return ()
-    if abs(plan.strength_percent - FEDERAL_PERCENT) > 0.5:
+    if abs(plan.strength_percent - FEDERAL_PERCENT) > 0.1:
         return ()
     return (Message("asking-brine-ratio", **_salt(plan), low=plan.hours_low, high=plan.hours_high),)
 
@@ -235,7 +241,7 @@ def _per_water(enquiry: Enquiry) -> bool:
 def _strength(enquiry: Enquiry, plan: BrinePlan) -> tuple[Message, ...]:
     if not plan.case.brinable or plan.case.method == "dry" or _ratio(enquiry, plan):
         return ()
-    federal = abs(plan.strength_percent - FEDERAL_PERCENT) <= 0.5
+    federal = abs(plan.strength_percent - FEDERAL_PERCENT) <= 0.1
     return (Message("asking-brine-per-gallon" if federal else "asking-brine-strength", **_salt(plan)),)
 
 

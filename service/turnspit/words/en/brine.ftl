@@ -55,7 +55,7 @@ brine-note-largest = The vessel you have takes { $count ->
 } of up to { MASS($mass_kg) }.
 brine-note-vessels = Or { $vessels } vessels like yours, with the brine shared out.
 brine-note-uncovered = { VOLUME($water_l) } will not cover it, { VOLUME($covers_l) } would: use a narrower vessel or a brining bag and turn it every few hours, or make more.
-brine-note-overflows = With the bird in, the vessel has room for { VOLUME($spare_l) } of brine only.
+brine-note-overflows = It does not fit with { VOLUME($water_l) } of water: the meat takes { VOLUME($displaced_l) }, which leaves room for { VOLUME($spare_l) } of brine. { VOLUME($covers_l) } cover it; make that.
 brine-note-percent = { PERCENT($percent) } salt by weight of the brine; the same brine counted by its water alone is { PERCENT($of_water) }.
 brine-note-freezing = { $degrees } degrees on the salometer; it starts to freeze at { TEMPERATURE($freezing_c) }.
 brine-note-strong = This is a very salty brine: no longer than { $hours }, gravy from unsalted stock, and no salt afterwards. The ordinary strength is 5.5% by weight.

@@ -51,7 +51,7 @@ brine-note-largest = En el recipiente que tiene { $count ->
 } de hasta { MASS($mass_kg) }.
 brine-note-vessels = O { $vessels } recipientes como el suyo, con la salmuera repartida.
 brine-note-uncovered = { VOLUME($water_l) } no la cubren, { VOLUME($covers_l) } sí: use un recipiente más estrecho o una bolsa y dele la vuelta cada pocas horas, o haga más.
-brine-note-overflows = Con el ave dentro solo caben { VOLUME($spare_l) } de salmuera.
+brine-note-overflows = No cabe con { VOLUME($water_l) } de agua: la carne ocupa { VOLUME($displaced_l) } y quedan { VOLUME($spare_l) } para la salmuera. Con { VOLUME($covers_l) } queda cubierta: haga esa cantidad.
 brine-note-percent = { PERCENT($percent) } de sal sobre el peso de la salmuera; contada solo sobre el agua es { PERCENT($of_water) }.
 brine-note-freezing = { $degrees } grados del salómetro; empieza a helarse a { TEMPERATURE($freezing_c) }.
 brine-note-strong = Es una salmuera muy salada: no más de { $hours }, salsa con caldo sin sal y nada de sal después. Lo corriente es 5,5% en peso.
