@@ -44,14 +44,7 @@ def read(scene: Scene) -> bool:
         unit = value.unit or plausible_oven(value.value, scene.usual)[0]
         scene.put("amount.unit", unit, "amount: unit", source[0])
         return True
-    of_a_pan = source is not None and source[1] == "<length>"
-    held = not of_a_pan and any(not holds_food(scene, place) for place, _ in scene.find("<vessel>"))
-    if (held or scene.has("<brine>", "<brined>", "<meal>", "<when_day>", "<covers>")) and not scene.has("<convert>"):
-        return False
-    if source is not None and target is not None and _salts_water(scene, source[0], target):
-        return False
-    if scene.has("<yield>") and scene.has(*_ROASTS):
-        # "18 lb bird = how many lbs of cooked meat".
+    if _is_of_a_dinner(scene, source, target):
         return False
     by_volume = source is not None and source[1] == "<volume>"
     if (source is None or by_volume) and target is None and scene.has("<weigh>") and not scene.has(*_OF_A_DINNER):
@@ -65,6 +58,11 @@ def read(scene: Scene) -> bool:
         source = _of_two_units(scene, target) or _counted(scene, target) or _one_of(scene, target)
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
+    return _put(scene, source, target)
+
+
+def _put(scene: Scene, source: tuple[int, str], target: int | None) -> bool:
+    """The amount at `source`, with what it is of and the unit asked for."""
     place, tag = source
     value = scene.items[place].tags[tag]
     unit = value.unit or "degF"
@@ -78,6 +76,27 @@ def read(scene: Scene) -> bool:
     if target is not None:
         scene.put("amount.target_unit", target_unit(scene.items[target]), "amount: target unit", target)
     return True
+
+
+def _is_of_a_dinner(scene: Scene, source: tuple[int, str] | None, target: int | None) -> bool:
+    """Whether a measure beside a unit is of a dinner or a brine, and nothing is to be converted."""
+    of_a_pan = source is not None and source[1] == "<length>"
+    held = not of_a_pan and any(not holds_food(scene, place) for place, _ in scene.find("<vessel>"))
+    asks_its_size = target is not None and scene.has("<how_much>") and not scene.has(*_ROASTS)
+    dinner = scene.has("<meal>", "<when_day>", "<covers>") or _has_its_hour(scene)
+    brines = (held and not asks_its_size) or scene.has("<brine>", "<brined>")
+    if (brines or dinner) and not scene.has("<convert>"):
+        return True
+    if source is not None and target is not None and _salts_water(scene, source[0], target):
+        return True
+    # "18 lb bird = how many lbs of cooked meat".
+    return scene.has("<yield>") and scene.has(*_ROASTS)
+
+
+def _has_its_hour(scene: Scene) -> bool:
+    """`7 kg turkey at 6, answer in pounds please`: a dinner."""
+    at_hour = any(scene.before_is(place, "<at>") is not None for place, _ in scene.find("<number>"))
+    return scene.has(*_ROASTS) and at_hour
 
 
 def _how_hot(scene: Scene, source: int) -> bool:
@@ -302,10 +321,17 @@ def _target(scene: Scene, source: int | None) -> int | None:
             return place
         if _in_other_words(scene, place, source):
             return place
+        if source is not None and scene.after_is(place, *_MEASURES) == source and _is_per(scene.items[source]):
+            return place
         into = scene.after_is(place, "<in>", "'in", "'per", "'to", "<for>")
         if into is not None and source is not None and scene.after_is(into, *_MEASURES) == source:
             return place
     return None
+
+
+def _is_per(item: Item) -> bool:
+    """`grams per cup of flour`."""
+    return item.words.startswith(("per ", "por ", "each ", "every "))
 
 
 def _in_other_words(scene: Scene, place: int, source: int | None) -> bool:

@@ -13,6 +13,9 @@ def read(scene: Scene) -> None:
     """Put every `brine.*` value."""
     asks = scene.has("<how_long>", "<how_much>", "<can>", "<what_temp>", "'how", "'what", "'whats", "'should", "'?")
     for place, item in scene.find("<brined>"):
+        if scene.before_is(place, "'or", "'o") is not None:
+            # "brine or no brine".
+            continue
         # A question about brining is not yet the wish to do it.
         if item.tags["<brined>"] is False or "<wish>" in item or not asks or _told_first(scene, place):
             scene.put("brine.wanted", item.tags["<brined>"], "brine: wanted", place, keep=True)

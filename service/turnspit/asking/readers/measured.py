@@ -26,6 +26,7 @@ def item_of(scene: Scene, source: int, target: int | None) -> tuple[str, list[in
         places.append(place)
     if not places:
         places = _named_before(scene, target, source) or _named_behind(scene, target, source)
+        places = places or _named_first(scene, source)
     while places and any(tag in scene.items[places[-1]] for tag in _HANGS):
         places.pop()
     return " ".join(scene.items[place].words for place in places), places
@@ -52,6 +53,12 @@ def _named_behind(scene: Scene, target: int | None, source: int) -> list[int]:
             break
         places.append(place)
     return places
+
+
+def _named_first(scene: Scene, source: int) -> list[int]:
+    """`flour, 3 cups, grams`, `butter 150g to tbsp`: the line opens with it."""
+    named = [place for place, item in enumerate(scene.items[:source]) if not item.tags.keys() & {"<soft>", "<break>"}]
+    return named if len(named) == 1 and scene.items[named[0]].tags.keys() & {"<ingredient>", "<salt>"} else []
 
 
 def _named_before(scene: Scene, target: int | None, source: int) -> list[int]:

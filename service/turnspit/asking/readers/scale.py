@@ -48,12 +48,16 @@ def read(scene: Scene) -> bool:
     elif len(counts) == 1 and (short or "scale.factor" not in scene.values):
         place, count = counts[0]
         former = scene.talk and not scene.has("<need>") and _tells_of_the_recipe(scene, place)
-        goal = not former and (_is_goal(scene, place) or scene.has("<scale>") or "scale.from" in scene.before)
+        wished = _is_goal(scene, place) or scene.has("<scale>", *_MAKE) or "scale.from" in scene.before
+        goal = not former and wished
         scene.put("scale.to" if goal else "scale.from", count, "scale: one", place)
     elif len(counts) == 1 and _tells_of_the_recipe(scene, counts[0][0]):
         # "halve a recipe that serves 10"
         scene.put("scale.from", counts[0][1], "scale: what the recipe serves", counts[0][0])
     return short or any(path.startswith("scale.") for path in scene.values) or scene.has("<scale>")
+
+
+_MAKE = ("'hazme", "'haz", "'hacer", "'hacerla", "'cook", "'cooking")
 
 
 def _more_brine(scene: Scene) -> bool:
@@ -137,7 +141,9 @@ def _shares(scene: Scene) -> None:
     for tag, share_tag in (("<part>", "<part>"), ("<by_half>", "<factor>")):
         for place, item in scene.find(tag):
             change = _more_or_less(scene, place, place)
-            if change:
+            if tag == "<part>" and _is_what_is_left(scene, place):
+                scene.put("scale.factor", item.tags[tag], "scale: down to a part", place)
+            elif change:
                 scene.put("scale.factor", round(1 + change * item.tags[share_tag], 4), "scale: by a part", place)
 
 
@@ -145,11 +151,19 @@ _UP = ("increase", "bump", "raise", "scale up", "aumenta", "sube", "subir")
 _DOWN = ("reduc", "decrease", "cut", "lower", "scale down", "baja", "disminu")
 
 
+def _is_what_is_left(scene: Scene, place: int) -> bool:
+    """`cut the recipe to a third`."""
+    cut = any(item.words.startswith(_DOWN) for item in scene.items[:place])
+    return cut and scene.before_is(place, "'to", "<scale_to>") is not None
+
+
 def _more_or_less(scene: Scene, first: int, last: int) -> int:
     """1 for a share that is added, -1 for one that is taken away, 0 for one that is to be made."""
     behind = scene.after_is(last, "<more>")
     if behind is not None:
         return int(scene.items[behind].tags["<more>"])
+    if scene.before_is(first, "'add", "'agrega") is not None:
+        return 1
     if scene.before_is(first, "<by_factor>", "'un") is None and "<by_half>" not in scene.items[first]:
         return 0
     words = [item.words for item in scene.items[:first]]
