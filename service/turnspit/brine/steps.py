@@ -60,12 +60,21 @@ def headline(plan: BrinePlan) -> Message:
         "cups": _cups(plan),
         "salt": Message(f"brine-salt-{case.salt_kind}"),
         "percent": plan.strength_percent,
-        "hours": _hours(plan.hours_low, plan.hours_high),
+        "hours": _planned_hours(plan),
     }
     if case.method == "dry":
         return Message("brine-headline-dry", **values)
     key = "brine-headline-misfit" if plan.fits is False and not plan.overflows else "brine-headline"
     return Message(key, **values, water_l=plan.water_l, needed_l=plan.vessel_needed_l)
+
+
+def _planned_hours(plan: BrinePlan) -> Message:
+    """The hours that were asked for, with those that are right where they are among them; else the right ones."""
+    right = _hours(plan.hours_low, plan.hours_high)
+    asked = plan.case.hours
+    if asked is None or not plan.hours_low < asked < plan.hours_high:
+        return right
+    return Message("brine-hours-of", asked=_hours(asked, asked), right=right)
 
 
 def steps(plan: BrinePlan) -> tuple[Message, ...]:

@@ -28,6 +28,8 @@ VERDICTS = ("brine-note-too-long", "brine-note-too-short")
 """Notes in whose place the answer itself says whether the hours are right."""
 FITS = ("brine-note-fits", "brine-note-misfit", "brine-note-overflows")
 POUND_KG, TEASPOONS_A_CUP = 0.45359237, 48
+OF_NO_BIRD = ("asking-brine-ratio", "asking-brine-per-mass", "asking-brine-longest")
+"""Headlines that hold for any bird of the kind, whatever was taken for granted to compute them."""
 LONGEST_H = 96.0
 """Hours beyond this are as far too long as these, and the brine room plans no cure."""
 MOST_H = 48.0
@@ -63,7 +65,9 @@ def answer(enquiry: Enquiry) -> Answer:
     asks_fit = topic_of(enquiry.line, "brine_asked") == "fits"
     verdict = _verdict(enquiry, plan)
     if topic_of(enquiry.line, "per_mass") and plan.case.method == "dry":
-        recipe = [_per_mass(plan)]
+        recipe = [_per_mass(plan), *(_headline(plan) if amount_known else ())]
+    elif verdict and verdict[0].key == "asking-brine-longest":
+        recipe = []
     elif _per_water(enquiry) and recipe[0].key == "asking-brine-ratio":
         recipe = recipe[:1]
     elif verdict and ((plan.case.hours or 0.0) > MOST_H or so_far is not enquiry):
@@ -97,7 +101,7 @@ def answer(enquiry: Enquiry) -> Answer:
 
 def _assumptions(taken: Taken, plan: BrinePlan, headline: Message) -> tuple[Message, ...]:
     """What was taken for granted: nothing for a bird that gets no salt, nor for the salt of so much water or meat."""
-    if not plan.case.brinable or headline.key in ("asking-brine-ratio", "asking-brine-per-mass"):
+    if not plan.case.brinable or headline.key in OF_NO_BIRD:
         return ()
     told = (*taken.assumptions, *plan.assumptions)
     return tuple(each for each in told if each.key not in TOLD_APART or plan.case.sold_as is not None)
@@ -154,9 +158,13 @@ def _verdict(enquiry: Enquiry, plan: BrinePlan, done: bool = False) -> tuple[Mes
     from turnspit.heat import roast
 
     hours = plan.case.hours
-    if hours is None or not plan.case.brinable:
+    if not plan.case.brinable:
         return ()
-    said: dict[str, float] = {"hours_min": hours * 60, "low": plan.hours_low, "high": plan.hours_high}
+    if hours is None:
+        asks_most = topic_of(enquiry.line, "brine_asked") == "longest"
+        said = {"low": plan.hours_low, "high": plan.hours_high}
+        return (Message("asking-brine-longest", method=plan.case.method, **said),) if asks_most else ()
+    said = {"hours_min": hours * 60, "low": plan.hours_low, "high": plan.hours_high}
     asked = topic_of(enquiry.line, "brine_asked")
     if hours > MOST_H:
         form = "bird" if roast(plan.case.kind).poultry else "joint"

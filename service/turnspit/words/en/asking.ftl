@@ -458,6 +458,10 @@ asking-carve-below-safe = { TEMPERATURE($c) } is below the safe minimum of { TEM
 asking-tender = Safe at { TEMPERATURE($safe_c) }, but firm, for slicing; to pull it apart take it slowly to { TEMPERATURE($pulled_c) } or so (common practice, no source).
 
 # Brine: is it right?
+asking-brine-longest = No longer than { NUMBER($high, maximumFractionDigits: 0) } h{ $method ->
+    [dry] {""}
+   *[other] {" "}at ¾ cup table salt a gallon
+ }; { NUMBER($low, maximumFractionDigits: 0) } h is enough. Longer is too salty, and two days is the most for raw meat.
 asking-brine-label-first = Read the label first: not if it says solution added, injected, self-basted or kosher, it is salted already. A plain bird may be.
 asking-brine-enough = Yes, { SPAN($hours_min) } is enough: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.
 asking-brine-not-too-long = No, { SPAN($hours_min) } is not too long: { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } h at this strength.

@@ -83,6 +83,7 @@ brine-assumed-vessels = Several vessels, { VOLUME($needed_l) } in all: { $vessel
 brine-assumed-time = In the brine for { $hours }.
 
 # Parts of sentences.
+brine-hours-of = { $asked } ({ $right } will do)
 brine-piece = the { MASS($mass_kg) } { $roast }
 brine-pieces = { NUMBER($count) } × { $roast } of { MASS($mass_kg) }
 brine-hours = { NUMBER($low) }–{ NUMBER($high) } h

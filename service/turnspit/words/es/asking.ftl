@@ -458,6 +458,10 @@ asking-carve-below-safe = { TEMPERATURE($c) } queda por debajo del mínimo segur
 asking-tender = A { TEMPERATURE($safe_c) } es segura pero firme, para lonchas; para deshebrarla, despacio hasta unos { TEMPERATURE($pulled_c) } (práctica común, sin fuente).
 
 # La salmuera: ¿está bien?
+asking-brine-longest = No más de { NUMBER($high, maximumFractionDigits: 0) } h{ $method ->
+    [dry] {""}
+   *[other] {" "}con unos 58 g de sal por litro
+ }; bastan { NUMBER($low, maximumFractionDigits: 0) } h. Más tiempo la deja demasiado salada, y dos días es lo más para carne cruda.
 asking-brine-label-first = Lea primero la etiqueta: no, si dice solución añadida, inyectado, autobañado o kosher, porque ya está salado. Si es natural, puede ir en salmuera.
 asking-brine-enough = Sí, { SPAN($hours_min) } bastan: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.
 asking-brine-not-too-long = No, { SPAN($hours_min) } no es demasiado: de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } h con esta concentración.

@@ -93,5 +93,6 @@ brine-part-tsp = { $amount } { $many ->
     [0] cdta.
    *[other] cdtas.
 }
+brine-hours-of = { $asked } (valen { $right })
 brine-piece = { $roast_the } de { MASS($mass_kg) }
 brine-pieces = { NUMBER($count) } × { $roast } de { MASS($mass_kg) }
