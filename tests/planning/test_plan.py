@@ -312,3 +312,19 @@ def test_what_still_holds_ice_goes_on_thawing_from_now_on(pounds, serve_at, key)
     assert (thaw.title.key, thaw.start) == (key, NOW)
     assert thaw.end <= plan.oven_in_at
     assert plan.as_wished
+
+
+def test_a_bird_that_is_in_and_runs_late_is_planned_from_when_it_went_in():
+    dinner = Dinner(bird(14), start_at=at(6), serve_at=at(9, 30))
+    plan = plan_dinner(dinner, NOW)
+    assert not plan.as_wished
+    assert plan.oven_in_at == at(6)
+    assert plan.serve_at > at(9, 30)
+    assert plan.headline.values["why"].key == "planning-way-in-late-why"
+
+
+def test_what_is_in_and_will_likely_make_it_is_planned_as_wished():
+    surely = plan_dinner(Dinner(bird(14), start_at=at(8)), NOW).serve_at
+    plan = plan_dinner(Dinner(bird(14), start_at=at(8), serve_at=surely - timedelta(minutes=10)), NOW)
+    assert plan.as_wished
+    assert plan.serve_at == surely - timedelta(minutes=10)

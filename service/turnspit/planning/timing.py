@@ -32,6 +32,11 @@ class Timing:
     carve_at: datetime
     serve_at: datetime
 
+    @property
+    def likely_serve_at(self) -> datetime:
+        """When it is on the table if it is ready in the middle of its window."""
+        return later(self.ready.p50, self.serve_at - self.out_by)
+
 
 def forecast_for(settled: Settled) -> RoastForecast:
     """The forecast for a roast pulled where it should be: birds at the target, meat so that its peak is it."""

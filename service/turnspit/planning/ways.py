@@ -15,7 +15,7 @@ from turnspit.heat import (
     roast,
 )
 from turnspit.message import Message
-from turnspit.planning.hours import earlier, later, minutes
+from turnspit.planning.hours import ceil_step, earlier, later, minutes
 from turnspit.planning.route import Route, title
 from turnspit.planning.settle import Settled
 from turnspit.planning.thaw_ways import thawed_first
@@ -82,9 +82,14 @@ def _as_it_is(settled: Settled, now: datetime) -> Route:
     started = said and timing.oven_in <= now
     possible = said or timing.oven_in >= later(now, minutes(SHORT_PREP_MIN))
     wished = settled.dinner.serve_at
+    soonest = max(timing.likely_serve_at, later(now, timing.serve_at - timing.out_by))
+    if started and wished is not None and soonest <= wished < timing.serve_at:
+        # What is in the oven already is more likely to make it than not, and nothing else would sooner.
+        timing = kept_until(settled, timing, wished)
     possible = possible and (wished is None or timing.serve_at <= wished)
     first = timing.oven_in if started else max(now, earlier(timing.oven_in, minutes(PREP_MIN)))
-    why = Message("planning-way-as-wished-why" if possible else "planning-way-too-late-why", at=timing.oven_in)
+    late = "planning-way-in-late-why" if started else "planning-way-too-late-why"
+    why = Message("planning-way-as-wished-why" if possible else late, at=timing.oven_in, ready_at=timing.ready.p90)
     way = Way("as_wished", title("as-wished", settled), why, possible, timing.serve_at, first, timing.oven_in)
     return Route(way, settled, timing)
 
@@ -100,7 +105,16 @@ def _from_frozen(settled: Settled, now: datetime) -> Route:
 
 
 def _later_dinner(settled: Settled, now: datetime) -> Route:
-    """The same roast at the first time it can be served: as it is, or, frozen, straight into the oven."""
+    """The same roast at the first time it can be served: as it is, or, frozen, straight into the oven; one that is in
+    already from when it went in."""
+    start_at = settled.dinner.start_at
+    if start_at is not None and start_at <= now:
+        timing = after_start(settled, forecast_for(settled), start_at)
+        soonest = ceil_step(later(now, timing.serve_at - timing.out_by))
+        timing = kept_until(settled, timing, max(timing.serve_at, soonest))
+        why = Message("planning-way-later-why", at=timing.serve_at, oven_in=timing.oven_in)
+        way = Way("later", title("later", settled), why, True, timing.serve_at, now, timing.oven_in)
+        return Route(way, settled, timing)
     plain = replace(settled, brined=False, stuffed=settled.stuffed and settled.state != "frozen")
     oven_in = later(now, minutes(PREP_MIN if plain.state != "frozen" else SHORT_PREP_MIN))
     timing = after_start(plain, forecast_for(plain), oven_in)

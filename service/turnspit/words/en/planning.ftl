@@ -54,6 +54,7 @@ planning-way-both-not-why = After the refrigerator it would still need { SPAN($s
 planning-way-frozen = roast it from frozen, unstuffed
 planning-way-frozen-why = From frozen it roasts { SPANS($low_min, $high_min) }; in the oven { WHEN($at, style: "at") }.
 planning-way-later = the same { $roast }, later
+planning-way-in-late-why = In since { WHEN($at) }, most likely ready by { CLOCK($ready_at) }; it rests and is carved after that.
 planning-way-later-why = In the oven { WHEN($oven_in, style: "at") }, on the table { WHEN($at, style: "at") }.
 planning-way-opened = the same bird opened flat, { MASS($mass_kg) }
 planning-way-opened-why = Backbone cut out and pressed flat, it roasts faster in a hot oven of { OVEN($oven_c) }: in at { CLOCK($at) }. No times were published for it, so the window is wide.

@@ -50,6 +50,7 @@ planning-way-both-not-why = Tras el refrigerador necesitaría aún { SPAN($span_
 planning-way-frozen = asar sin descongelar, sin relleno
 planning-way-frozen-why = Sin descongelar se asa en { SPANS($low_min, $high_min) }; al horno { WHEN($at, style: "at") }.
 planning-way-later = la misma pieza, más tarde
+planning-way-in-late-why = En el horno desde { WHEN($at) }, listo lo más probable antes de las { CLOCK($ready_at) }; después reposa y se corta.
 planning-way-later-why = Al horno { WHEN($oven_in, style: "at") }, en la mesa { WHEN($at, style: "at") }.
 planning-way-opened = la misma ave abierta y plana, { MASS($mass_kg) }
 planning-way-opened-why = Sin espinazo y aplastada se asa antes en un horno fuerte de { OVEN($oven_c) }: al horno { WHEN($at, style: "at") }. No hay tiempos publicados, así que el margen es amplio.
