@@ -88,6 +88,18 @@ def _half_past(part: float, _: str | None, hour: Number | float, half: Half | No
     return clock(number(hour).value, part * 60, half or "")
 
 
+@plain_grammar.rule("^<at>|by <number> for <meal>", gives="<clock>", keeps=True)
+def _at_six_for_dinner(said: Number | float, _: str) -> Clock | None:
+    """`eat at 6 for dinner`; `16 for dinner` are people."""
+    return digits_clock(number(said))
+
+
+@plain_grammar.rule("<serve> <number> for <meal>", gives="<clock>", keeps=True)
+def _ready_at_six_for_dinner(cue: str, said: Number | float, _: str) -> Clock | None:
+    """`ready at 6 for dinner`; `serve 10 for dinner` are people."""
+    return digits_clock(number(said)) if cue == "ready" else None
+
+
 @grammar.rule("<part> to|til|till|of|before <number> <ampm>?", gives="<clock>")
 def _quarter_to(part: float, hour: Number | float, half: Half | None) -> Clock | None:
     return _before(hour, part * 60, half)

@@ -55,6 +55,22 @@ def _number_of(how_many: Number | float, _: object) -> int | None:
     return count(how_many)
 
 
+@grammar.rule(f"both|ambos|ambas|twin {_ROAST} !and|y", gives="<count>", keeps=True)
+def _both(_: object) -> int:
+    return 2
+
+
+@grammar.rule(f"single|lone {_ROAST}", "un|una solo|sola <roast>|<generic>", gives="<count>", keeps=True)
+def _a_single_one(_: object) -> int:
+    return 1
+
+
+@grammar.rule("<number> legs|piernas|breasts|pechugas|shoulders|joints|piezas <mass>", gives="<count>", keeps=True)
+def _ten_legs(how_many: Number | float, _: object) -> int | None:
+    """`10 piernas de 5 kg`."""
+    return count(how_many)
+
+
 @grammar.rule("<number> de|of|from <mass>", gives="<count>", keeps=True)
 def _two_of_five_kilos(how_many: Number | float, _: object) -> int | None:
     return count(how_many) if number(how_many).value > 1 else None
@@ -86,3 +102,9 @@ _A_UNIT = "<people>|<mass_unit>|<time_unit>|<temperature_unit>|<deg>|<volume_uni
 def _two_twenties(how_many: Number | float, size: Number | float) -> Sized | None:
     many = count(how_many)
     return Sized(many, number(size)) if many is not None and many > 1 else None
+
+
+@grammar.rule(f"<number> de|of <number> !{_A_UNIT}", gives="<sized>")
+def _two_of_a_decimal(how_many: Number | float, size: Number | float) -> Sized | None:
+    """`two of 1.6 instead`: nobody counts tenths."""
+    return _two_twenties(how_many, size) if number(size).value % 1 else None
