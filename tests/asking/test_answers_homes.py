@@ -35,6 +35,11 @@ def reply(*lines: str) -> Reply:
             "Do I have to cook stuffing to 165 even if it's outside the bird",
             "Yes, 165 °F (74 °C) is what it must reach",
         ),
+        (
+            "half the guests are vegetarian, 16 of us, how big a bird",
+            "About 8 lb (3.6 kg) of turkey for the 8 of 16 who eat it",
+        ),
+        ("somos 16 y la mitad son vegetarianos, qué tamaño de pavo", "para los 8 de 16 que lo comen"),
         ("duck to 63 C ok?", "Not at 63 °C (145 °F): it must reach 74 °C"),
     ],
 )
@@ -64,3 +69,8 @@ def test_a_guest_at_greater_risk_stays_in_a_plan_that_grows():
 
 def test_a_plan_carries_the_cautions_of_this_plan_alone():
     assert [said.rule for said in reply("leg of lamb 2.5 kg for 7pm").cautions] == ["meat-145", "local-codes"]
+
+
+def test_who_eats_none_is_told_in_a_talk_too():
+    told = reply("how big a turkey for 16", "half of them are vegetarian")
+    assert told.headline.startswith("About 8 lb (3.6 kg) of turkey for the 8 of 16")

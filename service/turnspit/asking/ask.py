@@ -95,6 +95,7 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
 def _changes_nothing(line: Line, reading: Reading, conversation: Conversation) -> bool:
     """Whether an amendment leaves all as it was said before: then only its words can still tell something."""
     same = reading.intents == conversation.intents and reading.understood == conversation.understood
+    same = same and reading.kept.get("non_eaters", 0) == conversation.non_eaters
     return same and reading.move == "amend" and "?" not in line.text
 
 

@@ -93,7 +93,7 @@ def _sized(taken: Taken, kind: str, covers: int) -> Answer:
     said: dict[str, Value] = {
         "kg": plain.total_kg,
         "more_kg": more.total_kg,
-        "covers": covers,
+        "covers": _eaters(plain),
         "roast": name_of(kind),
     }
     several = Message("asking-size-several", count=advised.count, each_kg=advised.each_kg)
@@ -147,7 +147,7 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
         return ()
     OutOfRange.check("mass_kg", float(mass_kg), *MASS_KG_RANGE, "what does it weigh?")
     count = int(taken.enquiry.said("roast.count") or 1)
-    has_kg, covers = float(mass_kg) * count, advised.case.covers
+    has_kg = float(mass_kg) * count
     enough = has_kg >= ENOUGH_SHARE * advised.needed_kg
     pieces = ceil(advised.needed_kg / mass_kg - ROUNDING)
     roast, short_kg = roast_phrase(kind, mass_kg, count), advised.needed_kg - has_kg
@@ -160,7 +160,16 @@ def _enough(taken: Taken, kind: str, advised: Sizing) -> tuple[Message, ...]:
         key = "asking-size-pieces"
     each = roast_phrase(kind, mass_kg, pieces)
     said = {"need_kg": advised.needed_kg, "short_kg": short_kg}
-    return (Message(key, roast=roast, covers=covers, pieces=each, **said),)
+    eaters = advised.case.covers - advised.case.non_eaters if key == "asking-size-pieces" else _eaters(advised)
+    return (Message(key, roast=roast, covers=eaters, pieces=each, **said),)
+
+
+def _eaters(sizing: Sizing) -> Value:
+    """How many it is for: all, or those of them who eat of it."""
+    case = sizing.case
+    if not case.non_eaters:
+        return case.covers
+    return Message("asking-size-eaters", eaters=case.covers - case.non_eaters, covers=case.covers)
 
 
 def _cautions(enquiry: Enquiry, sizing: Sizing) -> tuple[Caution, ...]:

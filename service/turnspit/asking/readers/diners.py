@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from turnspit.asking.grammar import Item
 from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.scene import Scene
@@ -9,6 +10,12 @@ from turnspit.asking.scene import Scene
 # "For 2 chicken, how long": in English not everybody says a plural.
 _MOST_OF_A_SINGULAR = 6
 _FEWER = ("just", "its just", "only", "solo")
+
+
+def is_one_roast(scene: Scene, place: int, covers: Covers) -> bool:
+    """`swap it for a 16`, `got an 18`, in a talk of a roast with its weight: one of so many pounds."""
+    one = scene.items[place].words.endswith((f" a {covers.count}", f" an {covers.count}"))
+    return one and not covers.sure and "roast.mass_kg" in scene.before
 
 
 def read(scene: Scene) -> None:
@@ -22,6 +29,8 @@ def read(scene: Scene) -> None:
     for place, covers in (*sure, *plain):
         if any(scene.items[at].get("<danger>") == "allergens" for at in [scene.after_is(place, "<danger>")] if at):
             # "4 people coming are celiac".
+            continue
+        if is_one_roast(scene, place, covers):
             continue
         if not covers.more and _is_one_of_them(scene, place, covers):
             scene.used.add(place)
@@ -60,7 +69,31 @@ def read(scene: Scene) -> None:
             scene.put("covers", before + covers.more, "covers: more or fewer", place)
             kids, non_eaters = scene.hints.get("apart", scene.apart)
             scene.hints["apart"] = (kids + covers.kids, non_eaters + covers.non_eaters)
+    _share_that_eats_none(scene)
     _leftovers(scene)
+
+
+_FARTHEST_SHARE = 5
+
+
+def _share_that_eats_none(scene: Scene) -> None:
+    """`half the guests are vegetarian, 16 of us`: eight eat of the roast; who makes no whole one counts as eating."""
+    count = scene.values.get("covers", scene.before.get("covers"))
+    for place, _ in scene.find("<people>", unused=True):
+        if not count or scene.items[place].tags["<people>"] != "non_eaters":
+            continue
+        shares = (_share(item) for item in reversed(scene.items[max(0, place - _FARTHEST_SHARE) : place]))
+        share = next((share for share in shares if share), 0.0)
+        if 0 < share < 1:
+            kids, _ = scene.hints.get("apart", scene.apart)
+            scene.hints["apart"] = (kids, int(count * share))
+
+
+def _share(item: Item) -> float:
+    """`a third`, `half the`, `half of them`; 0 for what names no share."""
+    if "<half_of>" in item:
+        return 0.5
+    return float(item.get("<part>") or item.get("<factor>") or 0.0)
 
 
 # What is told of some of the diners, and not of how many they are.

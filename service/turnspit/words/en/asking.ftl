@@ -373,6 +373,7 @@ asking-safety-stuffing-how = Inside: moist, loose, about ¾ cup a pound, warm, j
 asking-next-refreeze = can I refreeze it?
 
 # size
+asking-size-eaters = the { $eaters } of { $covers } who eat it
 asking-size-headline = About { MASS($kg) } of { $roast } for { $covers }; { MASS($more_kg) } if you want leftovers.
 asking-size-headline-leftovers = About { MASS($more_kg) } of { $roast } for { $covers } with leftovers; { MASS($kg) } without.
 asking-size-headline-none = About { MASS($kg) } of { $roast } for { $covers }, with nothing to spare.

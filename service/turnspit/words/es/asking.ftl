@@ -373,6 +373,7 @@ asking-safety-stuffing-how = Dentro: húmedo, suelto, unos ¾ de taza por libra,
 asking-next-refreeze = ¿puedo volver a congelarlo?
 
 # size
+asking-size-eaters = los { $eaters } de { $covers } que lo comen
 asking-size-headline = Unos { MASS($kg) } de { $roast } para { $covers }; { MASS($more_kg) } si quiere sobras.
 asking-size-headline-leftovers = Unos { MASS($more_kg) } de { $roast } para { $covers } con sobras; { MASS($kg) } sin ellas.
 asking-size-headline-none = Unos { MASS($kg) } de { $roast } para { $covers }, sin que sobre.
