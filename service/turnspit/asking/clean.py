@@ -59,7 +59,7 @@ _PLACES = {"b": "breast", "t": "thigh", "w": "wing", "s": "stuffing"}
 _HOURS_ASKED = re.compile(r"((?:\bfan|\bconv|[cf]) to \d{2,3}|\b\d{3} -) (hrs|hours|mins|minutes)\b(?=\s*\?)")
 # `1kg800` and `2k500` are kilograms and grams.
 _KILOS_AND_GRAMS = re.compile(r"\b(\d{1,2})kg?(\d{3})\b")
-_FEET = re.compile(r"(?<=\d{4})'(?!\w)")
+_FEET = re.compile(r"(?<=\d{4}|,\d{3})'(?!\w)")
 # The point of an abbreviation ends no sentence: `14 lb. turkey`, `1 c. salt to the gal. of water`.
 _ABBREVIATED = re.compile(
     r"\b(lbs?|ozs?|tsps?|tbsps?|gals?|qts?|pts?|hrs?|mins?|kg|(?<=\d )c|(?<=\d)c)\.(?=,|\s+[a-z])"

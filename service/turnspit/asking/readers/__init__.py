@@ -12,6 +12,7 @@ from __future__ import annotations
 from turnspit.asking.readers import (
     altitude,
     bare,
+    bare_covers,
     brine,
     clock,
     company,
@@ -24,6 +25,7 @@ from turnspit.asking.readers import (
     diners,
     duration,
     elapsed,
+    flags,
     going_back,
     length,
     mass,
@@ -53,9 +55,10 @@ GRAMMARS = (
     clock.grammar,
     duration.grammar,
     day.number_grammar,
-    covers.for_grammar,
+    bare_covers.grammar,
     day.grammar,
     state.grammar,
+    flags.grammar,
     put_in.grammar,
     cues.grammar,
 )

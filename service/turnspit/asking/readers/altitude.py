@@ -37,4 +37,7 @@ def _in_metres(scene: Scene, said: Number) -> bool:
 
 
 def _high_length(scene: Scene) -> bool:
-    return any(item.tags["<length>"].si >= _HIGH_M for _, item in scene.find("<length>"))
+    return any(
+        item.tags["<length>"].si >= _HIGH_M and item.tags["<length>"].unit != "mile"
+        for _, item in scene.find("<length>")
+    )

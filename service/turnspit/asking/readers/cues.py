@@ -240,11 +240,6 @@ def _put_off(*_: object) -> bool:
     return True
 
 
-@grammar.rule("<number> <percent> solution|broth|saline", gives="<injected>")
-def _with_solution(_: object, __: str) -> bool:
-    return True
-
-
 _NO = "no|not|never|dont|doesnt|wont|didnt|isnt|wasnt|arent|skip|skipping|skipped|without|sin|nunca|drop"
 _NEED = (
     "need|time|going|gonna|want|bother|bothering|planning|voy|vamos|quiero|hace|do|doing|did|using|put|putting|any"
@@ -331,16 +326,22 @@ def _forgotten_in_the_freezer(*_: object) -> str:
     return "frozen"
 
 
-@grammar.rule("<unwanted> <how_much>|any|many|much|more|lot|lots|muchas? of|de? <leftovers>", gives="<no_leftovers>")
+@grammar.rule(
+    "<unwanted> <how_much>|any|anything|many|much|more|lot|lots|muchas? of|de? <leftovers>", gives="<no_leftovers>"
+)
 def _no_leftovers(*_: object) -> bool:
     return False
 
 
 @grammar.rule(
-    "<next_days_dish> on|for|the|el? <day>|<weekday>|<next>|<when_day>|after", gives="<extra_wished>", keeps=True
+    "<next_days_dish> on|for|the|el|all? <day>|<weekday>|<next>|<when_day>|weekend|week|days|day|after",
+    gives="<extra_wished>",
+    keeps=True,
 )
 @grammar.rule(
     "some|extra|plenty|enough|left|more|lots|loads over? for <roast>|<generic>? <next_days_dish>|<stock>",
+    "sobre|alcance|quede|haya|algo para <next_days_dish>",
+    "some|plenty|lots|enough over for|on <weekday>|<day>|<holiday>|<when_day>",
     "left|extra for|on <weekday>|<day>|<holiday>|<when_day>",
     "cold <roast>|<generic>|meat|cuts on|for? <weekday>|<day>|<holiday>|<when_day>|<next>|after",
     gives="<extra_wished>",
@@ -348,18 +349,3 @@ def _no_leftovers(*_: object) -> bool:
 )
 def _sandwiches_on_friday(*_: object) -> str:
     return "extra_wished"
-
-
-@grammar.rule(
-    "bone|bones still|left|kept|is in",
-    "with bone|bones still|left|kept? in",
-    "hueso|huesos dentro|puesto",
-    gives="<bone_in>",
-)
-def _bone_still_in(*_: object) -> bool:
-    return True
-
-
-@grammar.rule("bone|bones taken|cut|pulled|removed|come out", gives="<bone_in>")
-def _bone_taken_out(*_: object) -> bool:
-    return False

@@ -7,6 +7,7 @@ from datetime import UTC, timedelta
 from turnspit.asking.readers import past, stood
 from turnspit.asking.readers.bare_clock import hour_of_day
 from turnspit.asking.readers.duration import Duration
+from turnspit.asking.readers.free_clauses import is_latest
 from turnspit.asking.scene import Scene
 
 _GONE_BY_TAGS = """
@@ -57,7 +58,7 @@ _FREE = ("free", "empty", "available", "spare", "libre", "libres", "vacio", "vac
 
 
 def _is_left(scene: Scene, place: int) -> bool:
-    """`me quedan 40 minutos`, `50 minutes left`, `the sink is free all night`: time there is, and not time gone by."""
+    """`me quedan 40 minutos`, `50 minutes left`, `the sink is free all night`: time there is, and none gone by."""
     if scene.items[place].words.endswith(" left"):
         return True
     if scene.language == "es" and scene.before_is(place, "<to_go>") is not None:
@@ -79,14 +80,22 @@ def _rests_then(scene: Scene, place: int) -> bool:
     return to_do or scene.has("<meal>", "<serve>", "<holiday>")
 
 
+_SINCE = ("<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>")
+
+
 def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
     """`the breast was 140 twenty minutes ago`: when it was read."""
     ago = scene.after_is(place, "<ago>") or scene.before_is(place, "<ago>")
     told = ago is not None and scene.items[ago].words in ("ago", "hace")
+    latest = any(is_latest(scene, at) for at, _ in scene.find("<temperature_read>"))
+    if told and latest and "readings" in scene.values:
+        # "was 130 twenty minutes ago, now 141": when the one before was read.
+        return True
     # "saqué el pavo hace 20 min y marca 71": since when it is out.
-    other = scene.has(
-        "'saque", "'sacamos", "<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>"
+    taken_out = scene.has("'saque", "'sacamos") or any(
+        item.tags["<oven_left>"] is False for _, item in scene.find("<oven_left>")
     )
+    other = taken_out or scene.has(*_SINCE)
     if not told or duration.unit != "min" or other or not scene.has("<temperature_read>", "<place>", "<probe>"):
         return False
     at = (scene.now.astimezone(UTC) - timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)

@@ -13,19 +13,29 @@ grammar = Grammar("<length>")
 _THREE_DIGITS = re.compile(r"[1-9]\d?[.]\d{3}")
 
 
-@grammar.rule("<number> m|metro|metros|metres|meters", gives="<length>")
+@grammar.rule("<number> m|metro|metros|metre|metres|meter|meters|msnm", gives="<length>")
 def _point_of_thousands(value: Number | float) -> Measure | None:
     """`2.600 m` is the height of a town: nobody measures a kitchen to the millimetre."""
-    said = number(value)
-    if not _THREE_DIGITS.fullmatch(said.digits):
+    return _thousands(number(value).digits, "m")
+
+
+def _thousands(digits: str, unit: str) -> Measure | None:
+    if unit not in ("m", "ft") or not _THREE_DIGITS.fullmatch(digits):
         return None
-    metres = float(said.digits.replace(".", ""))
-    return Measure(metres, "m", metres)
+    height = float(digits.replace(".", ""))
+    return Measure(height, unit, height * METRES[unit])
+
+
+@grammar.rule("<number> <number> <length_unit>", gives="<length>")
+def _space_of_thousands(thousands: Number | float, value: Number | float, unit: str) -> Measure | None:
+    """`2 250 m`"""
+    return _thousands(f"{number(thousands).digits}.{number(value).digits}", unit)
 
 
 @grammar.rule("mile high", gives="<length>")
 def _a_mile_high() -> Measure:
-    return Measure(1.0, "mile", METRES["mile"])
+    feet = METRES["mile"] / METRES["ft"]
+    return Measure(feet, "ft", METRES["mile"])
 
 
 read_measures(grammar, "<length_unit>", METRES)

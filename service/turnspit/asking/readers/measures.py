@@ -72,7 +72,7 @@ def read_measures(grammar: Grammar, unit: str, si: dict[str, float]) -> None:
     def _and_a_half(value: Number | float, name: str, part: float) -> Measure:
         return of(number(value).value + part, name)
 
-    @grammar.rule(f"<number> {unit}", f"<number> - {unit}", gives=gives)
+    @grammar.rule(f"<number> {unit}", f"<number> -|+ {unit}", gives=gives)
     def _plain(value: Number | float, name: str) -> Measure:
         return of(number(value).value, name)
 

@@ -6,14 +6,13 @@ from collections.abc import Collection
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.grammar import Item
-from turnspit.asking.readers import state
+from turnspit.asking.readers import flags, state
 from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 from turnspit.heat import roast
 
-_FLAGS = ("stuffed", "bone_in", "injected")
 _MOST_PIECES = 60
 _CUTS = {
     "beef": ("beef_rib", "beef_tenderloin", "beef_round"),
@@ -30,17 +29,7 @@ def read(scene: Scene) -> None:
     """Put every `roast.*` value."""
     _kind(scene)
     _unknown_cut(scene)
-    for flag in _FLAGS:
-        for place, item in scene.find(f"<{flag}>"):
-            if (
-                "<subject>" in item
-                and scene.has("<out>", "<keep>", "<safe>", "<leftovers>", "<freeze>")
-                and not scene.has("<roast>", "<generic>")
-            ):
-                # "relleno 2 horas fuera": the stuffing itself.
-                continue
-            scene.put(f"roast.{flag}", item.tags[f"<{flag}>"], f"roast: {flag}", place, keep=True)
-    _bones(scene)
+    flags.read(scene)
     state.read(scene)
     _mass(scene)
     _count(scene)
@@ -62,29 +51,6 @@ def _doneness(scene: Scene) -> None:
             # Only a cut full of sinew is pulled apart.
             continue
         scene.put("roast.target_c", celsius, "roast: doneness", place, keep=True)
-
-
-_MOST_BONES = 8
-_BONES = ("bone", "bones", "hueso", "huesos")
-
-
-def _bones(scene: Scene) -> None:
-    """`3 bone prime rib`, `a two-rib roast`, `rack of pork, 6 bones`: bones that are counted are still in it."""
-    kind = scene.values.get("roast.kind") or scene.before.get("roast.kind")
-    if kind is None or roast(kind).poultry or scene.has("<leftovers>", "<cooked>"):
-        return
-    for place, item in scene.find("<number>", unused=True):
-        said: Number = item.tags["<number>"]
-        behind = scene.items[place + 1] if place + 1 < len(scene.items) else None
-        if behind is None or said.value != int(said.value) or not 2 <= said.value <= _MOST_BONES:
-            continue
-        # "3 rib roasts" are three; "2 ribs", of a rib roast that is named, are its bones.
-        rib = behind.get("<roast>") == "beef_rib" and behind.words.startswith(("rib", "costilla"))
-        one = (
-            rib and not behind.words.endswith("roasts") and (behind.words != "ribs" or _names_a_rib(scene, place + 1))
-        )
-        if behind.words in _BONES or one:
-            scene.put("roast.bone_in", True, "roast: its bones", place, place + 1)
 
 
 _PINK_KINDS = ("beef_rib", "beef_tenderloin", "beef_round", "lamb_leg", "veal_loin")
@@ -109,12 +75,17 @@ def _kind(scene: Scene) -> None:
     for place, item in enumerate(scene.items):
         if "<turkey_kind>" in item and (place in scene.used or "<roast>" not in item):
             scene.put("roast.kind", item.tags["<turkey_kind>"], "roast: the bird of that place", place, keep=True)
-        elif "<roast>" in item:
+        elif "<roast>" in item and not _of_pork_instead(item):
             scene.put("roast.kind", item.tags["<roast>"], "roast: kind", place, keep=True)
     if "roast.kind" not in scene.values:
         for place, item in scene.find("<place>", unused=True):
             if item.get("<place>") == "breast" and _is_a_joint(scene, place):
                 scene.put("roast.kind", "turkey_breast", "roast: a breast with its weight", place, keep=True)
+
+
+def _of_pork_instead(item: Item) -> bool:
+    """`pork tenderloin` is none of beef, and no cut that is known here."""
+    return item.get("<generic>") == "pork" and str(item.tags["<roast>"]).startswith("beef")
 
 
 def _is_a_joint(scene: Scene, place: int) -> bool:
@@ -234,6 +205,9 @@ def _count(scene: Scene) -> None:
         if each is not None and said.value > 1 and (scene.has("<roast>", "<generic>") or _talks_of_a_roast(scene)):
             scene.put("roast.count", int(said.value), "roast: how many of them", place)
             continue
+        if each is not None and scene.items[each].words in ("each", "apiece", "ea"):
+            # "one each for 7": how many a guest gets.
+            continue
         noun = _counted(scene, place)
         noun = _listed(scene, place) if noun is None else noun
         either = noun is not None and scene.after_is(noun, "'or", "'o") is not None
@@ -255,11 +229,6 @@ def _one_of_a_kind(scene: Scene, place: int, item: Item) -> bool:
     near = scene.nearest(place, "<roast>", "<generic>", reach=_PORTION_REACH)
     named = near is not None and near[1] > place and is_plural(scene.items[near[1]].words)
     return item.tags["<count>"] == 1 and " of " in item.words and named
-
-
-def _names_a_rib(scene: Scene, but: int) -> bool:
-    """`a standing rib roast, 4 ribs`: its bones."""
-    return any(place != but and item.tags["<roast>"] == "beef_rib" for place, item in scene.find("<roast>"))
 
 
 def _right_before_a_weight(scene: Scene, place: int) -> bool:

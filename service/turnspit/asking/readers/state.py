@@ -38,6 +38,27 @@ def _not_in_that_state(state: str) -> str | None:
     return _NEGATED.get(state)
 
 
+@grammar.rule("<fresh>|<state> or|o <state>|<fresh>", gives="<either_state>")
+def _one_or_the_other(*_: object) -> str:
+    """`should I buy fresh or frozen`."""
+    return "either"
+
+
+@grammar.rule(
+    "hard|solid|stiff as|like a? concrete|brick|stone|rock|ice|iron|board",
+    "duro|dura|tieso como un|una? piedra|ladrillo|hielo",
+    gives="<state>",
+)
+def _hard_as_stone() -> str:
+    return "frozen"
+
+
+@grammar.rule("didnt|hasnt|havent <thaw>", gives="<state>", keeps=True)
+def _did_not_thaw(_: str) -> str:
+    """`didn't thaw in time`."""
+    return "frozen"
+
+
 @grammar.rule("<fraction>|<part> <state>", gives="<state>")
 def _half_frozen(part: float | Number, _: str) -> str | None:
     return "part_frozen" if 0 < number(part).value < 1 else None
@@ -54,6 +75,23 @@ def _half_frozen(part: float | Number, _: str) -> str | None:
 def _frozen_within(state: str) -> str | None:
     """`soft outside but the centre is frozen`, `el centro sigue congelado`."""
     return _WITHIN.get(state)
+
+
+@grammar.rule(
+    f"{_INNER}|<place> of|del <roast>|<generic> is|are|was|still? <state>",
+    "medio|interior|hueso del <roast>|<generic> esta|sigue? <state>",
+    gives="<state>",
+    keeps=True,
+)
+def _frozen_within_it(*values: str) -> str | None:
+    """`the middle of the bird is frozen`."""
+    return _WITHIN.get(values[-1])
+
+
+@grammar.rule("<state> <place>", gives="<state>")
+def _frozen_at_its_centre(state: str, place: str) -> str | None:
+    """`sigue congelado por dentro`."""
+    return _WITHIN.get(state) if place == "centre" else None
 
 
 def read(scene: Scene) -> None:
@@ -85,7 +123,8 @@ def read(scene: Scene) -> None:
 
 def _of_a_side(scene: Scene, place: int) -> bool:
     """`frozen peas with my 14 lb turkey`, `fresh herbs`: what goes with the roast."""
-    side = scene.after_is(place, "<ingredient>", "<subject>")
+    beside = scene.after_is if scene.language == "en" else scene.before_is
+    side = beside(place, "<ingredient>", "<subject>")
     if side is None or not scene.has("<roast>", "<generic>", "<mass>"):
         return False
     return not any(tag in scene.items[side] for tag in ("<roast>", "<generic>", "<stuffed>"))
