@@ -24,13 +24,10 @@ class Covers:
 
 
 grammar = Grammar("<covers>")
-for_grammar = Grammar("<covers>")
 _MOST = 10_000_000
-_MOST_AT_TABLE = 99
+MOST_AT_TABLE = 99
 _FARTHEST = 60
-_MOST_SERVED = 600
-_FEWEST_OF_AN_HOUR = 200
-_FIRST_OF_THE_AFTERNOON, _LAST_HOUR = 1300, 2359
+FEWEST_OF_AN_HOUR = 200
 
 
 def covers(value: float, sure: bool = True) -> Covers | None:
@@ -108,10 +105,12 @@ def _count_went_up(*values: object) -> Covers | None:
 
 @grammar.rule("<number> <people>? ,|(? <half_of> <people>", gives="<covers>")
 def _half_of_whom(value: Number | float, *who: object) -> Covers | None:
-    """`15 and half of them kids`, `twelve, half of us children`."""
+    """`15 and half of them kids`, `twelve, half of us vegetarian`."""
     found = covers(number(value).value)
-    half = found is not None and "half_of" in who and who[-1] == "kids"
-    return replace(found, kids=found.count // 2) if found is not None and half else found
+    if found is None or "half_of" not in who or who[-1] not in _APART:
+        return found
+    half = found.count // 2
+    return replace(found, kids=half) if who[-1] == "kids" else replace(found, non_eaters=half)
 
 
 @grammar.rule("<covers_are> stands|comes|came|up at|to <number>", gives="<covers>")
@@ -130,9 +129,7 @@ def _banquet(value: Number | float) -> Covers | None:
     """`banquet 45`; `banquet 7` is an hour."""
     said = number(value)
     return (
-        covers(said.value)
-        if said.value > 12 and not (said.value >= _FEWEST_OF_AN_HOUR and is_an_hour(said))
-        else None
+        covers(said.value) if said.value > 12 and not (said.value >= FEWEST_OF_AN_HOUR and is_an_hour(said)) else None
     )
 
 
@@ -220,7 +217,8 @@ def _us_and_them(us: Number | float, _: str, *rest: object) -> Covers | None:
     "anywhere|somewhere|anything from|between <number> to|and <number> <people>",
     gives="<covers>",
 )
-def _range(*values: object) -> Covers | None:
+def between(*values: object) -> Covers | None:
+    """The middle of two numbers, rounded up; None where they are no range of diners."""
     low, high = (value.value for value in values if isinstance(value, Number))
     return covers(math.ceil((low + high) / 2)) if 0 < low < high <= 3 * low else None
 
@@ -254,7 +252,7 @@ def _plus_one(value: Number | float) -> Covers | None:
 @grammar.rule("minus|less|menos <number> !<mass_unit>|<time_unit>|<deg>|<temperature_unit>|<c>", gives="<covers>")
 def _minus_two(value: Number | float) -> Covers | None:
     said = number(value).value
-    return Covers(0, more=-int(said)) if said == int(said) and 0 < said <= _MOST_AT_TABLE else None
+    return Covers(0, more=-int(said)) if said == int(said) and 0 < said <= MOST_AT_TABLE else None
 
 
 @grammar.rule("<add> <number> <people>", gives="<covers>")
@@ -324,18 +322,18 @@ def _numbers_of_people(value: Number | float, _: str, who: str) -> Covers | None
 @grammar.rule("<number> coming !up|along|down|out|off|<place>", gives="<covers>")
 def _so_many_coming(value: Number | float) -> Covers | None:
     """`140 coming for dinner`: who comes is no temperature."""
-    return covers(number(value).value) if number(value).value > _MOST_AT_TABLE else None
+    return covers(number(value).value) if number(value).value > MOST_AT_TABLE else None
 
 
 @grammar.rule("<number> odd|strong? <people>", "<number> hungry !<people>|<relatives>|<roast>", gives="<covers>")
 def _people(value: Number | float, who: str = "people") -> Covers | None:
     # "to 130 for dinner", "oven 325 eating at 7": so many do not sit at one table.
-    if who == "at_table" and number(value).value > _MOST_AT_TABLE:
+    if who == "at_table" and number(value).value > MOST_AT_TABLE:
         return None
     return _counted(covers(number(value).value), (value, who))
 
 
-@grammar.rule("<feeds>|only|solo me|myself|yo !or|o", gives="<covers>")
+@grammar.rule("<feeds>|only|solo me|myself|yo !or|o|in|cooking|doing|en", gives="<covers>")
 def _just_me(_: str | None) -> Covers:
     """`just me this year`."""
     return Covers(1)
@@ -344,7 +342,7 @@ def _just_me(_: str | None) -> Covers:
 @grammar.rule("<number> for <holiday>|<weekday>|<night>? <meal>", gives="<covers>", keeps=True)
 def _sixteen_for_lunch(value: Number | float, _: object, __: str) -> Covers | None:
     """`16 for christmas lunch`; the day and the meal are still told."""
-    return covers(number(value).value) if number(value).value <= _MOST_AT_TABLE else None
+    return covers(number(value).value) if number(value).value <= MOST_AT_TABLE else None
 
 
 @grammar.rule("<number> <couples>", gives="<covers>")
@@ -360,57 +358,3 @@ def _relatives(count: float) -> Covers:
 @grammar.rule("minus|menos <relatives>", gives="<covers>")
 def _without_relatives(count: float) -> Covers:
     return Covers(0, more=-int(count))
-
-
-@for_grammar.rule(
-    "were|was|had|eramos <number> <habit>? ,|and|but|y? now|ahora <feeds>|were|are|its|we? <number>",
-    gives="<covers>",
-    keeps=True,
-)
-@for_grammar.rule(
-    "were|was|had|eramos <covers> <habit>? ,|and|but|y? now|ahora <feeds>? <number>|<covers>", gives="<covers>"
-)
-def _now_so_many(_: object, *rest: object) -> Covers | None:
-    """`we were 10, now we're 13`, `had 10 last year now 13`; `was 155 now 150` is a probe's."""
-    now = next(value for value in reversed(rest) if isinstance(value, Number | Covers))
-    if isinstance(now, Covers):
-        return now if now.count else None
-    return covers(now.value) if now.value <= _MOST_AT_TABLE else None
-
-
-@for_grammar.rule("<for>|<feeds> <number> -|to|or|a|o <number>", gives="<covers>")
-def _for_range(*values: object) -> Covers | None:
-    return _range(*values)
-
-
-@for_grammar.rule("<feeds> <number> !<carve>|<cooked>|<state>|<sizes>|<done>", gives="<covers>", keeps=True)
-def _feeds(_: str, value: Number | float) -> Covers | None:
-    return covers(number(value).value, sure=False)
-
-
-@for_grammar.rule("<how_big> <roast>|<generic>? <number> <number>", gives="<covers>", keeps=True)
-def _how_big_for(*values: object) -> Covers | None:
-    """`what size bird 4 30`: the 4 is a "for"."""
-    four, people = (value for value in values if isinstance(value, Number))
-    return covers(people.value) if four.digits == "4" else None
-
-
-@for_grammar.rule("<feeds> , <number> !<mass_unit>|<mass>", gives="<covers>", keeps=True)
-def _a_crowd(_: str, value: Number | float) -> Covers | None:
-    return covers(number(value).value, sure=False) if number(value).value > 12 else None
-
-
-@for_grammar.rule("serve|serving|sirvo <number>", gives="<covers>", keeps=True)
-def _serve(value: Number | float) -> Covers | None:
-    # "serve 40" is people; "serve 7", "serve 545" and "serve 1845" are hours.
-    said = number(value)
-    hour = said.value >= _MOST_SERVED or (said.value >= _FEWEST_OF_AN_HOUR and is_an_hour(said))
-    return covers(said.value) if said.value > 12 and not hour else None
-
-
-@for_grammar.rule("<for> those|these|all? <number> !service|svc|seating|sitting|<place>|<deg>", gives="<covers>")
-def _for(_: str, value: Number | float) -> Covers | None:
-    said = number(value)
-    # "table laid for 1900", but "for 1500 covers".
-    hour = said.digits.isdigit() and _FIRST_OF_THE_AFTERNOON <= said.value <= _LAST_HOUR and not said.value % 5
-    return None if hour and said.value % 100 < 60 else covers(said.value, sure=False)
