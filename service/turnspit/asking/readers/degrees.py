@@ -37,6 +37,8 @@ def read(scene: Scene) -> None:
     if ovens:
         _put_oven(scene, setting(scene, ovens))
         scene.used.update(said.place for said in ovens)
+    else:
+        _turned_up(scene)
     if not readings:
         _cooled(scene)
     _put_readings(scene, readings if error is None else [_corrected(said, error[0]) for said in readings])
@@ -95,6 +97,14 @@ def _cooled(scene: Scene) -> None:
             scene.put("reading.temperature_c", round(celsius, 2), "reading: risen to", place, keep=True)
             for at, found in scene.find("<place>"):
                 scene.put("reading.place", found.tags["<place>"], "reading: its place", at)
+
+
+def _turned_up(scene: Scene) -> None:
+    """`went from 325 to 375 at noon`: what the oven is set to since."""
+    for place, item in scene.find("<from_to>", unused=True):
+        span = item.tags["<from_to>"]
+        if min(span.low, span.high) > _HOTTEST_ROAST and not scene.has("<place>", "<probe>"):
+            _put_oven(scene, Said(place, span.high, "", True))
 
 
 _HOT_C, _BOILING_C = 55, 100
@@ -172,6 +182,8 @@ def _put_readings(scene: Scene, readings: list[Said]) -> None:
     # What it reads now decides over what it read there before, or when it was pulled; else the coolest.
     one_place = len({row[2] for row in found} - {None}) < 2
     latest = [row for row in found if is_latest(scene, row[1])] if one_place or pulled(scene) else []
+    if one_place:
+        latest = latest[-1:]
     coldest, at, place = min(latest or found, key=lambda row: float(row[0]["temperature_c"]))
     hours = course(scene)
     if hours and all(said.place in hours for said in readings):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from turnspit.asking.readers.temperature import Said
+from turnspit.asking.readers.wished_end import too_hot_for_meat
 from turnspit.asking.scene import Scene
 
 _NOW = ("now", "right now", "currently", "at the moment", "ahora")
@@ -38,7 +39,7 @@ def _it_is_now(scene: Scene, said: Said) -> bool:
 def _it_is(scene: Scene, said: Said) -> bool:
     """`took the stuffing out, it's 148`, `took it out at 125, now it's 131`."""
     _, before = _beside(scene, said.place)
-    told = scene.has("<place>", "<done>") or (before[:1] == ["now"] and scene.has("<probe>"))
+    told = scene.has("<place>", "<done>", "'needs") or (before[:1] == ["now"] and scene.has("<probe>"))
     return before[-1:] == ["its"] and told and not scene.has("<oven>", "<mass>")
 
 
@@ -85,6 +86,25 @@ def _beside_the_oven(scene: Scene, said: Said) -> bool:
     return any(scene.before_is(place, "<oven>", "<cook>", "<oven_left>") is not None for place in others)
 
 
+def _in_progress(scene: Scene, said: Said) -> bool:
+    """`165 already`, `just checked, 147`, `hace una hora 50, ahora 58`, `beef at 49 resting`."""
+    counted = scene.after_is(said.place, *_COUNTED) is not None or scene.before_is(said.place, "<for>") is not None
+    other_talk = scene.talk and "reading.temperature_c" not in scene.before
+    ordered = scene.has("<mass>", "<how_long>") and too_hot_for_meat(scene, said)
+    if counted or other_talk or ordered or said.value < _RAW or scene.has("<recipe>", "<scale>"):
+        return False
+    meat = said.value >= _HOTTER_THAN_A_COUNT or scene.language == "es" or scene.has(*_OF_MEAT)
+    close = scene.nearest(said.place, *_CLOSE_STATES, reach=2.5) is not None
+    return meat and (close or scene.nearest(said.place, *_STATES, reach=4.5) is not None or scene.has("<oven_left>"))
+
+
+_COUNTED = ("<roast>", "<generic>", "<people>", "<time_unit>", "<mass_unit>", "<duration>", "'dollars")
+_OF_MEAT = ("<roast>", "<generic>", "<place>", "<probe>", "<done>")
+_CLOSE_STATES = ("'already", "'ya", "'now", "'only", "'been")
+_STATES = ("'ahora", "'checked", "<rest>", "<ago>")
+_HOTTER_THAN_A_COUNT = 100
+
+
 def _of_several(scene: Scene, said: Said) -> bool:
     """`three turkeys: 155, 162, 168`, `two birds, 152 and 160`"""
     if scene.has(*_COUNTS_OR_WISHES):
@@ -125,6 +145,7 @@ _CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (
     _out_at,
     _asked_of_a_roast,
     _beside_the_oven,
+    _in_progress,
     _of_several,
 )
 

@@ -144,7 +144,7 @@ def roasts_hotter(scene: Scene, said: Said) -> bool:
     at = scene.before_is(said.place, "<at>", "'a")
     if not said.bare or said.value % 5 or (at is not None and "<probe>" in scene.items[at]):
         return False
-    if not scene.has("<duration>", "<been_in>", "<started>") or not scene.has("<place>"):
+    if not scene.has("<duration>", "<been_in>", "<started>") or not scene.has("<place>", "<probe>"):
         return False
     probed = [
         item.tags["<number>"].value

@@ -271,9 +271,10 @@ def _roasted_low(scene: Scene, said: Said) -> Use | None:
 
 
 def _a_dish_at(scene: Scene, said: Said) -> Use | None:
-    """`gravy at 130`."""
-    dish = scene.has("<subject>") and not scene.has("<roast>", "<place>")
-    return "reading" if said.bare and _at(scene, said) and 90 <= said.value <= READ_AT_MOST and dish else None
+    """`gravy at 130`, `soup was 110 at bedtime`, `reheated turkey to 140`."""
+    dish = scene.has("<reheat>") or (scene.has("<subject>") and not scene.has("<roast>", "<place>"))
+    led = _at(scene, said) or scene.items[said.place - 1].words == "was" or scene.has("<reheat>")
+    return "reading" if said.bare and led and 90 <= said.value <= READ_AT_MOST and dish else None
 
 
 def _served_at(scene: Scene, said: Said) -> Use | None:
@@ -358,9 +359,9 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _a_wished_end,
     _heat_to_reach_an_end,
     _inside,
+    _roasts_hotter,
     _read_in_its_own_clause,
     _beside_an_oven_word,
-    _roasts_hotter,
     _of_no_meat,
     _beside_a_place_or_probe,
     _of_the_same_place,

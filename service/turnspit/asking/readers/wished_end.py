@@ -260,6 +260,9 @@ def is_red(scene: Scene) -> bool:
 _THAT_IS = frozenset((",", "(", "so", "o", "sea", "osea", "i", "e", "say", "meaning"))
 
 
+_PULLS = ("pulled", "pull apart", "shred", "fall apart")
+
+
 def _with_its_doneness(scene: Scene, said: Said) -> Target | None:
     """`i want it pulled so like 203`, `rare, so 120`: the end that its name stands for."""
     oven = scene.after_is(said.place, "<oven>", "<convection>") is not None or too_hot_for_meat(scene, said)
@@ -267,9 +270,9 @@ def _with_its_doneness(scene: Scene, said: Said) -> Target | None:
         return None
     so = False
     for _, _, item in scene.walk(said.place, -1):
-        if "<doneness>" in item or (item.words == "pulled" and so):
+        if "<doneness>" in item or (item.words.startswith(_PULLS) and so):
             return "target"
-        so = so or item.words == "so"
+        so = so or item.words in ("so", "say")
         if "<soft>" not in item and item.words not in _THAT_IS:
             return None
     return None
