@@ -82,8 +82,9 @@ def _about_the_answer(scene: Scene) -> Move | None:
 
 def _only_asked(scene: Scene, asked: tuple[Intent, ...]) -> None:
     """Who asks about a brine has not yet said that one is wanted."""
-    if _orders_a_brine(scene) or (asked == ("plan",) and "brine.hours" in scene.values):
-        scene.put("brine.wanted", True, "brine: wanted for so long")
+    told = "brine.hours" in scene.values or (scene.has("<brine>") and not scene.has("'or", "'o"))
+    if _orders_a_brine(scene) or (asked == ("plan",) and told):
+        scene.put("brine.wanted", True, "brine: told of with the dinner")
     lasts = "brine.hours" in scene.values and not scene.has("<how_much>", "<how_long>", "<can>")
     wishes = (
         (set(asked) == {"plan", "brine"} and lasts)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from turnspit.asking.grammar import Item
 from turnspit.asking.readers.measures import Measure
 from turnspit.asking.scene import Scene
 
@@ -22,7 +23,7 @@ def read(scene: Scene) -> None:
     about = scene.has("<brine>", "<brined>", "<salt>") or (
         scene.talk and (scene.hints.get("talk_of") == "brine" or any(p.startswith("brine.") for p in scene.before))
     )
-    for place, item in scene.find("<volume>", unused=True):
+    for place, item in sorted(scene.find("<volume>", unused=True), key=lambda row: _is_rate(row[1])):
         measure: Measure = item.tags["<volume>"]
         vessel = scene.after_is(place, "<vessel>")
         water = scene.after_is(place, "<water>")
@@ -54,6 +55,11 @@ def _told_first(scene: Scene, place: int) -> bool:
     """`brine it overnight then roast - 14 lb, 6 pm, what's my schedule`: said before anything is asked."""
     opens = all("<soft>" in item for item in scene.items[:place])
     return opens and scene.after_is(place, "<duration>") is not None
+
+
+def _is_rate(item: Item) -> bool:
+    """`1 cup per gallon, 3 gallons`: so much for each, and not all there is."""
+    return item.words.startswith(("per ", "each ", "every ", "por "))
 
 
 def _beside_a_comma(scene: Scene, place: int) -> int | None:

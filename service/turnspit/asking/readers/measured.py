@@ -55,9 +55,12 @@ def _named_behind(scene: Scene, target: int | None, source: int) -> list[int]:
     return places
 
 
+_BESIDE_A_NAME = {"<soft>", "<break>", "<how_much>", "<can>", "'is", "'are", "'es", "'son"}
+
+
 def _named_first(scene: Scene, source: int) -> list[int]:
-    """`flour, 3 cups, grams`, `butter 150g to tbsp`: the line opens with it."""
-    named = [place for place, item in enumerate(scene.items[:source]) if not item.tags.keys() & {"<soft>", "<break>"}]
+    """`flour, 3 cups, grams`, `how much sugar is 200 g in cups`: all that stands before."""
+    named = [place for place, item in enumerate(scene.items[:source]) if not item.tags.keys() & _BESIDE_A_NAME]
     return named if len(named) == 1 and scene.items[named[0]].tags.keys() & {"<ingredient>", "<salt>"} else []
 
 

@@ -183,7 +183,7 @@ def _parts_of_a_recipe(scene: Scene) -> None:
             scene.put("scale.factor", said, "scale: part of a recipe", part[0], place)
 
 
-_NEAR = 3
+_NEAR = 4
 
 
 def _about_a_recipe(scene: Scene) -> bool:
@@ -223,8 +223,7 @@ def _about_a_recipe(scene: Scene) -> bool:
 
 def _for_two_numbers(scene: Scene) -> bool:
     """`the trifle is for a dozen and I want it for three`: no roast, and two numbers of who eats it."""
-    probed = any("<place>" in item and "<subject>" not in item for item in scene.items)
-    if probed or scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<brine>", "<plan>"):
+    if _is_probed(scene) or scene.has("<roast>", "<generic>", "<meal>", "<how_big>", "<clock>", "<brine>", "<plan>"):
         return False
     # "8 of us minus my brother" is one number.
     covers = [place for place, item in scene.find("<covers>") if not item.tags["<covers>"].more]
@@ -245,19 +244,27 @@ def _has_factor(scene: Scene) -> bool:
 _NO_DISH = ("<weigh>", "<how_long>", "'time", "'size", "'temperature", "'as", "'peso", "'tiempo")
 
 
+def _is_probed(scene: Scene) -> bool:
+    """Whether a place of a roast is named that is no dish of its own, as stuffing is."""
+    return any("<place>" in item and "<subject>" not in item for item in scene.items)
+
+
 def _between_covers(scene: Scene) -> bool:
     """`from 6 to 20` scales, `from 160 to 165` does not."""
-    return scene.has("<from_to>") and not scene.has(
-        "<place>",
-        "<probe>",
-        "<safe>",
-        "<duration>",
-        "<temperature>",
-        "<rest>",
-        "<out>",
-        "<danger>",
-        "<roast>",
-        "<meal>",
+    return (
+        scene.has("<from_to>")
+        and not _is_probed(scene)
+        and not scene.has(
+            "<probe>",
+            "<safe>",
+            "<duration>",
+            "<temperature>",
+            "<rest>",
+            "<out>",
+            "<danger>",
+            "<roast>",
+            "<meal>",
+        )
     )
 
 
@@ -292,7 +299,8 @@ def _counts(scene: Scene) -> list[tuple[int, int | float]]:
             continue
         if "<covers>" in item:
             covers: Covers = item.tags["<covers>"]
-            found.append((place, covers.count))
+            if not covers.more:
+                found.append((place, covers.count))
         elif "<number>" in item:
             found.append((place, plain(item.tags["<number>"].value)))
     return found
