@@ -328,3 +328,22 @@ def test_what_is_in_and_will_likely_make_it_is_planned_as_wished():
     plan = plan_dinner(Dinner(bird(14), start_at=at(8), serve_at=surely - timedelta(minutes=10)), NOW)
     assert plan.as_wished
     assert plan.serve_at == surely - timedelta(minutes=10)
+
+
+@pytest.mark.parametrize(
+    ("kind", "mass_kg", "count", "hands", "span_min"),
+    [
+        ("turkey", 6.4, 1, 1, 20),
+        ("turkey", 6.4, 2, 1, 30),
+        ("turkey", 6.4, 4, 2, 25),
+        ("chicken", 1.8, 12, 2, 25),
+        ("duck", 2.4, 6, 1, 30),
+        ("lamb_leg", 2.2, 12, 2, 25),
+    ],
+)
+def test_many_pieces_are_carved_by_several_hands(kind, mass_kg, count, hands, span_min):
+    roast = RoastWish(kind=kind, mass_kg=mass_kg, count=count)
+    plan = plan_dinner(Dinner(roast, serve_at=at(18), oven=OvenWish(count=4)), NOW)
+    carve = next(task for task in plan.tasks if task.id == "carve")
+    assert carve.title.values["hands"] == hands
+    assert carve.end - carve.start == timedelta(minutes=span_min)

@@ -13,8 +13,6 @@ from turnspit.planning.timing import Timing
 
 STOCK_AFTER_MIN = 30.0
 GRAVY_MIN = 25.0
-LONG_CARVING_MIN = 45.0
-"""From here on what is carved first must be kept hot."""
 COLD_WITHIN_MIN = 120.0
 """The two-hour rule; the clock is started when the roast is due out of the oven, the safer reading."""
 
@@ -34,7 +32,14 @@ def serving_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task
     )
     carve = Task(
         "carve",
-        Message(_carve_key(settled), roast=name, span_min=settled.carve_min, hot_c=settled.hot_hold_c),
+        Message(
+            _carve_key(settled),
+            roast=name,
+            span_min=settled.carve_min,
+            alone_min=settled.carve_alone_min,
+            hands=settled.carving_hands,
+            hot_c=settled.hot_hold_c,
+        ),
         Message("planning-carve-why"),
         timing.carve_at,
         timing.serve_at,
@@ -69,8 +74,8 @@ def serving_tasks(settled: Settled, timing: Timing, now: datetime) -> tuple[Task
 
 
 def _carve_key(settled: Settled) -> str:
-    if settled.carve_min >= LONG_CARVING_MIN and settled.holds_hot:
-        return "planning-carve-many"
+    if settled.carving_hands > 1:
+        return "planning-carve-many" if settled.holds_hot else "planning-carve-many-pink"
     if settled.whole_bird:
         return "planning-carve-bird"
     return "planning-carve-breast" if settled.row.kind == "turkey_breast" else "planning-carve"

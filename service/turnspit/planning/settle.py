@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from math import ceil
 
 from turnspit.brine import SoldAs
 from turnspit.errors import Impossible, OutOfRange
@@ -17,6 +18,8 @@ from turnspit.recipes import SizeCase, size_roast
 LONGEST_AHEAD_DAYS = 60
 TEMPER_LIMIT_MIN = 60.0
 BASTES_MIN = (60.0, 105.0, 150.0)
+SMALL_PIECE_KG = 2.5
+LONGEST_CARVING_MIN = 35.0
 MOST_PIECES = 40
 MOST_OVENS = 20
 
@@ -82,9 +85,21 @@ class Settled:
         return 30.0 if self.large else max(15.0, min(self.row.rest_min_range[1], 20.0))
 
     @property
+    def carve_alone_min(self) -> float:
+        """Minutes one pair of hands takes for all pieces: the first with its board, the others after each other, a
+        small bird in quarters (common practice, no source)."""
+        each_min = 10.0 if self.large else 6.0 if self.mass_kg >= SMALL_PIECE_KG else 3.0
+        return (20.0 if self.large else 15.0) + each_min * (self.count - 1)
+
+    @property
+    def carving_hands(self) -> int:
+        """Pairs of hands that carve, so that none is at it for much longer than half an hour."""
+        return ceil(self.carve_alone_min / LONGEST_CARVING_MIN)
+
+    @property
     def carve_min(self) -> float:
-        """Minutes to carve all pieces (common practice, no source)."""
-        return (20.0 if self.large else 15.0) + 10.0 * (self.count - 1)
+        """Minutes until all pieces are carved by so many hands."""
+        return max(20.0 if self.large else 15.0, 5.0 * ceil(self.carve_alone_min / self.carving_hands / 5.0))
 
     def case(self) -> RoastCase:
         """What the heat room is asked; the pull is left to it."""

@@ -166,7 +166,8 @@ planning-gravy-salty-why = The drippings of a salted bird are salty: start from 
 planning-carve-bird = Carve: string off, legs first at the joint, breast in slices, thigh in large pieces
 planning-carve-breast = Carve: each half off the breastbone in one piece, then in slices across the grain
 planning-carve = Carve across the grain, string off
-planning-carve-many = Carve one after the other, { SPAN($span_min, style: "rough") } in all; keep what waits and what is carved covered at { TEMPERATURE($hot_c) } or above
+planning-carve-many = Carve with { $hands } pairs of hands, { SPAN($span_min, style: "rough") } (one pair takes { SPAN($alone_min, style: "rough") }); keep what waits and what is carved covered at { TEMPERATURE($hot_c) } or above
+planning-carve-many-pink = Carve with { $hands } pairs of hands, { SPAN($span_min, style: "rough") } (one pair takes { SPAN($alone_min, style: "rough") }), across the grain, string off
 planning-carve-why = A clean board and knife that have not met the raw bird.
 planning-serve = { $covers ->
     [0] Serve

@@ -159,7 +159,8 @@ planning-gravy-salty-why = Los jugos de un ave salada son salados: empiece con c
 planning-carve-bird = Trinche: quite el hilo, primero las patas por la articulación, la pechuga en lonchas, el muslo en trozos grandes
 planning-carve-breast = Trinche: cada mitad del esternón entera, y luego en lonchas a contrafibra
 planning-carve = Corte a contrafibra, sin el hilo
-planning-carve-many = Trinche una pieza tras otra, { SPAN($span_min, style: "rough") } en total; lo que espera y lo trinchado, tapado a { TEMPERATURE($hot_c) } o más
+planning-carve-many = Trinchen entre { $hands }, { SPAN($span_min, style: "rough") } (uno solo tarda { SPAN($alone_min, style: "rough") }); lo que espera y lo trinchado, tapado a { TEMPERATURE($hot_c) } o más
+planning-carve-many-pink = Corten entre { $hands }, { SPAN($span_min, style: "rough") } (uno solo tarda { SPAN($alone_min, style: "rough") }), a contrafibra, sin el hilo
 planning-carve-why = Tabla y cuchillo limpios que no hayan tocado el ave cruda.
 planning-serve = { $covers ->
     [0] Sirva
