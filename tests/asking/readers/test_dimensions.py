@@ -1,4 +1,4 @@
-"""Brines, scaling, amounts and subjects as cooks put them: one table a dimension, and nothing else of it is read."""
+"""Who eats, how many roasts, brines, scaling, amounts and subjects as cooks put them: one table a dimension, and nothing else of it is read."""
 
 from __future__ import annotations
 
@@ -24,6 +24,8 @@ PATHS = {
         "units": "units",
     },
     "subjects": {"of": "subject"},
+    "company": {"cov": "covers", "left": "leftovers_wanted"},
+    "roasts_counted": {"n": "roast.count"},
 }  # fmt: skip
 LITRES = {"gal": 3.785411784, "quart": 0.946352946, "L": 1.0}
 ROWS = [
@@ -39,9 +41,9 @@ def told_as(name: str, value: str) -> Any:
     if name in ("water", "vessel"):
         unit = value.lstrip("0123456789.")
         return pytest.approx(float(value.removesuffix(unit)) * LITRES[unit], abs=1e-3)
-    if name in ("hours", "val", "from", "to", "by") and value[0].isdigit():
+    if name in ("hours", "val", "from", "to", "by", "cov", "n") and value[0].isdigit():
         return pytest.approx(float(value), rel=1e-3)
-    return value == "y" if name == "wanted" else value.replace("_", " ") if name == "item" else value
+    return value == "y" if name in ("wanted", "left") else value.replace("_", " ") if name == "item" else value
 
 
 @pytest.mark.parametrize(("table", "text", "told"), ROWS)

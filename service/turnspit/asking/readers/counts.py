@@ -76,7 +76,9 @@ def _two_of_five_kilos(how_many: Number | float, _: object) -> int | None:
     return count(how_many) if number(how_many).value > 1 else None
 
 
-@grammar.rule(f"{_ROAST} <birds>? ,|(? x|* <number> !<time_unit>|<people>|<mass_unit>", gives="<count>", keeps=True)
+@grammar.rule(
+    f"{_ROAST} <birds>? ,|(? x|*|times <number> !<time_unit>|<people>|<mass_unit>", gives="<count>", keeps=True
+)
 def _times_four(_: object, __: object, how_many: Number | float) -> int | None:
     return count(how_many)
 

@@ -329,6 +329,9 @@ def _forgotten_in_the_freezer(*_: object) -> str:
 @grammar.rule(
     "<unwanted> <how_much>|any|anything|many|much|more|lot|lots|muchas? of|de? <leftovers>", gives="<no_leftovers>"
 )
+@grammar.rule(
+    "<leftovers> arent|isnt|not|dont needed|important|necessary|wanted|required|matter", gives="<no_leftovers>"
+)
 def _no_leftovers(*_: object) -> bool:
     return False
 
