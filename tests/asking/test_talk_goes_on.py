@@ -57,9 +57,7 @@ def test_a_plan_with_its_stuffing_and_no_reading_is_a_plan() -> None:
 
 def test_what_changes_nothing_is_told_so() -> None:
     plan = last("16 lb turkey, dinner at 6").headline
-    assert (
-        last("16 lb turkey, dinner at 6", "make it nicer").headline == f"I found no change in that. As before: {plan}"
-    )
+    assert last("16 lb turkey, dinner at 6", "make it nicer").headline == f"No change taken from that: {plan}"
     assert last("16 lb turkey, dinner at 6", "make it 18 lb").headline.startswith("Put the 18 lb")
 
 

@@ -11,8 +11,9 @@ from turnspit.asking import moves
 from turnspit.asking.answers import Answer, Enquiry, answers_to, gravest_first, takes_over, together
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.clean import clean
-from turnspit.asking.contract import Line, Question, Reply, SaidCaution
+from turnspit.asking.contract import Intent, Line, Question, Reply, SaidCaution
 from turnspit.asking.conversation import Conversation
+from turnspit.asking.conversions import conversions
 from turnspit.asking.reading import Reading, read_line, remember
 from turnspit.message import Caution, Message
 from turnspit.reference import caution
@@ -21,6 +22,8 @@ from turnspit.words.reader import Clock
 
 NEXT_LINES = 3
 LONGEST_TEXT = 10_000
+COMPUTED: frozenset[Intent] = frozenset(("plan", "roast_time", "doneness", "thaw", "size"))
+"""Intents whose answer is computed anew by what is said, and so changes."""
 WARMING = ("16 lb turkye, dinner at 6", "pabvo de 7 kg, cena a las 6")
 """A plan and a slip in each language: they ask for everything that is loaded late."""
 
@@ -73,7 +76,7 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
     if reading.move == "thanks":
         return moves.thanked()
     enquiry = _enquiry(line, reading, reader, conversation)
-    answer = together(answers_to(reading.intents, enquiry))
+    answer = together(_answers(line, reading, enquiry))
     stops = any(each.severity == "stop" for each in answer.cautions)
     if stops and takes_over(reading.intents, enquiry):
         # How long leftovers keep is no danger by itself.
@@ -84,7 +87,7 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
         return moves.assumptions(answer)
     if reading.move == "show":
         return moves.shown(answer, reading.understood, answer.assumed)
-    if conversation is not None and _changes_nothing(line, reading, conversation):
+    if conversation is not None and _may_change_nothing(line, reading, conversation):
         before = together(answers_to(reading.intents, replace(enquiry, text=conversation.answered)))
         return (
             moves.as_before(answer) if (before.headline, before.lines) == (answer.headline, answer.lines) else answer
@@ -92,11 +95,20 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
     return answer
 
 
-def _changes_nothing(line: Line, reading: Reading, conversation: Conversation) -> bool:
-    """Whether an amendment leaves all as it was said before: then only its words can still tell something."""
-    same = reading.intents == conversation.intents and reading.understood == conversation.understood
-    same = same and reading.kept.get("non_eaters", 0) == conversation.non_eaters
-    return same and reading.move == "amend" and "?" not in line.text
+def _answers(line: Line, reading: Reading, enquiry: Enquiry) -> list[Answer]:
+    """What each intent is answered, and each conversion where the line asks for several."""
+    several = conversions(line) if reading.intents == ("convert",) and reading.move == "ask" else []
+    if not several:
+        return answers_to(reading.intents, enquiry)
+    parts = [replace(enquiry, understood=read.understood, text=part.text) for part, read in several]
+    return [answer for part in parts for answer in answers_to(("convert",), part)]
+
+
+def _may_change_nothing(line: Line, reading: Reading, conversation: Conversation) -> bool:
+    """Whether an amendment may leave the answer as it was: it gave no value, or one that little rests on."""
+    same = reading.understood == conversation.understood or not COMPUTED.intersection(reading.intents)
+    again = reading.move == "amend" and reading.intents == conversation.intents
+    return same and again and "?" not in line.text
 
 
 def _enquiry(line: Line, reading: Reading, reader: Reader, conversation: Conversation | None) -> Enquiry:

@@ -169,6 +169,8 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
         intents = asked or ("plan",)
     elif amends:
         intents, now = _goes_on_with(scene, before), held
+        if "help" in intents:
+            scene.hints.setdefault("technique", before.technique)
     if not intents and not said:
         intents = _unread(scene, before)
         if not intents:
@@ -200,16 +202,20 @@ _RESTS_ON: Mapping[Intent, tuple[str, ...]] = {
     "carve": ("covers", "elapsed_h", "roast.bone_in", *_ITS_ROAST),
     "leftovers": ("covers", "leftovers_wanted", "elapsed_h", *_ITS_ROAST),
     "safety": ("reading", "elapsed_h", "brine.", "roast.kind"),
+    "help": ("roast.kind", "oven."),
 }
 _OF_ANY = ("amount.", "scale.", "units")
+
+
+def _rests_on(path: str, intents: tuple[Intent, ...]) -> bool:
+    return path.startswith((*_OF_ANY, *(name for intent in intents for name in _RESTS_ON.get(intent, ()))))
 
 
 def _goes_on_with(scene: Scene, before: Conversation) -> tuple[Intent, ...]:
     """What an amendment is about: the last question, where its answer rests on what is said, else the dinner."""
     told = [path for path in scene.values if path != "subject"]
-    rests_on = (*_OF_ANY, *(path for intent in before.intents for path in _RESTS_ON.get(intent, ())))
     wonders = scene.has("'?") and not scene.has("<strong_amend>")
-    if not told or wonders or any(path.startswith(rests_on) for path in told):
+    if not told or wonders or any(_rests_on(path, before.intents) for path in told):
         return before.intents
     return before.main or before.intents
 
@@ -265,7 +271,9 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     told in
     a talk about something else begins a new question.
     """
-    if not before.intents or before.intents[0] in ("help", "unknown") or not same_group or scene.has("<off_topic>"):
+    if not before.intents or before.intents[0] == "unknown" or not same_group or scene.has("<off_topic>"):
+        return False
+    if before.intents[0] == "help" and not (before.technique and _told_only_what_it_rests_on(scene, before)):
         return False
     if not scene.values:
         goes_on = asked == before.intents and not scene.has(*_ASKS)
@@ -288,6 +296,12 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     if scene.hints.get("told"):
         return asked[0] not in ("doneness", "safety") or (asked[0] == "safety" and "<out>" not in _tags(scene))
     return not asks and (scene.has("<strong_amend>") or "brine.wanted" in scene.values)
+
+
+def _told_only_what_it_rests_on(scene: Scene, before: Conversation) -> bool:
+    """`and for a duck`, after whether to baste a turkey."""
+    asks = scene.has(*_ASKS, "<meal>") or not scene.values
+    return not asks and all(_rests_on(path, before.intents) for path in scene.values)
 
 
 def _tags(scene: Scene) -> set[str]:

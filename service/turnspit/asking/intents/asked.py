@@ -35,9 +35,8 @@ def _size(piece: Piece) -> bool:
         return True
     if piece.said("covers") and piece.said("roast.mass_kg") and _enough(piece):
         return True
-    if not (piece.has("<can>", "<enough>") and piece.said("covers")) or (
-        piece.said("serve_at") and not piece.is_asked
-    ):
+    enough = piece.has("<can>", "<enough>") or (piece.has("<feeds>") and piece.is_asked)
+    if not (enough and piece.said("covers")) or (piece.said("serve_at") and not piece.is_asked):
         return False
     return piece.said("roast.mass_kg") or "roast.mass_kg" in piece.scene.before
 
