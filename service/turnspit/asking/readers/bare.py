@@ -13,6 +13,10 @@ _NEAR = 0.45
 _FARTHEST = 6.0
 
 
+# What may have been asked back and a bare number answers.
+_TOLD_BY_A_NUMBER = ("covers", "roast.mass_kg", "serve_at", "brine.hours", "elapsed_h", "roast.count")
+
+
 def read(scene: Scene) -> None:
     """Put the one value that an unused number gives in the light of the talk."""
     _listed_hour(scene)
@@ -23,7 +27,8 @@ def read(scene: Scene) -> None:
     if len(numbers) != 1:
         return
     place, said = numbers[0]
-    pending = scene.hints.get("pending") or ("roast.count" if so_many(scene, place, said) else "")
+    asked = scene.hints.get("pending")
+    pending = asked if asked in _TOLD_BY_A_NUMBER else ("roast.count" if so_many(scene, place, said) else "")
     path = pending or ("serve_at" if is_spoken_hour(scene, said) else "") or _likely(scene, place, said)
     added = scene.before_is(place, "<add>") is not None and isinstance(scene.before.get("covers"), int)
     if added and path in ("covers", "serve_at") and not pending and said.value == int(said.value):
@@ -102,7 +107,7 @@ _MORE_EXACTLY = 0.15
 def is_of_the_roast(scene: Scene, place: int, said: Number) -> bool:
     """`it's 6.35 on the sticker`, `three now`: another weight or count of what the talk holds, and no hour."""
     held = scene.before.get("roast.mass_kg")
-    if "." in said.digits and held is not None:
+    if said.value != int(said.value) and held is not None:
         unit = "lb" if scene.usual != "metric" else "kg"
         return abs(said.value * KG[unit] - float(held)) <= _MORE_EXACTLY * float(held)
     return not said.digits and place == 0 and int(scene.before.get("roast.count", 1)) > 1
@@ -110,6 +115,9 @@ def is_of_the_roast(scene: Scene, place: int, said: Number) -> bool:
 
 def is_spoken_hour(scene: Scene, said: Number) -> bool:
     """`five thirty`, where dinner has an hour already: a clock time and no oven at 530."""
+    if scene.language == "en" and said.value < _LATEST and said.value != int(said.value):
+        # "six and a half" is no hour in English.
+        return False
     return said.spoken is not None and said.spoken[1] in (0, 15, 30, 45) and "serve_at" in scene.before
 
 

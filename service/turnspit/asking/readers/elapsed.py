@@ -80,7 +80,7 @@ def _rests_then(scene: Scene, place: int) -> bool:
     return to_do or scene.has("<meal>", "<serve>", "<holiday>")
 
 
-_SINCE = ("<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>")
+_SINCE_THEN = ("<out>", "<been_in>", "<started>", "<danger>", "<rest>", "<done>", "<cold_place>")
 
 
 def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
@@ -95,7 +95,7 @@ def _read_so_long_ago(scene: Scene, place: int, duration: Duration) -> bool:
     taken_out = scene.has("'saque", "'sacamos") or any(
         item.tags["<oven_left>"] is False for _, item in scene.find("<oven_left>")
     )
-    other = taken_out or scene.has(*_SINCE)
+    other = taken_out or scene.has(*_SINCE_THEN)
     if not told or duration.unit != "min" or other or not scene.has("<temperature_read>", "<place>", "<probe>"):
         return False
     at = (scene.now.astimezone(UTC) - timedelta(hours=duration.hours)).astimezone(scene.now.tzinfo)

@@ -162,7 +162,7 @@ def _more_or_less(scene: Scene, first: int, last: int) -> int:
     behind = scene.after_is(last, "<more>")
     if behind is not None:
         return int(scene.items[behind].tags["<more>"])
-    if scene.before_is(first, "'add", "'agrega") is not None:
+    if scene.before_is(first, "'add", "'agrega", "'+", "'plus") is not None:
         return 1
     if scene.before_is(first, "<by_factor>", "'un") is None and "<by_half>" not in scene.items[first]:
         return 0

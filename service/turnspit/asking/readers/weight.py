@@ -7,6 +7,7 @@ and an s), and that such a roast is sold at such a weight, in pounds or in kilog
 from __future__ import annotations
 
 from turnspit.asking.readers.counts import Sized
+from turnspit.asking.readers.diners import is_one_roast
 from turnspit.asking.readers.measures import KG
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
@@ -33,6 +34,11 @@ def read(scene: Scene) -> None:
             _put(scene, place, sized.size, unit)
     if "roast.mass_kg" in scene.values or scene.has("<how_big>", "<mass>"):
         return
+    for place, item in scene.find("<covers>", unused=True):
+        one = Number(float(item.tags["<covers>"].count), "")
+        if is_one_roast(scene, place, item.tags["<covers>"]) and (unit := _unit(scene, one)):
+            _put(scene, place, one, unit)
+            return
     for place, item in scene.find("<number>", unused=True):
         said: Number = item.tags["<number>"]
         unit = _unit(scene, said) if _beside_a_roast(scene, place, said) else ""
