@@ -108,11 +108,14 @@ class Piece:
     @property
     def ok_asked(self) -> bool:
         """Whether "ok" asks for leave ("2 hours on the counter ok?") and does not open a sentence ("ok, 15 lb
-        then").
+        then") nor tells something ("the cavity is fine now").
         """
-        if not self.has("<ok>") or (self.items and "<ok>" in self.items[0].tags):
+        ok = next((at for at, item in enumerate(self.items) if "<ok>" in item), 0)
+        if not ok:
             return False
-        return self.has("<can>") or self.items[-1].words == "?" or "<ok>" in self.items[-1].tags
+        told = ok - 1 if ok > 1 else -1
+        leave = any("<can>" in item for at, item in enumerate(self.items) if at != told)
+        return leave or self.items[-1].words == "?" or "<ok>" in self.items[-1].tags
 
     @property
     def is_asked(self) -> bool:
