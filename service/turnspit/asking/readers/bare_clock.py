@@ -13,6 +13,7 @@ from turnspit.asking.readers.counts import is_plural
 from turnspit.asking.readers.covers import Covers
 from turnspit.asking.readers.duration import Duration
 from turnspit.asking.readers.oven import counts_ovens
+from turnspit.asking.readers.put_in import oven_stopped_at
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Number
 
@@ -219,8 +220,9 @@ def _told_as_an_hour(scene: Scene, cue: int, said: Number) -> bool:
             return True
         shifted = words.words == "to" and (cue and scene.items[cue - 1].words in _SHIFTED)
         return ("<start>" in words or bool(shifted)) and is_an_hour(said)
-    if "." in said.digits and scene.before_is(cue, "<number>", "<temperature>") is not None and scene.has("<place>"):
-        # "core 72 at 11.20"
+    probed = scene.before_is(cue, "<number>", "<temperature>") is not None and scene.has("<place>")
+    if "." in said.digits and (probed or oven_stopped_at(scene, cue + 1)):
+        # "core 72 at 11.20", "oven died at 1.15"
         return is_an_hour(said)
     if said.digits.isdigit() and (said.value >= _FOUR_DIGITS or (said.value > _HOTTEST_F and is_an_hour(said))):
         return True
