@@ -10,7 +10,7 @@ from turnspit.heat import roast
 grammar = Grammar("flag")
 _FLAGS = ("stuffed", "bone_in", "injected")
 _NOT = "not|isnt|arent|wasnt|hasnt|havent|never|nothing|wont|dont|no"
-_IS = "is|goes|going|go|cooked|cooks|baked|bakes|done|made|left|va"
+_IS = "is|be|goes|going|go|cooked|cooks|baked|bakes|done|made|left|va"
 
 
 def _denied(flag: bool) -> bool | None:
@@ -35,11 +35,12 @@ def _stuffing_apart(subject: str, *_: str) -> bool | None:
 
 @grammar.rule(
     f"<subject> {_IS}? inside",
+    "<subject> <feeds> inside",
     f"<subject> {_IS}? in|into both|each? cavity|ends|end|neck",
     gives="<stuffed>",
     keeps=True,
 )
-def _stuffing_inside(subject: str) -> bool | None:
+def _stuffing_inside(subject: str, *_: object) -> bool | None:
     return True if subject == "stuffing" else None
 
 
@@ -48,7 +49,7 @@ def _cavity_empty() -> bool:
     return False
 
 
-@grammar.rule("<number> <percent> solution|broth|saline", gives="<injected>")
+@grammar.rule("<number> <percent> of? solution|broth|saline", gives="<injected>")
 def _with_solution(_: object, __: str) -> bool:
     return True
 

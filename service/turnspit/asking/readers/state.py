@@ -20,6 +20,7 @@ _STORED = ("<keep>", "<how_long>", "<leftovers>", "<cooked>", "<danger>", "<free
 
 @grammar.rule(
     f"{_NOT} yet|been|even? {_ALL} <state>|<thaw>",
+    f"{_NOT} yet|been|even? <state>|<thaw> all|through way?",
     "no|sin se? ha|han|esta|estan? <state>|<thaw> del|por todo|completo",
     "no|sin se? ha|han|esta|estan? <state>|<thaw> completamente|bien",
     gives="<state>",
@@ -39,6 +40,7 @@ def _not_in_that_state(state: str) -> str | None:
 
 
 @grammar.rule("<fresh>|<state> or|o <state>|<fresh>", gives="<either_state>")
+@grammar.rule("<fresh>|<state> <roast>|<generic> or|o <state>|<fresh>", gives="<either_state>", keeps=True)
 def _one_or_the_other(*_: object) -> str:
     """`should I buy fresh or frozen`."""
     return "either"
@@ -99,6 +101,8 @@ def read(scene: Scene) -> None:
     # "is it thawed if the cavity is icy": ice that is seen counts.
     states = sorted(scene.find("<state>"), key=lambda row: row[1].tags["<state>"] != "part_frozen")
     for place, item in states:
+        if "<either_state>" in item:
+            continue
         if item.words.endswith("congelador") and scene.has("<cooked>", "<keep>", "<leftovers>", "<freeze>"):
             # "cuánto aguanta el pavo cocido en el congelador"
             continue
@@ -116,6 +120,8 @@ def read(scene: Scene) -> None:
         if _lies_frozen(scene, place, item):
             scene.put("roast.state", "frozen", "roast: in the freezer", place, keep=True)
     for place, item in scene.find("<fresh>"):
+        if "<either_state>" in item:
+            continue
         near = scene.nearest(place, "<roast>", "<generic>", "<mass>", reach=7)
         if not _of_a_side(scene, place) and (near or len(scene.items) <= 3):
             scene.put("roast.state", item.tags["<fresh>"], "roast: fresh", place, keep=True)
