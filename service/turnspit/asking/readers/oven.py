@@ -61,14 +61,19 @@ def counts_ovens(scene: Scene, place: int) -> bool:
     one = scene.items[place].tags["<number>"].value == 1
     set_to = noun is not None and scene.after_is(noun, "<number>", "<temperature>", "<at>", "'gas") is not None
     led = scene.before_is(place, "<meal>", "<serve>", "<start>", "<started>", "<when_day>") is not None
-    return several or not (set_to or led) or (one and not led and scene.has("<clock>"))
+    owned = scene.before_is(place, "<only_have>", "'have", "'got", "'only") is not None
+    return several or owned or not (set_to or led) or (one and not led and scene.has("<clock>"))
 
 
 def _of_ovens(scene: Scene, place: int) -> bool:
     after = scene.after_is(place, "<oven>", "<convection>")
-    if after is not None and not scene.items[after].words.endswith(_NOUNS):
+    if after is not None and not _is_an_oven(scene, after):
         after = scene.after_is(after, "<oven>")
-    return after is not None and scene.items[after].words.endswith(_NOUNS)
+    return after is not None and _is_an_oven(scene, after)
+
+
+def _is_an_oven(scene: Scene, place: int) -> bool:
+    return scene.items[place].words.removesuffix(" at").endswith(_NOUNS)
 
 
 _NOUNS = ("combi", "combis", "oven", "ovens", "horno", "hornos", "cooker", "cookers")

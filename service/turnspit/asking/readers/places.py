@@ -39,6 +39,13 @@ def places_of(scene: Scene, readings: list[Said]) -> list[int | None]:
         return [None] * len(readings)
     if len(places) == 1 and all(said.place in course(scene) for said in readings):
         return [places[0]] * len(readings)
+    if (
+        len(places) == len(readings)
+        and readings[-1].place in row(scene, readings[0].place)
+        and readings[-1].place < places[0]
+    ):
+        # "139 and 148 in breast and thigh"
+        return list(places)
     named = {said.place: _in_a_place(scene, said, places) for said in readings}
     found: dict[int, int | None] = {at: place for at, place in named.items() if place is not None}
     rest = [said for said in readings if said.place not in found]

@@ -203,6 +203,9 @@ def _roasts_hotter(scene: Scene, said: Said) -> Use | None:
 def _beside_an_oven_word(scene: Scene, said: Said) -> Use | None:
     oven = scene.nearest(said.place, "<oven>", "<convection>", reach=4.5)
     place = _place(scene, said)
+    if oven and place and oven[1] > said.place and scene.after_is(oven[1], "<number>", "<temperature>") is not None:
+        # "core is 62 celsius oven 160"
+        return None
     return "oven" if oven and said.oven_like and (not place or oven[0] <= place[0]) else None
 
 
@@ -290,7 +293,12 @@ def _at_an_oven_setting(scene: Scene, said: Said) -> Use | None:
     if said.core_like and scene.has("<carve>") and not scene.has("<how_long>", "<cook>"):
         # "ham at 140, slice it?".
         return "reading"
-    return "oven" if said.value > READ_AT_MOST or said.value % 5 == 0 else "nothing"
+    if said.value > READ_AT_MOST or said.value % 5 == 0:
+        return "oven"
+    # "chicken's at 161, off?"
+    return (
+        "reading" if said.core_like and scene.has("<roast>", "<generic>") and not scene.has("<mass>") else "nothing"
+    )
 
 
 def _a_round_high_number(_: Scene, said: Said) -> Use | None:

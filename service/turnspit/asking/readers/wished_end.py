@@ -172,11 +172,15 @@ _WANTS = ("<need>", "'want", "'wants", "'like", "'wanting")
 
 
 def _roast_wanted_at(scene: Scene, said: Said) -> Target | None:
-    """`I want my lamb leg at 57`"""
+    """`I want my lamb leg at 57`, `want breast at 155`"""
     at = scene.before_is(said.place, "<at>")
-    roast = scene.before_is(at, "<roast>", "<generic>") if at is not None else None
+    roast = scene.before_is(at, "<roast>", "<generic>", "<place>") if at is not None else None
     wanted = roast is not None and scene.before_is(roast, *_WANTS) is not None
-    return "target" if wanted and said.core_like and not too_hot_for_meat(scene, said) else None
+    if roast is None or not wanted or not said.core_like or too_hot_for_meat(scene, said):
+        return None
+    scene.items[roast].tags.pop("<place>", None)
+    scene.tags = {tag for item in scene.items for tag in item.tags}
+    return "target"
 
 
 def _wanted_end(scene: Scene, said: Said) -> Target | None:
