@@ -21,6 +21,7 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 import turnspit.asking.intents
+from turnspit.asking.contract import INTENTS
 from turnspit.asking.intents.tenor import START, features
 from turnspit.asking.reading import items_of
 
@@ -53,15 +54,17 @@ def rows() -> Iterator[Row]:
     for exam in exams(held_back=False):
         yield from (row(talk[0].text, talk[0].intents) for talk in exam.talks if talk[0].intents)
     for path in sorted(LINES.glob("*.txt")):
-        for line in path.read_text(encoding="utf-8").splitlines():
-            text, _, intents = line.rpartition(" => ")
-            yield row(text, intents.split(","))
+        told = (line for line in path.read_text(encoding="utf-8").splitlines() if line and not line.startswith("#"))
+        for text, _, intents in (line.rpartition(" => ") for line in told):
+            yield row(text, intents.replace(",", " ").split())
 
 
 def row(text: str, intents: Sequence[str]) -> Row:
     """The row of a line; "a|b" is either, "x?" may be listed too."""
-    asked = frozenset(one.split("|")[0] for one in intents if not one.endswith("?"))
-    named = frozenset(intent for one in intents for intent in one.rstrip("?").split("|"))
+    asked = frozenset(one.split("|")[0].rstrip("?") for one in intents if not one.endswith("?"))
+    named = frozenset(intent for one in intents for intent in one.replace("?", "").split("|"))
+    if not named or not named.issubset(INTENTS):
+        raise ValueError(f"{text!r} asks {' '.join(intents)!r}: {', '.join(INTENTS)} are known")
     return Row(features(items_of(text)), asked, named - asked)
 
 
