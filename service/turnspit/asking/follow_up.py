@@ -166,7 +166,7 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     amends = resumes or _amends(scene, asked, before, held == now)
     intents = asked
     if resumes:
-        intents = asked or ("plan",)
+        intents = asked if asked and not scene.hints.get("told") else before.main or ("plan",)
     elif amends:
         intents, now = _goes_on_with(scene, before), held
         if "help" in intents:

@@ -12,7 +12,7 @@ from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
 from turnspit.asking.intents import tenor
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, others, repair, roast, scale
+from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, held_amount, others, repair, roast, scale
 from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
 from turnspit.asking.readers.temperature import Temperature
 from turnspit.asking.scene import Scene
@@ -52,6 +52,10 @@ class Reading:
     others: tuple[str, ...] = ()
 
 
+CONVERSIONS = (fan.read, amount.read, held_amount.read)
+"""What reads a conversion; the first that finds one has it."""
+
+
 def read_line(line: Line, conversation: Conversation | None) -> Reading:
     """Read one line; never raises for what a person can type."""
     text = clean(line.text)
@@ -62,7 +66,9 @@ def read_line(line: Line, conversation: Conversation | None) -> Reading:
     scene = _scene(line, tokens, items, conversation)
     scene.tenor = tenor.weigh(items)
     converts_too = aside.read(scene)
-    converts = not (converts_too or tenor.denies(scene, "convert")) and (fan.read(scene) or amount.read(scene))
+    converts = not (converts_too or tenor.denies(scene, "convert")) and (
+        fan.read(scene) or amount.read(scene) or held_amount.read(scene)
+    )
     scales = not converts and (converts_too or not tenor.denies(scene, "scale")) and scale.read(scene)
     if not converts and not scales:
         for read in ROLES:
