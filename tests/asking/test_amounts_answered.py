@@ -98,7 +98,7 @@ def test_what_is_thawed_first_is_not_timed_from_frozen() -> None:
 def test_a_brine_is_told_in_few_words_with_its_amounts_hours_and_cold(text: str) -> None:
     told = reply(text)
     assert len(told.lines) <= 4
-    assert " h at 40 °F (4 °C) or below" in told.headline or "in the cold for 24–48 h" in told.headline
+    assert " at 40 °F (4 °C) or below" in told.headline or "in the cold for 24–48 h" in told.headline
     assert "g (" in told.headline
     assert {"injected-no-brine"} < {caution.rule for caution in told.cautions}
 

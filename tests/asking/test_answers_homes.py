@@ -40,6 +40,9 @@ def reply(*lines: str) -> Reply:
             "About 8 lb (3.6 kg) of turkey for the 8 of 16 who eat it",
         ),
         ("somos 16 y la mitad son vegetarianos, qué tamaño de pavo", "para los 8 de 16 que lo comen"),
+        ("do i leave the turkey to sit 20 minutes or an hour", "30–45 min before carving"),
+        ("how long can sprouts and roast spuds sit on the hot plate", "As long as every part stays at 140 °F"),
+        ("recipe for 8, scale to 5", "0.625"),
         ("duck to 63 C ok?", "Not at 63 °C (145 °F): it must reach 74 °C"),
     ],
 )
@@ -53,6 +56,11 @@ def test_dry_salt_is_told_in_the_salt_that_was_named_for_the_whole_bird_and_with
     assert "kosher salt a pound" in words
     assert "44 g" in words
     assert "24–48 h" in words
+
+
+def test_a_shoulder_that_stands_still_is_said_to_stall():
+    told = reply("pork shoulder stuck at 160 for two hours!!!")
+    assert any(line.startswith("It stalls") for line in told.lines)
 
 
 def test_a_wish_is_pulled_at_the_same_reading_whether_its_end_or_its_time_is_asked():
@@ -74,3 +82,16 @@ def test_a_plan_carries_the_cautions_of_this_plan_alone():
 def test_who_eats_none_is_told_in_a_talk_too():
     told = reply("how big a turkey for 16", "half of them are vegetarian")
     assert told.headline.startswith("About 8 lb (3.6 kg) of turkey for the 8 of 16")
+
+
+def test_what_is_in_the_house_need_not_be_bought():
+    bought = reply("I've a goose, 5.2kg, dinner christmas day at 3").data["plan"]["tasks"]
+    asked = reply("goose 5.2kg, dinner christmas day at 3").data["plan"]["tasks"]
+    assert [task["id"] for task in asked] == ["shop", *(task["id"] for task in bought)]
+
+
+def test_a_cup_is_that_of_the_place():
+    perth = datetime(2026, 11, 25, 9, 0, tzinfo=ZoneInfo("Australia/Perth"))
+    told, _ = ask(Line("500ml chicken stock into cups", perth), None, "homes")
+    assert told.headline == "500 mL = 2 cups"
+    assert "250 mL" in " ".join(told.assumptions)

@@ -15,7 +15,7 @@ Kitchen = Literal["home", "licensed"]
 
 @dataclass(frozen=True, slots=True)
 class RoastWish:
-    """The roast; `mass_kg` is one piece."""
+    """The roast; `mass_kg` is one piece. `in_house`: it is there already and need not be bought."""
 
     kind: str | None = None
     mass_kg: float | None = None
@@ -25,6 +25,7 @@ class RoastWish:
     bone_in: bool | None = None
     sold_as: SoldAs | None = None
     target_c: float | None = None
+    in_house: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,7 +26,7 @@ LAST_ICE_LEAST_MIN, LAST_ICE_IN_WATER_MIN = 60.0, 240.0
 
 def shop_task(settled: Settled, needed_at: datetime, now: datetime) -> tuple[Task, ...]:
     """Buy the roast fresh a day or two before, where there is a day and nothing says it is in the house."""
-    if settled.dinner.roast.state is not None:
+    if settled.dinner.roast.state is not None or settled.dinner.roast.in_house:
         return ()
     at = not_after(earlier(needed_at, BUY_FRESH_BEFORE), *SHOP_HOURS)
     if at <= now:

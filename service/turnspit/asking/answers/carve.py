@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from turnspit.asking.answers import holding
 from turnspit.asking.answers.answer import Answer, Enquiry
 from turnspit.asking.answers.roasting import rest_line
@@ -9,6 +11,8 @@ from turnspit.asking.answers.taken import Taken, forecast_of, kind_of, mass_of, 
 from turnspit.asking.answers.topics import topic_of
 from turnspit.message import Message
 from turnspit.reference import caution
+
+_EITHER = re.compile(r"\d ?(?:min\w*)? (?:or|o) (?:\d|an? |half|una? |media)|minut\w* (?:or|o) ")
 
 
 def answer(enquiry: Enquiry) -> Answer:
@@ -46,7 +50,8 @@ def answer(enquiry: Enquiry) -> Answer:
 def _long_enough(enquiry: Enquiry, usual: Message) -> Message | None:
     """Whether the rest that was said is right; None where none was said."""
     rest_h = enquiry.said("elapsed_h")
-    if rest_h is None:
+    if rest_h is None or _EITHER.search(enquiry.line.lower()):
+        # "20 minutes or an hour" is answered with the usual rest.
         return None
     low_min, high_min = float(usual.values["low_min"]), float(usual.values["high_min"])  # type: ignore[arg-type]
     rest_min = float(rest_h) * 60

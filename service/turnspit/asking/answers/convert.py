@@ -13,7 +13,7 @@ from turnspit.asking.clean import clean
 from turnspit.errors import OutOfRange, Unknown
 from turnspit.message import Message
 from turnspit.quantities import celsius, convert, fan_oven_c, nearest_gas_mark, still_oven_c, written_unit
-from turnspit.words import by_imperial_pints
+from turnspit.words import by_imperial_pints, territory
 
 if TYPE_CHECKING:
     from turnspit.quantities import Conversion
@@ -32,6 +32,8 @@ FAN = re.compile(r"\b(?:fan|convection|conveccion|ventilador|ventilado|turbo)\b"
 BY_VOLUME = {"tsp": "mL", "tbsp": "mL", "cup": "mL"}
 IMPERIAL = frozenset(("pint", "quart", "gal", "floz"))
 """Measures that are larger or smaller in Britain and Ireland."""
+CUPS, METRIC_CUPS = frozenset(("cup", "tbsp", "tsp")), ("AU", "NZ")
+"""Measures that are metric in Australia and New Zealand; their cup holds 250 mL."""
 US = re.compile(r"\b(?:us|usa|american)\b", re.IGNORECASE)
 BRITISH = re.compile(r"\b(?:imperial|british|uk|english)\b", re.IGNORECASE)
 SUPPOSED = ("quantities-us-measures",)
@@ -51,7 +53,8 @@ def answer(enquiry: Enquiry) -> Answer:
         return _gas_for_a_fan(float(taken.value("amount.value", 1.0)), unit)
     value = float(taken.value("amount.value", 1.0))
     imperial = not IMPERIAL.isdisjoint((unit, target)) and _by_imperial(enquiry)
-    result = convert(value, unit, target, item, "UK" if imperial else None)
+    metric = "" if imperial else _metric_cups(enquiry, unit, target)
+    result = convert(value, unit, target, item, "UK" if imperial else metric or None)
     return Answer(
         headline=_dial(enquiry, value, result) or _headline(enquiry, value, unit, result),
         lines=(*_kinds(result), *(note for note in result.notes if note.key not in SUPPOSED)),
@@ -59,12 +62,20 @@ def answer(enquiry: Enquiry) -> Answer:
         assumptions=(
             *taken.assumptions,
             *([Message("asking-taken-imperial")] if imperial else []),
+            *([Message("asking-taken-metric-cups", region=metric)] if metric else []),
             *(note for note in result.notes if note.key in SUPPOSED),
         ),
         assumed=taken.assumed,
         next=_next(unit, target),
         data={"convert": _document(value, unit, result)},
     )
+
+
+def _metric_cups(enquiry: Enquiry, *units: str) -> str:
+    """The region whose cups and spoons are meant where they are of round millilitres; "" for those of the US."""
+    here = territory(enquiry.now)
+    meant = here in METRIC_CUPS and not (US.search(enquiry.line) or BRITISH.search(enquiry.line))
+    return here if meant and not CUPS.isdisjoint(units) else ""
 
 
 def _by_imperial(enquiry: Enquiry) -> bool:

@@ -121,7 +121,9 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
     others = [Message("asking-doneness-others")] if row.poultry else []
     after = [*others, *before_carving(row, forecast), *tender(row, forecast)]
     lines = [*done_when(row, forecast)] if not placed.done else after
-    if not placed.expected:
+    if _stalls(taken.enquiry, row, placed):
+        lines.insert(0, Message("asking-doneness-stall"))
+    elif not placed.expected:
         lines.insert(0, Message("asking-doneness-unexpected"))
     dinner = _against_dinner(taken.enquiry, row, read)
     lines += dinner
@@ -139,6 +141,16 @@ def _told(taken: Taken, forecast: RoastForecast, row: RoastRow, read: Read) -> A
         ),
         data={"doneness": _document(read, forecast), "forecast": forecast_document(forecast)},
     )
+
+
+STALL_C = (63.0, 82.0)
+"""Where a cut that is pulled apart stands still for hours (common practice, no source)."""
+
+
+def _stalls(enquiry: Enquiry, row: RoastRow, placed: Placed) -> bool:
+    """ "Stuck at 160 for two hours", of a shoulder: what evaporates cools it as fast as the oven heats it."""
+    stuck = topic_of(enquiry.line, "stuck") and "pulled" in row.doneness and not placed.done
+    return bool(stuck) and STALL_C[0] <= placed.temperature_c <= STALL_C[1]
 
 
 def _what_next(enquiry: Enquiry, done: bool, late: bool) -> Message:

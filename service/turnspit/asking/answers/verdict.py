@@ -29,6 +29,9 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
         return _thaw_place(question)
     if topic == "warm_holding" and topic_of(enquiry.text, "rests_how_long"):
         return Message("asking-safety-rests-how-long")
+    held = topic == "warm_holding" and question.temperature_c is None and question.elapsed_h is None
+    if held and topic_of(enquiry.line, "holds_how_long"):
+        return Message("asking-safety-holds-how-long")
     if topic == "stuffing" and question.temperature_c is None and topic_of(enquiry.text, "asks_degrees"):
         return Message("asking-safety-stuffing-degrees")
     if topic == "water_unchanged" and found.severity != "stop":

@@ -28,6 +28,7 @@ def dinner_of(enquiry: Enquiry) -> Dinner:
             bone_in=said("roast.bone_in"),
             sold_as=None if injected is None else "injected" if injected else "plain",
             target_c=said("roast.target_c"),
+            in_house=bool(topic_of(enquiry.text, "in_house")),
         ),
         serve_at=enquiry.moment("serve_at"),
         start_at=enquiry.moment("start_at"),

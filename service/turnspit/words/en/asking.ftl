@@ -263,6 +263,8 @@ asking-doneness-probe-joint = Into the centre of the thickest part, tip off bone
 asking-doneness-stuffed = Stuffed: the middle of the stuffing has to read { TEMPERATURE(73.9) } too, before it leaves the oven.
 asking-doneness-unmeasured = There is no sure way without a thermometer: colour, juices and hours prove nothing. Borrow or buy one, the cheapest will do; the centre must read { TEMPERATURE($safe_c) }.
 asking-doneness-till-then = Until then leave it in past the late end of its time: too long is dry, too short may make somebody ill.
+asking-doneness-stall = It stalls, which is usual there: what evaporates cools it as fast as the oven heats it, for hours at times. Wait, or wrap it tightly in foil to get past (common practice, no source).
+asking-safety-holds-how-long = As long as every part stays at { TEMPERATURE(60) } or above, measured every hour; once below, 2 h in all, then it is thrown away.
 asking-doneness-signs = Colour, clear juices and a pop-up button prove nothing; a thermometer does.
 asking-dial-cold = Your oven runs { RISE($off_k) } cold: set its dial to { TEMPERATURE($dial_c) } for { TEMPERATURE($c) }.
 asking-dial-hot = Your oven runs { RISE($off_k) } hot: set its dial to { TEMPERATURE($dial_c) } for { TEMPERATURE($c) }.
@@ -351,6 +353,10 @@ asking-convert-fan-gas = { OVEN($given_c) } with the fan ≈ gas mark { NUMBER($
 asking-convert-fan-check = Makers and ovens differ by a few degrees: start checking early, and let the thermometer decide.
 asking-why-fan = Moving air brings the heat in faster, so the dial stands { RISE($rise_k) } lower for the same roast.
 asking-convert-incomplete = I need an amount and its unit, like “2 cups flour in grams”.
+asking-taken-metric-cups = Cups and spoons are taken as metric ones: a cup is 250 mL, a tablespoon { $region ->
+    [AU] 20
+   *[other] 15
+ } mL.
 asking-taken-imperial = Pints, gallons and fluid ounces are taken as imperial: a pint is 568 mL (a US pint is 473 mL).
 asking-next-convert-oven = { OVEN(176.67, style: "own") } in gas mark
 asking-why-exact = Both units are defined by one another; the figure is exact, then rounded to what a kitchen measures.
@@ -387,7 +393,7 @@ asking-why-size = { MASS($per_kg) } raw a head, { MASS($more_per_kg) } with left
 # scale
 asking-scale-headline = { $how }.
 asking-scale-servings = From { NUMBER($from, maximumFractionDigits: 1) } to { NUMBER($to, maximumFractionDigits: 1) } servings: { $how }.
-asking-scale-multiply = multiply every amount by { NUMBER($factor, maximumFractionDigits: 2) }
+asking-scale-multiply = multiply every amount by { NUMBER($factor, maximumFractionDigits: 3) }
 asking-scale-divide = divide every amount by { NUMBER($by, maximumFractionDigits: 1) }
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
 asking-scale-short = Divide the { $there } of { $item } by what the recipe asks for, and take that part of everything else.

@@ -263,6 +263,8 @@ asking-doneness-probe-joint = En el centro de lo más grueso, la punta lejos de 
 asking-doneness-stuffed = Con relleno: también el centro del relleno tiene que marcar { TEMPERATURE(73.9) } antes de salir del horno.
 asking-doneness-unmeasured = Sin termómetro no hay manera segura: ni el color, ni el jugo, ni las horas prueban nada. Pida prestado o compre uno, el más barato sirve; el centro tiene que marcar { TEMPERATURE($safe_c) }.
 asking-doneness-till-then = Mientras tanto déjelo en el horno más allá del final de su tiempo: de más queda seco, de menos puede enfermar a alguien.
+asking-doneness-stall = Se estanca, y ahí es lo normal: lo que se evapora enfría tanto como calienta el horno, a veces durante horas. Espere, o envuelva bien en papel de aluminio (práctica común, sin fuente).
+asking-safety-holds-how-long = Mientras todo siga a { TEMPERATURE(60) } o más, midiendo cada hora; si baja, 2 h en total, y después se tira.
 asking-doneness-signs = Ni el color, ni el jugo claro, ni el botón que salta prueban nada; el termómetro sí.
 asking-dial-cold = El horno calienta { RISE($off_k) } de menos: ponga el mando a { TEMPERATURE($dial_c) } para { TEMPERATURE($c) }.
 asking-dial-hot = El horno calienta { RISE($off_k) } de más: ponga el mando a { TEMPERATURE($dial_c) } para { TEMPERATURE($c) }.
@@ -351,6 +353,10 @@ asking-convert-fan-gas = { OVEN($given_c) } con ventilador ≈ gas { NUMBER($mar
 asking-convert-fan-check = De un horno a otro cambia unos grados: empiece a medir antes y que decida el termómetro.
 asking-why-fan = El aire en movimiento calienta más deprisa: para el mismo asado el horno se pone { RISE($rise_k) } más bajo.
 asking-convert-incomplete = Necesito una cantidad y su unidad, como «2 tazas de harina en gramos».
+asking-taken-metric-cups = Las tazas y cucharas se toman como métricas: una taza son 250 mL, una cucharada { $region ->
+    [AU] 20
+   *[other] 15
+ } mL.
 asking-taken-imperial = Pintas, galones y onzas líquidas se toman como imperiales: una pinta son 568 mL (la de EE. UU., 473 mL).
 asking-next-convert-oven = { OVEN(176.67, style: "own") } en marca de gas
 asking-why-exact = Las dos unidades se definen una por otra; la cifra es exacta y se redondea a lo que mide una cocina.
@@ -387,7 +393,7 @@ asking-why-size = { MASS($per_kg) } en crudo por persona, { MASS($more_per_kg) }
 # scale
 asking-scale-headline = { $how }.
 asking-scale-servings = De { NUMBER($from, maximumFractionDigits: 1) } a { NUMBER($to, maximumFractionDigits: 1) } raciones: { $how }.
-asking-scale-multiply = multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 2) }
+asking-scale-multiply = multiplique todas las cantidades por { NUMBER($factor, maximumFractionDigits: 3) }
 asking-scale-divide = divida todas las cantidades entre { NUMBER($by, maximumFractionDigits: 1) }
 asking-scale-amount = { $given } × { NUMBER($factor, maximumFractionDigits: 2) } = { $found }
 asking-scale-short = Divida { $there } de { $item } por lo que pide la receta y tome esa parte de todo lo demás.
