@@ -88,8 +88,8 @@ def _answer(line: Line, reading: Reading, reader: Reader, conversation: Conversa
     if reading.move == "show":
         return moves.shown(answer, reading.understood, answer.assumed)
     if conversation is not None and _may_change_nothing(line, reading, conversation):
-        apart = {"children": conversation.children, "non_eaters": conversation.non_eaters}
-        before = together(answers_to(reading.intents, replace(enquiry, text=conversation.answered, **apart)))
+        asked = replace(enquiry, children=conversation.children, non_eaters=conversation.non_eaters)
+        before = together(answers_to(reading.intents, replace(asked, text=conversation.answered)))
         return (
             moves.as_before(answer) if (before.headline, before.lines) == (answer.headline, answer.lines) else answer
         )
