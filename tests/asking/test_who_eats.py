@@ -54,3 +54,62 @@ def test_a_roast_that_is_a_little_short_wants_no_second_one() -> None:
     reply, _ = _ask("is a 14 lb turkey enough for 16?")
     assert "a little short" in reply.headline
     assert "2 turkeys" not in reply.headline
+
+
+@pytest.mark.parametrize(
+    ("text", "covers"),
+    [
+        ("12 of us now", 12),
+        ("make it 12 people", 12),
+        ("make that 12", 12),
+        ("2 more are coming", 12),
+        ("two more", 12),
+        ("one fewer", 9),
+        ("my brother isn't coming", 9),
+        ("my brother can't make it", 9),
+        ("plus my mum", 11),
+        ("my mum and dad are coming too", 12),
+        ("actually we'll be 14", 14),
+        ("turns out there's 14 of us", 14),
+        ("we're up to 14", 14),
+        ("three dropped out", 7),
+        ("3 cancelled", 7),
+        ("2 of them are kids", 10),
+        ("and 4 kids", 14),
+        ("add 4 kids", 14),
+        ("4 extra guests", 14),
+        ("the neighbours are coming, that's 3 more", 13),
+        ("what about for 15", 15),
+        ("what if it's 15 people", 15),
+        ("and for 15?", 15),
+        ("sorry, 11", 11),
+        ("no, 11 people", 11),
+        ("my sister's bringing her boyfriend", 11),
+        ("somos 12", 12),
+        ("dos más", 12),
+        ("uno menos", 9),
+        ("vienen 3 más", 13),
+        ("what time does it go in", 10),
+        ("oven is 325", 10),
+        ("it's 14 lb", 10),
+        ("push dinner to 7", 10),
+        ("everyone is early, 5 instead", 10),
+        ("half of us are vegetarian", 10),
+        ("one guest is vegan", 10),
+        ("grandma's not coming so 9", 9),
+        ("that's 13 with the neighbours", 13),
+        ("all 10 of us eat at 7", 10),
+    ],
+)
+def test_company_that_changes_in_a_talk(text: str, covers: int) -> None:
+    _, talk = _ask("turkey for 10, dinner at 6")
+    reply, _ = _ask(text, talk)
+    assert reply.understood["covers"] == covers
+
+
+def test_some_of_a_counted_company_are_kept_apart() -> None:
+    _, talk = _ask("turkey for 10, dinner at 6")
+    reply, talk = _ask("2 of them are kids", talk)
+    assert reply.understood["covers"] == 10
+    assert "count" not in reply.understood["roast"]
+    assert talk.children == 2

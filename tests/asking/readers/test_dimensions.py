@@ -1,4 +1,4 @@
-"""Who eats, how many roasts, brines, scaling, amounts and subjects as cooks put them: one table a dimension, and nothing else of it is read."""
+"""Who eats, how many roasts, brines, scaling, amounts and subjects: one table a dimension, nothing else of it is read."""
 
 from __future__ import annotations
 

@@ -14,13 +14,15 @@ from turnspit.asking.tokens import Number
 @dataclass(frozen=True, slots=True)
 class Covers:
     """Diners; `more` counts those that are added to (or taken from) the number said before, `sure` where a word said
-    that people are meant. `kids` and `non_eaters` (of the roast) are among them."""
+    that people are meant. `kids` and `non_eaters` (of the roast) are among them; with `among` all of them are among
+    those said before."""
 
     count: int
     kids: int = 0
     more: int = 0
     sure: bool = True
     non_eaters: int = 0
+    among: bool = False
 
 
 grammar = Grammar("<covers>")
@@ -204,6 +206,13 @@ def _adults_and_kids(*values: object) -> Covers | None:
     return _counted(covers(sum(counts)), values)
 
 
+@grammar.rule("<number> <birds> are|is|son|being? <people>", gives="<covers>")
+def _some_of_them(value: Number | float, which: str, who: str) -> Covers | None:
+    """`2 of them are kids`, told of a company that was counted."""
+    found = _counted(covers(number(value).value), (number(value), who)) if which == "of_them" else None
+    return replace(found, among=True) if found is not None and (found.kids or found.non_eaters) else None
+
+
 @grammar.rule("<number> <people> and|<and_sign>|, <number> <birds>", gives="<covers>")
 def _us_and_them(us: Number | float, _: str, *rest: object) -> Covers | None:
     """`2 of us plus 4 of them`."""
@@ -353,6 +362,22 @@ def _couples(value: Number | float, _: str) -> Covers | None:
 @grammar.rule("plus|mas <relatives>", gives="<covers>")
 def _relatives(count: float) -> Covers:
     return Covers(0, more=int(count))
+
+
+@grammar.rule(
+    "<relatives> coming|joining|come too|also|tambien !,|so",
+    "bringing|brings|trae her|his|their? <relatives> !,|so",
+    gives="<covers>",
+)
+def _relatives_come_too(count: float) -> Covers:
+    """`my mum and dad are coming too`, `my sister's bringing her boyfriend`."""
+    return Covers(0, more=int(count))
+
+
+@grammar.rule("<relatives> <more>", gives="<covers>")
+def _relative_cancels(count: float, sign: float) -> Covers | None:
+    """`my brother can't make it`."""
+    return Covers(0, more=-int(count)) if sign < 0 else None
 
 
 @grammar.rule("minus|menos <relatives>", gives="<covers>")

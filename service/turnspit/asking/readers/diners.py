@@ -54,9 +54,10 @@ def read(scene: Scene) -> None:
             # `just one`, in a talk of two birds.
             scene.put("roast.count", covers.count, "roast: how many", place)
             continue
-        if "covers" in scene.before and covers.count == covers.non_eaters <= scene.before["covers"]:
+        among = covers.among or covers.count == covers.non_eaters
+        if among and "covers" in scene.before and covers.count <= scene.before["covers"]:
             # `two vegetarians`, told of a company that was counted: they are among it.
-            scene.hints["apart"] = (scene.apart[0], covers.non_eaters)
+            scene.hints["apart"] = (covers.kids or scene.apart[0], covers.non_eaters or scene.apart[1])
             scene.used.add(place)
             continue
         if "covers" not in scene.values:
