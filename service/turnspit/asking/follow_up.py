@@ -181,7 +181,7 @@ def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) ->
     if now == "apart" and held == "dinner":
         shelved, old = {**shelved, **old}, {}
     elif now == "dinner" and held == "apart":
-        old, shelved = (shelved, {}) if resumes or scene.has("<back_to>") else ({}, shelved)
+        old, shelved = shelved, {}
     elif now == "apart" and (not amends or _is_whole(said)):
         old = {}
     if now == "dinner":
