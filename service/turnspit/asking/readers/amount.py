@@ -36,6 +36,9 @@ def read(scene: Scene) -> bool:
         ((place, tag) for place, item in enumerate(scene.items) for tag in _MEASURES if tag in item.tags), None
     )
     target = _target(scene, source[0] if source else None)
+    if source is not None and source[1] != "<temperature>" and target is not None and _is_degrees(scene, target):
+        # "16 lb at 325 in C".
+        source = None
     if source is None and target is None and _goes_on(scene):
         target = _lone_unit(scene)
     if source is not None and target is None and _lone_heat(scene, source[0]):
@@ -59,6 +62,10 @@ def read(scene: Scene) -> bool:
     if source is None:
         return target is not None and _goes_on(scene) and _put_target(scene, target)
     return _put(scene, source, target)
+
+
+def _is_degrees(scene: Scene, place: int) -> bool:
+    return not scene.items[place].tags.keys().isdisjoint(("<temperature_unit>", "<gas>", "<c>"))
 
 
 def _put(scene: Scene, source: tuple[int, str], target: int | None) -> bool:
@@ -153,9 +160,9 @@ def _measure(item: Item, value: float) -> str:
 def _salts_water(scene: Scene, source: int, target: int) -> bool:
     """`how many cups of kosher salt per gallon`: nobody measures salt in gallons, so they are of brine."""
     measure = scene.items[source].tags.get("<volume>")
-    salt = scene.after_is(target, "<salt>") or scene.after_is(target, "'of", "'de")
-    asks = target < source and salt is not None and scene.has("<salt>")
-    return asks and isinstance(measure, Measure) and measure.si >= _WATER_L
+    of = scene.after_is(target, "'of", "'de")
+    salt = scene.after_is(target if of is None else of, "<salt>") is not None
+    return salt and isinstance(measure, Measure) and measure.si >= _WATER_L
 
 
 _WATER_L = 0.9

@@ -28,7 +28,8 @@ def read(scene: Scene) -> None:
         vessel = scene.after_is(place, "<vessel>")
         water = scene.after_is(place, "<water>")
         if vessel is None and water is None:
-            near = scene.nearest(place, "<vessel>", "<water>", reach=3)
+            unsaid = _of_a_stuff(scene, place) or _within(scene, place)
+            near = None if unsaid else scene.nearest(place, "<vessel>", "<water>", reach=3)
             vessel = near[1] if near and near[2] == "<vessel>" else _beside_a_comma(scene, place)
             water = near[1] if near and near[2] == "<water>" else None
         if vessel is not None and not about and _of_a_dish(scene, vessel):
@@ -58,8 +59,14 @@ def _told_first(scene: Scene, place: int) -> bool:
 
 
 def _is_rate(item: Item) -> bool:
-    """`1 cup per gallon, 3 gallons`: so much for each, and not all there is."""
-    return item.words.startswith(("per ", "each ", "every ", "por "))
+    """`1 cup per gallon, 3 gallons`, `1 cup of salt to a gallon`: so much for each, and not all there is."""
+    return item.words.startswith(("per ", "each ", "every ", "por ")) or "<salt>" in item
+
+
+def _within(scene: Scene, place: int) -> bool:
+    """`3 gallons in a cooler`: what is in the vessel, and not its size."""
+    inside = scene.after_is(place, "'in", "'en")
+    return inside is not None and scene.after_is(inside, "<vessel>") is not None
 
 
 def _beside_a_comma(scene: Scene, place: int) -> int | None:

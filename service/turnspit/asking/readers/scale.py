@@ -39,7 +39,11 @@ def read(scene: Scene) -> bool:
         )
         if (
             recipe_last
-            or (_is_former(scene, last[0]) and scene.before_is(last[0], "'to") is None)
+            or (
+                _is_former(scene, last[0])
+                and not _is_served(scene, first[0])
+                and scene.before_is(last[0], "'to") is None
+            )
             or (_is_goal(scene, first[0]) and not (_is_goal(scene, last[0]) or _is_of_recipe(scene, first[0])))
         ):
             first, last = last, first
@@ -230,7 +234,7 @@ def _for_two_numbers(scene: Scene) -> bool:
     said = [
         place
         for place, _ in scene.find("<number>")
-        if scene.before_is(place, "<says>", "<need>", "'have") is not None
+        if scene.before_is(place, "<says>", "<need>", "'have") is not None or _is_served(scene, place)
     ]
     return len(covers) > 1 or (bool(said) and len(covers) + len(said) > 1)
 
@@ -316,6 +320,11 @@ def _is_former(scene: Scene, place: int) -> bool:
     # "100 g for 4": what is told of the recipe.
     of_it = scene.before_is(place, "<mass>", "<volume>", "<ingredient>")
     return of_it is not None or scene.before_is(place, "<instead_of>", "<says>") is not None
+
+
+def _is_served(scene: Scene, place: int) -> bool:
+    """`the 6-serving batter`."""
+    return scene.after_is(place, "'serving", "'portion") is not None
 
 
 def _is_of_recipe(scene: Scene, place: int) -> bool:
