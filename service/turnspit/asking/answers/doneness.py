@@ -33,6 +33,8 @@ if TYPE_CHECKING:
 CARVE_MIN = 15.0
 WELL_PAST_K = 3.0
 ABOUT_K = 1.0
+ROUNDED_K = 0.2
+"""165 F and 74 C are one temperature."""
 FRESH = timedelta(minutes=10)
 """A reading older than this is taken again before anything is said of it."""
 DANGERS = ("thermometer", "receiving", "power_cut", "interrupted", "warm_holding", "cold_holding", "cooling", "pink")
@@ -64,8 +66,14 @@ def answer(enquiry: Enquiry) -> Answer:
     row = roast(case.kind)
     case = _to_pull_apart(taken, case, row)
     forecast = forecast_of(case)
-    slowest = max(_read(taken, forecast), key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
+    slowest = _slowest(_read(taken, forecast), forecast.pull_c)
     return _asking_what(enquiry, _told(taken, forecast, row, slowest))
+
+
+def _slowest(reads: list[Read], pull_c: float) -> Read:
+    """The reading that still takes longest; a place that is hot enough is passed over while another is not."""
+    short = [read for read in reads if read.placed.temperature_c < pull_c - ROUNDED_K]
+    return max(short or reads, key=lambda read: (not read.placed.done, read.placed.minutes_left.p50))
 
 
 ASKED_KINDS = ("turkey", "chicken", "beef_rib", "pork_loin")
@@ -282,18 +290,27 @@ def _against_dinner(enquiry: Enquiry, row: RoastRow, read: Read) -> list[Message
     return [Message(key, late_min=late_min, low_at=low_at, high_at=high_at, **said), ways]
 
 
-def _without_reading(enquiry: Enquiry) -> Answer:
-    from turnspit.heat import roast
+def where_to_stop(enquiry: Enquiry) -> Answer:
+    """At which reading a joint comes out for its wish."""
+    return _unmeasured(Taken(enquiry), "when")
 
+
+def _without_reading(enquiry: Enquiry) -> Answer:
     taken = Taken(enquiry)
-    kind = kind_of(taken)
-    row = roast(kind)
     topic = topic_of(enquiry.line, "doneness") or topic_of(enquiry.text, "doneness", "when")
     if topic == "early" or holding.is_early(enquiry):
         return holding.early(taken)
     start_at = under_way.start_of(enquiry)
     if topic in ("when", "late") and start_at is not None:
         return under_way.due(enquiry, start_at)
+    return _unmeasured(taken, topic)
+
+
+def _unmeasured(taken: Taken, topic: str) -> Answer:
+    """Where to probe and at what it is out, the asked one first."""
+    from turnspit.heat import roast
+
+    enquiry, row = taken.enquiry, roast(kind_of(taken))
     c = target_of(taken, row) or row.default_target_c
     form = "bird" if row.poultry else "joint"
     told = {
@@ -320,6 +337,7 @@ def _without_reading(enquiry: Enquiry) -> Answer:
         cautions=(
             *taken.cautions,
             caution("poultry-165", "info") if row.poultry else caution("meat-145", "warn" if pink else "info"),
+            *([caution("beef-lamb-time-table", "warn")] if pink and row.kind.startswith(("beef", "lamb")) else []),
             caution("colour-no-proof", "info"),
         ),
         next=(

@@ -13,7 +13,7 @@ from turnspit.asking.answers.degrees import degrees_of, oven_of
 from turnspit.asking.answers.hours import hours_of
 from turnspit.asking.answers.taken import USUAL_KIND, Taken
 from turnspit.asking.answers.topics import named, topic_of
-from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, told, verdict
+from turnspit.asking.answers.verdict import LED_BY_ITS_OWN, TABLE_STARTS_C, told, verdict
 from turnspit.asking.clean import clean
 from turnspit.message import Caution, Message
 from turnspit.reference import rule
@@ -28,6 +28,7 @@ PLACE_BY_CASE = {"out": "counter", "warm_out": "counter", "stuffing_short": "stu
 """Where it is, as the case of a plain danger tells."""
 METHOD_BY_CASE = {"hot_water": "hot_water"}
 """How it thaws, as the case tells."""
+SERVED_PINK = ("beef", "lamb", "veal")
 PINK_C = 57.2
 """What is wished red inside, at the warmest (common practice, no source)."""
 SAYS_NO = tuple(
@@ -81,6 +82,10 @@ def answer(enquiry: Enquiry) -> Answer:
     topic = danger_of(enquiry)
     if topic == "early":
         return holding.early(Taken(enquiry))
+    if topic == "target" and _asks_where_to_stop(enquiry):
+        from turnspit.asking.answers import doneness
+
+        return doneness.where_to_stop(enquiry)
     if topic == "cool_down" or (topic == "cooling" and _cools_in_the_cold(enquiry)):
         return cooling.answer(enquiry)
     question = _question(enquiry, _checked_as(enquiry, topic))
@@ -108,6 +113,15 @@ def answer(enquiry: Enquiry) -> Answer:
         next=_next(topic, question, spoken),
         data={"safety": {"topic": question.topic, "findings": [_document(found) for found in findings]}},
     )
+
+
+def _asks_where_to_stop(enquiry: Enquiry) -> bool:
+    """ "What temperature for medium rare lamb": at which reading it comes out, and not whether that is safe."""
+    kind, wished_c = str(enquiry.said("roast.kind")), enquiry.said("roast.target_c")
+    if not kind.startswith(SERVED_PINK) or wished_c is None or wished_c < TABLE_STARTS_C:
+        return False
+    fears = topic_of(enquiry.text, "safety_at_risk") or topic_of(enquiry.line, "safety_asked")
+    return bool(topic_of(enquiry.line, "wished_word")) and not fears
 
 
 def _cools_in_the_cold(enquiry: Enquiry) -> bool:
