@@ -55,3 +55,9 @@ def test_roast_in_the_oven_is_not_put_in_again():
     reply = replied("turkey went in 0730 5 kg stuffed at 170, done by 12?")
     assert "In since 07:30" in reply.headline
     assert "Put the" not in reply.headline
+
+
+def test_what_is_short_of_its_temperature_is_foretold_and_not_what_has_reached_it():
+    reply = replied("turkey thigh 165 breast 165 stuffing 159")
+    said = " ".join((reply.headline, *reply.lines))
+    assert "deepest breast at" not in said
