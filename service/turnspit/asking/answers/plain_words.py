@@ -28,8 +28,13 @@ UNLESS = {
 LEAST_OVEN_C, COOLEST_ROASTING_C = 50.0, 104.0
 
 
+# What is not stuffed was not stuffed last night either.
+_UNSTUFFED = re.compile(r"\bsin rellen\w*", re.IGNORECASE)
+
+
 def plain_topic(text: str) -> str:
     """The topic of the first row of plain dangers whose words stand in the text, and no words that make it none."""
+    text = _UNSTUFFED.sub("", text)
     return next((row.partition("-")[0] for row in rows_of(text, "dangers") if not _is_none(text, row)), "")
 
 

@@ -42,6 +42,8 @@ def verdict(topic: str, question: SafetyQuestion, found: Finding, enquiry: Enqui
     if topic == "target" and question.temperature_c is None and isinstance(needed_c, float):
         bird = found.rule == "poultry-165"
         form = "-any" if question.subject == "meat" else "-bird" if bird else ""
+        if found.rule == "meat-145" and not form and _is_pink(enquiry):
+            form = "-pink"
         return Message(f"asking-safety-target{form}", c=needed_c)
     if (
         topic == "cold_holding"
@@ -122,6 +124,11 @@ def _thaw_place(question: SafetyQuestion) -> Message:
         return Message("asking-safety-thaw_place-unmeasured")
     cold_c = rule("cold-hold", "home").limits["food_max_c"]
     return Message("asking-safety-thaw_place-cold" if c <= cold_c else "asking-safety-thaw_place-warm", c=c)
+
+
+def _is_pink(enquiry: Enquiry) -> bool:
+    """Whether it is pink and may be eaten so, and no temperature is asked for."""
+    return bool(topic_of(enquiry.text, "wished_pink")) and not topic_of(enquiry.text, "asks_degrees")
 
 
 def _is_out(enquiry: Enquiry) -> bool:

@@ -532,6 +532,7 @@ asking-safety-target = { TEMPERATURE($c) }, measured in the middle of the thicke
 asking-safety-time_control = 4 h in all, marked with the time, under a written procedure; what is left then is thrown away. Without one, 2 h.
 asking-taken-cut = Taken as { $roast }: which cut was not said.
 asking-convert-dial = { $given } ≈ { $found } on an oven dial ({ $exact } to the degree)
+asking-safety-target-pink = Yes, if the middle read { TEMPERATURE($c) } and it rested 3 min: a whole piece may be pink. Not measured, or less: back into the oven.
 asking-safety-target-any = { TEMPERATURE(62.78) } for whole beef, lamb, veal and pork, { TEMPERATURE(71.1) } for ground meat, { TEMPERATURE(73.9) } for poultry and stuffing, measured.
 asking-safety-cold-enough = { TEMPERATURE($c) } is cold enough: { TEMPERATURE(4.44) } or below.
 asking-refused-together = Those two do not go together, so I plan nothing for them.

@@ -532,6 +532,7 @@ asking-safety-target = { TEMPERATURE($c) }, medidos en el centro de lo más grue
 asking-safety-time_control = 4 h en total, con la hora marcada y un procedimiento escrito; lo que quede entonces se tira. Sin él, 2 h.
 asking-taken-cut = Supongo { $roast }: no se dijo qué corte.
 asking-convert-dial = { $given } ≈ { $found } en el mando del horno ({ $exact } exactos)
+asking-safety-target-pink = Sí, si el centro marcó { TEMPERATURE($c) } y reposó 3 min: una pieza entera puede quedar rosada. Sin medir, o con menos: de vuelta al horno.
 asking-safety-target-any = { TEMPERATURE(62.78) } en piezas enteras de res, cordero, ternera y cerdo, { TEMPERATURE(71.1) } en carne picada, { TEMPERATURE(73.9) } en aves y relleno, medidos.
 asking-safety-cold-enough = { TEMPERATURE($c) } es bastante frío: { TEMPERATURE(4.44) } o menos.
 asking-refused-together = Esas dos cosas no van juntas, así que no planeo nada con ellas.
