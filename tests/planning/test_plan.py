@@ -347,3 +347,11 @@ def test_many_pieces_are_carved_by_several_hands(kind, mass_kg, count, hands, sp
     carve = next(task for task in plan.tasks if task.id == "carve")
     assert carve.title.values["hands"] == hands
     assert carve.end - carve.start == timedelta(minutes=span_min)
+
+
+def test_one_piece_that_could_never_serve_the_covers_is_taken_for_as_many_as_they_want():
+    lamb = RoastWish(kind="lamb_leg", mass_kg=2.2)
+    service = plan_dinner(Dinner(lamb, serve_at=at(19, 30), covers=90, oven=OvenWish(count=2)), NOW)
+    assert {told.key: told for told in service.assumptions}["planning-assume-mass-covers"].values["count"] == 14
+    home = plan_dinner(Dinner(bird(14), serve_at=at(18), covers=25), NOW)
+    assert "planning-assume-mass-covers" not in {told.key for told in home.assumptions}

@@ -13,7 +13,7 @@ from turnspit.heat import OvenStep, RoastCase, RoastRow, State
 from turnspit.heat import roast as roast_row
 from turnspit.message import Message
 from turnspit.planning.dinner import Dinner
-from turnspit.recipes import SizeCase, size_roast
+from turnspit.recipes import SizeCase, Sizing, size_roast
 
 LONGEST_AHEAD_DAYS = 60
 TEMPER_LIMIT_MIN = 60.0
@@ -21,6 +21,9 @@ BASTES_MIN = (60.0, 105.0, 150.0)
 SMALL_PIECE_KG = 2.5
 LONGEST_CARVING_MIN = 35.0
 MOST_PIECES = 40
+SEVERAL = 3
+"""So many pieces are taken for covers that one could never serve; a bird a little small stays one."""
+ROUNDED_OFF = 0.15
 MOST_OVENS = 20
 
 
@@ -127,7 +130,10 @@ def settle(dinner: Dinner, now: datetime) -> Settled:
     row = roast_row(wish.kind or "turkey")
     count = _pieces("count", wish.count, MOST_PIECES)
     told: list[Message] = []
-    count, mass_kg = (count, wish.mass_kg) if wish.mass_kg is not None else _size_for(dinner, row, count, told.append)
+    if wish.mass_kg is None:
+        count, mass_kg = _size_for(dinner, row, count, told.append)
+    else:
+        count, mass_kg = _count_for(dinner, row, count, wish.mass_kg, told.append), wish.mass_kg
     settled = Settled(
         dinner,
         row,
@@ -195,20 +201,35 @@ def _check_times(dinner: Dinner, now: datetime) -> None:
         raise OutOfRange("temper_min", dinner.temper_min, "is not between 0 and 60", "roast it from the refrigerator")
 
 
-def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Message], None]) -> tuple[int, float]:
-    """How many pieces of which mass: from the covers where they were said, else one of the usual size."""
-    if dinner.covers is None:
-        assumed(Message("planning-assume-mass", mass_kg=row.usual_mass_kg))
-        return count, row.usual_mass_kg
-    sizing = size_roast(
+def _count_for(dinner: Dinner, row: RoastRow, count: int, mass_kg: float, assumed: Callable[[Message], None]) -> int:
+    """How many of that mass: as said, one where it goes round, else as many as the covers want."""
+    if dinner.covers is None or dinner.roast.count is not None or mass_kg <= 0:
+        return count
+    needed = ceil(_sizing(dinner, dinner.covers, row).needed_kg / mass_kg - ROUNDED_OFF)
+    if not SEVERAL <= needed <= MOST_PIECES:
+        return count
+    assumed(Message("planning-assume-mass-covers", mass_kg=mass_kg, count=needed, covers=dinner.covers))
+    return needed
+
+
+def _sizing(dinner: Dinner, covers: int, row: RoastRow) -> Sizing:
+    return size_roast(
         SizeCase(
-            covers=dinner.covers,
+            covers=covers,
             children=dinner.children,
             non_eaters=dinner.non_eaters,
             leftovers=bool(dinner.leftovers_wanted),
             kind=row.bought_as,
         )
     )
+
+
+def _size_for(dinner: Dinner, row: RoastRow, count: int, assumed: Callable[[Message], None]) -> tuple[int, float]:
+    """How many pieces of which mass: from the covers where they were said, else one of the usual size."""
+    if dinner.covers is None:
+        assumed(Message("planning-assume-mass", mass_kg=row.usual_mass_kg))
+        return count, row.usual_mass_kg
+    sizing = _sizing(dinner, dinner.covers, row)
     if dinner.roast.count is None:
         count, mass_kg = sizing.flock.count, sizing.flock.each_kg
     else:
