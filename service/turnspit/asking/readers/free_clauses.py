@@ -50,6 +50,11 @@ def _out_at(scene: Scene, said: Said) -> bool:
     return out is not None and scene.items[out].tags["<oven_left>"] is False
 
 
+def _inside(scene: Scene, said: Said) -> bool:
+    """`only 120 inside`"""
+    return scene.after_is(said.place, "'inside", "'dentro") is not None
+
+
 def _it_was(scene: Scene, said: Said) -> bool:
     """`was 130 half an hour ago, now 141`: both of them."""
     was = any(item.words == "was" for item in scene.items[max(0, said.place - 1) : said.place])
@@ -138,6 +143,7 @@ def row(scene: Scene, place: int) -> list[int]:
 
 _IN_A_ROW = ("<and_sign>", "',", "'/")
 _CLAUSES: tuple[Callable[[Scene, Said], bool], ...] = (
+    _inside,
     _at_an_extreme,
     _it_is_now,
     _it_is,

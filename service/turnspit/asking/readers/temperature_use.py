@@ -104,12 +104,6 @@ _DONE_F = 185
 _COUNTED = ("<roast>", "<generic>", "<people>", "<time_unit>", "<mass_unit>", "<recipe>")
 
 
-def _inside(scene: Scene, said: Said) -> Use | None:
-    """`only 120 inside`."""
-    inside = scene.after_is(said.place, "'inside", "'dentro") is not None
-    return "reading" if inside and said.bare and said.core_like else None
-
-
 def _of_the_water(scene: Scene, said: Said) -> Use | None:
     """`the water is 46 this morning`, `cooler, ice melted, 44 now`."""
     cold = 30 <= said.value <= 65 and said.bare
@@ -366,7 +360,6 @@ _CLUES: tuple[Callable[[Scene, Said], Use | None], ...] = (
     _risen_in_the_rest,
     _a_wished_end,
     _heat_to_reach_an_end,
-    _inside,
     _roasts_hotter,
     _read_in_its_own_clause,
     _beside_an_oven_word,
