@@ -151,9 +151,15 @@ def _finish_serving_time(scene: Scene, asked: tuple[Intent, ...], before: Conver
         at = next_after(scene.now, clock, served.date(), "", "dinner")
         if at > scene.now:
             scene.change("serve_at", at.isoformat())
-    elif scene.hints.get("day") is not None and (not asked or MAIN.intersection(asked) or scene.hints.get("told")):
+    elif scene.hints.get("day") is not None and _of_the_dinner(scene, asked):
         moved = at_clock(scene.now, scene.hints["day"], served.hour * 60 + served.minute)
         scene.put("serve_at", moved.isoformat(), "moment: another day")
+
+
+def _of_the_dinner(scene: Scene, asked: tuple[Intent, ...]) -> bool:
+    """Whether a day is one to dine on: no day of what is asked, and none of the sandwiches after."""
+    tells = not asked or bool(MAIN.intersection(asked)) or bool(scene.hints.get("told"))
+    return tells and "leftovers_wanted" not in scene.values
 
 
 def _continued(scene: Scene, asked: tuple[Intent, ...], before: Conversation) -> Turn:

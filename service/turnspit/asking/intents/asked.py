@@ -103,7 +103,8 @@ def _leftovers(piece: Piece) -> bool:
         return not (stands or piece.has("<cook>", "<thaw>", "<raw>"))
     if piece.has("<out>") or (0 < hours < DAYS_OLD_H and piece.has("<safe>") and not piece.has("<keep>")):
         return False
-    if piece.has("<freeze>") and piece.has("<can>") and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
+    left = piece.has("<can>", "<leftovers>", "<rest>", "<to_go>")
+    if piece.has("<freeze>") and left and not piece.has("<danger>", "<raw>", "<thaw>", "<state>"):
         return True
     if piece.talk_of == "leftovers" and piece.has("<freezer>", "<keep>"):
         return True
