@@ -61,3 +61,7 @@ def test_what_is_short_of_its_temperature_is_foretold_and_not_what_has_reached_i
     reply = replied("turkey thigh 165 breast 165 stuffing 159")
     said = " ".join((reply.headline, *reply.lines))
     assert "deepest breast at" not in said
+
+
+def test_two_hours_on_the_side_are_judged_however_they_are_clipped():
+    assert "2 h" in replied("6kg pork shoulder, 2h on the side, can i chill it now").headline

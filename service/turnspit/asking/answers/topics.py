@@ -14,6 +14,9 @@ from importlib.resources import files
 
 from turnspit.asking.clean import clean
 
+_CLIPPED = re.compile(r"(\d) ?(?:h|hr|hrs)\b")
+"""`2h on the side` stood for hours."""
+
 Groups = tuple[re.Pattern[str], ...]
 
 
@@ -24,7 +27,7 @@ def topic_of(text: str, table: str, usual: str = "") -> str:
 
 def rows_of(text: str, table: str) -> Iterator[str]:
     """Every row of that table whose words stand in the text, in their order."""
-    plain = f"{clean(text)} "
+    plain = _CLIPPED.sub(r"\1 hours", f"{clean(text)} ")
     return (name for name, groups in _tables()[table].items() if all(group.search(plain) for group in groups))
 
 
