@@ -205,9 +205,9 @@ _RESTS_ON: Mapping[Intent, tuple[str, ...]] = {
     "thaw": ("roast.state", "elapsed_h", *_ITS_ROAST),
     "brine": ("brine.", "roast.injected", "elapsed_h", *_ITS_ROAST),
     "doneness": ("reading", "roast.", "oven.", "elapsed_h", "serve_at", "start_at"),
-    "carve": ("covers", "elapsed_h", "roast.bone_in", *_ITS_ROAST),
-    "leftovers": ("covers", "leftovers_wanted", "elapsed_h", *_ITS_ROAST),
-    "safety": ("reading", "elapsed_h", "brine.", "roast.kind"),
+    "carve": ("covers", "elapsed_h", "roast.bone_in", "roast.kind", "roast.count"),
+    "leftovers": ("covers", "leftovers_wanted", "elapsed_h", "roast.kind"),
+    "safety": ("reading", "elapsed_h", "brine.hours", "brine.water_l", "roast.kind"),
     "help": ("roast.kind", "oven."),
 }
 _OF_ANY = ("amount.", "scale.", "units")
