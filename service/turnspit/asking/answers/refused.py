@@ -71,8 +71,13 @@ def _item(error: TurnspitError) -> tuple[str, Message, str, Message]:
     question = Message("asking-ask-item")
     if not isinstance(error, Unknown):
         return "item", Message("asking-refused-which-item"), "amount.item", question
-    known = ", ".join(error.known[:4])
-    return "item", Message("asking-refused-item", value=_shown(error.value), known=known), "amount.item", question
+    known, value = ", ".join(error.known[:4]), _shown(error.value)
+    told = (
+        Message("asking-refused-item", value=value, known=known)
+        if known
+        else Message("asking-refused-food", value=value)
+    )
+    return "item", told, "amount.item", question
 
 
 def _degrees(name: str, c: float, enquiry: Enquiry) -> tuple[str, Message, str, Message]:

@@ -362,6 +362,7 @@ asking-next-convert-oven = { OVEN(176.67, style: "own") } in gas mark
 asking-why-exact = Both units are defined by one another; the figure is exact, then rounded to what a kitchen measures.
 asking-why-measured = Volume to weight rests on published household measures; how it is filled, sifted or packed makes the range.
 asking-refused-negative = { $value } is below zero: there is no such amount.
+asking-refused-food = I have no published weight for “{ $value }”. Call it by its plain name, like “kosher salt” or “bread flour”.
 asking-refused-item = I have no published weight for “{ $value }”; the nearest I know: { $known }.
 asking-refused-which-item = A cup of flour and a cup of honey do not weigh the same: I need to know of what.
 asking-ask-item = Of what?

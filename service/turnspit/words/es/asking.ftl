@@ -362,6 +362,7 @@ asking-next-convert-oven = { OVEN(176.67, style: "own") } en marca de gas
 asking-why-exact = Las dos unidades se definen una por otra; la cifra es exacta y se redondea a lo que mide una cocina.
 asking-why-measured = De volumen a peso se va por medidas caseras publicadas; según se llene, tamice o apriete sale el margen.
 asking-refused-negative = { $value } está por debajo de cero: no existe esa cantidad.
+asking-refused-food = No tengo un peso publicado de «{ $value }». Dígalo por su nombre llano, como «sal gruesa» o «harina».
 asking-refused-item = No tengo un peso publicado para «{ $value }»; lo más cercano que conozco: { $known }.
 asking-refused-which-item = Una taza de harina y una de miel no pesan lo mismo: necesito saber de qué.
 asking-ask-item = ¿De qué?
