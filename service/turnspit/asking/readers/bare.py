@@ -24,6 +24,8 @@ def read(scene: Scene) -> None:
     if not scene.talk or scene.values.keys() - {"units"}:
         return
     numbers = [(place, item.tags["<number>"]) for place, item in scene.find("<number>", unused=True)]
+    if len(numbers) == _CHANGE_AND_TOTAL:
+        _so_many_now(scene, *numbers)
     if len(numbers) != 1:
         return
     place, said = numbers[0]
@@ -48,6 +50,16 @@ def read(scene: Scene) -> None:
         scene.put(path, said.value, "bare number: hours", place)
     elif path == "roast.count":
         scene.put(path, int(said.value), "bare number: how many", place)
+
+
+_CHANGE_AND_TOTAL = 2
+
+
+def _so_many_now(scene: Scene, change: tuple[int, Number], total: tuple[int, Number]) -> None:
+    """`lost two, 13`, of fifteen; `se suman dos, 14`, of twelve."""
+    before = scene.before.get("covers")
+    if isinstance(before, int) and abs(total[1].value - before) == change[1].value:
+        scene.put("covers", int(total[1].value), "bare number: how many it comes to", change[0], total[0])
 
 
 # What a ticket lists; a question or a plural has a number of its own.

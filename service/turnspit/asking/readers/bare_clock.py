@@ -148,12 +148,15 @@ def meal_over_is(scene: Scene, place: int) -> int | None:
     return at if 0 <= at < place - 1 and "<meal>" in scene.items[at] else None
 
 
+_WENT_IN = ("<started>", "<starts_now>", "<start>")
+
+
 def _behind_a_comma(scene: Scene, place: int) -> bool:
     """`late dinner, 9`, `tonight, 8`: nothing else follows that would be counted; `shoved it in. 8.50`."""
     if place < _ROW or scene.items[place - 1].words not in (",", ":", ";", "-", ".", "!"):
         return False
     led = scene.items[place - _ROW]
-    if "." in scene.items[place].tags["<number>"].digits and ("<started>" in led or "<starts_now>" in led):
+    if "." in scene.items[place].tags["<number>"].digits and any(tag in led for tag in _WENT_IN):
         return True
     if scene.items[place - 1].words in (".", "!"):
         return False
