@@ -44,6 +44,10 @@ def words_of(enquiry: Enquiry) -> str:
     return enquiry.line if speaks or topic not in ("", "stuffing") else enquiry.text
 
 
+_TAKES_OUT = re.compile(r"\b(?:take|pull|bring|get)\b[^.,;?]{0,30}? out\b")
+"""Out of its oven, and not out of the cold."""
+
+
 def danger_of(enquiry: Enquiry) -> str:
     """The topic to be checked: one of the safety room's, of `OWN_TOPICS`, or "early"."""
     if _was_in_the_cold(enquiry):
@@ -78,7 +82,8 @@ def danger_of(enquiry: Enquiry) -> str:
         return "keeping"
     if topic_of(enquiry.text, "safety_left") and not topic_of(enquiry.text, "asks_when"):
         return "left_out"
-    if topic_of(enquiry.text, "safety_out") and not topic_of(enquiry.text, "taken_out"):
+    takes_out = topic_of(enquiry.text, "taken_out") or _TAKES_OUT.search(enquiry.line.lower())
+    if topic_of(enquiry.text, "safety_out") and not takes_out:
         return "standing_limit"
     return "at_risk" if topic_of(enquiry.text, "safety_at_risk") else "target"
 

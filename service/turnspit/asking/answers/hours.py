@@ -54,10 +54,17 @@ def thawed_h(enquiry: Enquiry) -> float | None:
     return 24.0 * ((on - _NUMBER[thawed.group(1)]) % 7)
 
 
+SHORT_NIGHT_H = 4.0
+"""An oven that was off through a night was off for longer."""
+
+
 def hours_of(enquiry: Enquiry) -> float | None:
     """The hours that were said, else those in the brine, else the days since the weekday food is from ("thursday's
     turkey on tuesday") or of the count of days ("day 5"). A blink is none: "can I heat it a second time"."""
     hours: float | None = enquiry.said("elapsed_h")
+    if hours is not None and hours < SHORT_NIGHT_H and topic_of(enquiry.text, "dangers") == "left_out-oven_off":
+        # "Turned it off at 10, still in there this morning": at ten in the evening.
+        return hours + 12
     if hours is not None and hours >= SHORTEST_H:
         return hours
     brined: float | None = enquiry.said("brine.hours")
