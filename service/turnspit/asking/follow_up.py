@@ -221,9 +221,8 @@ def _goes_on_with(scene: Scene, before: Conversation) -> tuple[Intent, ...]:
     """What an amendment is about: the last question, where its answer rests on what is said, else the dinner."""
     told = [path for path in scene.values if path != "subject"]
     wonders = scene.has("'?") and not scene.has("<strong_amend>")
-    if not told or wonders or any(_rests_on(path, before.intents) for path in told):
-        return before.intents
-    return before.main or before.intents
+    stays = not told or wonders or any(_rests_on(path, before.intents) for path in told)
+    return before.intents if stays else before.main or before.intents
 
 
 # How much more must speak for something else than what was asked (log-odds), where no rule reads the line.
@@ -274,8 +273,7 @@ def _amends(scene: Scene, asked: tuple[Intent, ...], before: Conversation, same_
     """Whether the line only changes what was asked before.
 
     A line that tells values and asks nothing does; so does "what if" with a value. A reading or a danger that is
-    told in
-    a talk about something else begins a new question.
+    told in a talk about something else begins a new question.
     """
     if not before.intents or before.intents[0] == "unknown" or not same_group or scene.has("<off_topic>"):
         return False

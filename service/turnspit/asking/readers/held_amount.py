@@ -11,7 +11,7 @@ _DEGREES = ("degC", "degF", "gas_mark")
 _DIMENSIONS = (frozenset(KG), frozenset(LITRES), frozenset(METRES), frozenset(_DEGREES))
 _THAT = ("<convert>", "'that", "'it", "'eso", "'esto")
 # What says more than that something is to be converted.
-_SAYS_MORE = ("<number>", "<mass>", "<volume>", "<temperature>", "<ingredient>", "<salt>", "<clock>", "<range>")
+_SAYS_MORE = ("<number>", "<mass>", "<volume>", "<temperature>", "<ingredient>", "<salt>", "<clock>")
 
 
 def read(scene: Scene) -> bool:
