@@ -16,6 +16,8 @@ KEPT = ("keeping-cooked", "keeping-how_long")
 """Rows of what leftovers are asked about anyhow."""
 NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
+SAFE_WHOLE_MEAT_C = 62.7
+"""145 F, told in whole degrees of either scale."""
 HOTTEST_ROAST_C = 110.0
 """No roast reads more: it is an oven's heat."""
 
@@ -39,6 +41,7 @@ def plain_danger(enquiry: Enquiry, intents: Sequence[Intent]) -> str:
         or _thawed_too_long(enquiry)
         or _stood_out(enquiry, intents)
         or _served_too_cool(enquiry)
+        or _rare_for_one_at_risk(enquiry)
         or ("oven" if roasts_slowly(enquiry) or barely_warm_oven(enquiry) else "")
     )
 
@@ -77,6 +80,13 @@ def _served_too_cool(enquiry: Enquiry) -> str:
     from turnspit.asking.answers import safety  # loads the rooms that a question about cups does not need
 
     return "reading" if safety.stops(enquiry, "reading") else ""
+
+
+def _rare_for_one_at_risk(enquiry: Enquiry) -> str:
+    """`can my gran eat medium rare lamb`: who is at greater risk comes before any plan."""
+    wished_c = enquiry.said("roast.target_c")
+    rare = wished_c is not None and wished_c < SAFE_WHOLE_MEAT_C
+    return "at_risk" if rare and topic_of(enquiry.text, "safety_at_risk") else ""
 
 
 def _stuffing_is_late(enquiry: Enquiry) -> bool:
