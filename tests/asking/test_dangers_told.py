@@ -89,11 +89,11 @@ def test_more_birds_than_an_oven_takes_asks_for_the_ovens() -> None:
 
 @pytest.mark.parametrize(
     "text",
-    (
+    [
         "can my gran eat medium rare lamb leg",
         "a 2 kg lamb leg rare for gran, dinner at 6",
         "prime rib medium rare, my wife is pregnant, dinner at 6",
-    ),
+    ],
 )
 def test_rare_meat_for_one_at_risk_is_stopped_whatever_is_asked(text: str) -> None:
     assert "at-risk" in {caution.rule for caution in _ask(text).cautions if caution.severity == "stop"}

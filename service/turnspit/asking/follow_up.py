@@ -11,11 +11,11 @@ from typing import Any, Literal
 
 from turnspit.asking.contract import Intent
 from turnspit.asking.conversation import Conversation
-from turnspit.asking.readers.amount import target_unit
-from turnspit.asking.readers.clock import Clock
-from turnspit.asking.readers.correction import is_slip
-from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS
-from turnspit.asking.readers.next_hour import at_clock, next_after
+from turnspit.asking.readers.amounts.amount import target_unit
+from turnspit.asking.readers.hours.clock import Clock
+from turnspit.asking.readers.hours.next_hour import at_clock, next_after
+from turnspit.asking.readers.measures.measures import METRIC_UNITS, US_UNITS
+from turnspit.asking.readers.talk.correction import is_slip
 from turnspit.asking.scene import Scene
 
 Move = Literal["ask", "amend", "why", "assumptions", "start_over", "show", "thanks"]

@@ -12,9 +12,13 @@ from turnspit.asking.contract import Intent, Line, Trace, Understood
 from turnspit.asking.conversation import Conversation, SetBy
 from turnspit.asking.grammar import Item
 from turnspit.asking.intents import tenor
-from turnspit.asking.readers import GRAMMARS, ROLES, amount, aside, fan, held_amount, others, repair, roast, scale
-from turnspit.asking.readers.measures import METRIC_UNITS, US_UNITS, Measure
-from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.readers import GRAMMARS, ROLES
+from turnspit.asking.readers.amounts import amount, aside, held_amount, scale
+from turnspit.asking.readers.heat import fan
+from turnspit.asking.readers.heat.temperature import Temperature
+from turnspit.asking.readers.measures.measures import METRIC_UNITS, US_UNITS, Measure
+from turnspit.asking.readers.roasts import others, roast
+from turnspit.asking.readers.talk import repair
 from turnspit.asking.scene import Scene
 from turnspit.asking.tokens import Tokens, tokenize
 from turnspit.asking.vocabulary import Language, kind_words

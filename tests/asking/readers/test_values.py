@@ -9,9 +9,13 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from turnspit.asking.clean import clean
-from turnspit.asking.readers import GRAMMARS, clock, covers, duration, length, mass, temperature, volume
-from turnspit.asking.readers.day import Day
-from turnspit.asking.readers.measures import KG, LITRES, METRES
+from turnspit.asking.readers import GRAMMARS
+from turnspit.asking.readers.company import covers
+from turnspit.asking.readers.heat import temperature
+from turnspit.asking.readers.hours import clock, duration
+from turnspit.asking.readers.hours.day import Day
+from turnspit.asking.readers.measures import length, mass, volume
+from turnspit.asking.readers.measures.measures import KG, LITRES, METRES
 from turnspit.asking.tokens import Number, tokenize
 from turnspit.quantities import convert
 

@@ -14,7 +14,7 @@ from turnspit.asking.answers.taken import Taken, mass_of
 from turnspit.asking.answers.topics import topic_of
 from turnspit.asking.clean import clean
 from turnspit.asking.readers import GRAMMARS
-from turnspit.asking.readers.measures import Measure
+from turnspit.asking.readers.measures.measures import Measure
 from turnspit.asking.tokens import tokenize
 from turnspit.message import Caution, Message
 from turnspit.quantities import pan

@@ -1,9 +1,9 @@
 """Which intents the words of a line speak for.
 
 `weights.tsv` has a line for each feature: a word, a meaning of a word, or two or three of them in a row. Behind it
-stands what the feature adds to the log-odds of each intent. `tests/asking/learn_weights.py` learns them from the corpus
-by logistic regression; here they are only read and summed. The rules of `asked` and `told` read structure, the weights
-read tenor; `settle` lets the weights decide where they clearly disagree.
+stands what the feature adds to the log-odds of each intent. `tests/asking/learn_weights.py` learns them from the
+corpus by logistic regression; here they are only read and summed. The rules of `asked` and `told` read structure, the
+weights read tenor; `settle` lets the weights decide where they clearly disagree.
 """
 
 from __future__ import annotations

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from turnspit.asking.grammar import Grammar
-from turnspit.asking.readers.covers import Covers, FromTo
-from turnspit.asking.readers.duration import HOURS, Duration
-from turnspit.asking.readers.numbers import number
-from turnspit.asking.readers.temperature import Temperature
+from turnspit.asking.readers.company.covers import Covers, FromTo
+from turnspit.asking.readers.heat.temperature import Temperature
+from turnspit.asking.readers.hours.duration import HOURS, Duration
+from turnspit.asking.readers.measures.numbers import number
 from turnspit.asking.tokens import Number
 
 grammar = Grammar("cue")

@@ -1,0 +1,1 @@
+"""The brine, and amounts to convert or to scale."""

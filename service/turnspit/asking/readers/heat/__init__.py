@@ -1,0 +1,1 @@
+"""Temperatures: of the oven, of a probe, of the end that is wished."""

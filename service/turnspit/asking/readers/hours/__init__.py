@@ -1,0 +1,1 @@
+"""Clock times, days and spans, and what each is for."""

@@ -1,0 +1,1 @@
+"""Numbers, and numbers with a unit."""

@@ -1,0 +1,1 @@
+"""The roast: which, how heavy, how many, in what state."""

@@ -1,0 +1,1 @@
+"""What goes on with a talk: bare numbers, corrections, going back."""
