@@ -60,7 +60,8 @@ def test_what_a_recipe_weighs_in_does_not_make_a_talk_metric() -> None:
 @pytest.mark.parametrize(
     ("text", "rules"),
     [
-        ("how big a turkey for 8", set()),
+        ("how big a turkey for 8, no leftovers", set()),
+        ("how big a turkey for 8", {"leftovers-days", "local-codes"}),
         ("how big a turkey for 8 with leftovers", {"leftovers-days", "local-codes"}),
         ("is a frozen 14 lb turkey enough for 10?", {"thaw-counter", "local-codes"}),
     ],

@@ -82,12 +82,12 @@ def test_a_roast_that_was_left_is_taken_up_as_it_was() -> None:
 
 
 def test_what_is_not_understood_leaves_the_dinner_standing() -> None:
-    lines = ("14 lb turkey dinner at 6", "do the clocks going forward matter?")
+    lines = ("14 lb turkey dinner at 6", "what's the capital of France")
     reply = talk(*lines)
     assert reply.headline.startswith("I did not catch that. Your dinner stands")
     assert reply.next == ("why?", "what do you have so far?", "start over")
     assert talk(*lines, "make it 16 lb").headline.startswith("Put the 16 lb")
-    assert talk("do the clocks going forward matter?").question is not None
+    assert talk("what's the capital of France").question is not None
 
 
 def test_a_probe_in_something_unnamed_asks_what_it_is() -> None:

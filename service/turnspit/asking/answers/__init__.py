@@ -100,7 +100,9 @@ def _stopped(answers: list[Answer], intents: Sequence[Intent]) -> list[Answer]:
 
 def answer_to(intent: Intent, enquiry: Enquiry) -> Answer:
     """The answer of that intent's module; what a room refuses becomes an answer that says why and asks again."""
-    module = import_module(f"turnspit.asking.answers.{intent}")
+    # Of what is in the oven the answer is by the clock, whether it is asked how long or how it is going.
+    begun = intent == "roast_time" and (enquiry.moment("start_at") or enquiry.now) < enquiry.now
+    module = import_module(f"turnspit.asking.answers.{'under_way' if begun else intent}")
     try:
         answer: Answer = module.answer(enquiry)
     except TurnspitError as error:

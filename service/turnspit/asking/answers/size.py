@@ -173,10 +173,11 @@ def _eaters(sizing: Sizing) -> Value:
 
 
 def _cautions(enquiry: Enquiry, sizing: Sizing) -> tuple[Caution, ...]:
-    """On thawing where something is frozen, on leftovers where some are wanted."""
+    """On thawing where something is frozen, on leftovers where some are wanted or offered."""
+    offered = enquiry.said("leftovers_wanted") is not False and enquiry.said("roast.mass_kg") is None
     applies = {
         "thaw-counter": enquiry.said("roast.state") in ("frozen", "part_frozen"),
-        "leftovers-days": bool(enquiry.said("leftovers_wanted")),
+        "leftovers-days": bool(enquiry.said("leftovers_wanted")) or offered,
     }
     return tuple(caution for caution in sizing.cautions if applies.get(caution.rule, True))
 

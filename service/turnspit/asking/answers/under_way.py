@@ -20,6 +20,12 @@ def start_of(enquiry: Enquiry) -> datetime | None:
     return enquiry.moment("start_at")
 
 
+def answer(enquiry: Enquiry) -> Answer:
+    """When the roast that went in is due."""
+    start_at = start_of(enquiry)
+    return roast_time.answer(enquiry) if start_at is None else due(enquiry, start_at)
+
+
 def due(enquiry: Enquiry, start_at: datetime) -> Answer:
     """The window on the clock; once that has come, to read the thermometer now."""
     understood = {**enquiry.understood, "start_at": start_at.isoformat()}

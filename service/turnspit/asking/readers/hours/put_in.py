@@ -31,6 +31,8 @@ _ASKED_OF_ITS_END = (
     "salen",
 )
 _MOST_TABLES = 300
+# The roast is out, and the oven may be on.
+_TAKEN_OUT = ("out", "took", "taken", "came", "pulled", "fuera", "saque")
 
 
 _HEAT = "<oven>|<convection>|gas|breaker|fuse|element|pilot|burner"
@@ -137,7 +139,7 @@ def oven_stopped_at(scene: Scene, place: int) -> bool:
     if by < 0:
         return False
     led = scene.items[by]
-    if led.get("<oven_left>") is False:
+    if led.get("<oven_left>") is False and not led.words.startswith(_TAKEN_OUT):
         return True
     danger = led.get("<danger>")
     return danger == "interrupted" or (danger == "power_cut" and "reading.temperature_c" in scene.values)
