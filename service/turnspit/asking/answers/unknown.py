@@ -9,7 +9,7 @@ from turnspit.message import Message
 
 EXAMPLES = (Message("asking-next-plan"), Message("asking-next-size"), Message("asking-next-safety"))
 OF_A_TALK = (Message("asking-next-why"), Message("asking-next-shown"), Message("asking-next-start-over"))
-_A_DINNER = ("roast", "serve_at", "start_at", "covers")
+_A_DINNER = ("roast.mass_kg", "serve_at", "start_at", "covers")
 
 
 def answer(enquiry: Enquiry) -> Answer:

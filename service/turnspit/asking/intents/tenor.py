@@ -74,6 +74,9 @@ def _settled(scene: Scene, asked: tuple[Intent, ...]) -> tuple[Intent, ...]:
     if len(asked) > 1:
         return tuple(intent for intent in asked if total[intent] > HARDLY or intent == best) or (best,)
     rule = asked[0] if asked else "unknown"
+    if rule == "plan" and best == "roast_time" and "serve_at" in scene.values and not scene.has("'?"):
+        # A roast told with the hour of dinner is a plan, however short.
+        return asked
     enough = CLEARLY_NO_FEAR if rule == "safety" else CLEARLY
     if best == rule or total[best] - total[rule] <= enough:
         return asked
