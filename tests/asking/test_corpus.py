@@ -62,9 +62,9 @@ def test_exams_that_taught_are_passed() -> None:
 
 def test_exams_held_back_are_passed() -> None:
     whole = _passed(held_back=True)
-    assert whole.right / whole.turns >= 0.8
-    assert whole.intents / whole.turns >= 0.92
-    assert whole.f1 >= 0.94
+    assert whole.right / whole.turns >= 0.85
+    assert whole.intents / whole.turns >= 0.95
+    assert whole.f1 >= 0.955
 
 
 def _passed(held_back: bool) -> Any:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import timedelta
 
 from turnspit.asking.answers.answer import Enquiry
 from turnspit.asking.answers.danger import IN_THE_MEAT
@@ -18,6 +19,7 @@ NEARLY_DONE_C = 65.0
 MEAT_DONE_C = 73.5
 SAFE_WHOLE_MEAT_C = 62.7
 """145 F, told in whole degrees of either scale."""
+SOON_MIN = 30
 HOTTEST_ROAST_C = 110.0
 """No roast reads more: it is an oven's heat."""
 
@@ -75,11 +77,18 @@ def _served_too_cool(enquiry: Enquiry) -> str:
     if reading_c is None or not NO_ROAST_C <= reading_c <= HOTTEST_ROAST_C or earlier:
         return ""
     came_out = topic_of(enquiry.line, "safety_came_out") and enquiry.said("reading.oven_left_on") is None
-    if not (came_out or topic_of(enquiry.line, "safety_served")) and not _stuffing_is_late(enquiry):
+    served = topic_of(enquiry.line, "safety_served") and not _eaten_later(enquiry)
+    if not (came_out or served) and not _stuffing_is_late(enquiry):
         return ""
     from turnspit.asking.answers import safety  # loads the rooms that a question about cups does not need
 
     return "reading" if safety.stops(enquiry, "reading") else ""
+
+
+def _eaten_later(enquiry: Enquiry) -> bool:
+    """`it reads 60, we eat at 3`: the roast goes on roasting until then."""
+    serve_at = enquiry.moment("serve_at")
+    return serve_at is not None and serve_at > enquiry.now + timedelta(minutes=SOON_MIN)
 
 
 def _rare_for_one_at_risk(enquiry: Enquiry) -> str:
