@@ -90,4 +90,4 @@ def test_no_line_made_by_chance_raises(seed: int) -> None:
 
 @pytest.mark.slow
 def test_no_line_made_by_chance_raises_when_it_is_answered() -> None:
-    fuzz_reading.fuzz(300, 4, answers=True)
+    fuzz_reading.fuzz(120, 4, answers=True)
