@@ -51,7 +51,7 @@ def given() -> set[str]:
 def test_every_tag_that_code_asks_for_is_given_by_something() -> None:
     known = {f"<{tag}>" for tag in tables("en") | tables("es")} | given() | BY_SHAPE
     asked: dict[str, str] = {}
-    for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/*.py"), *ROOM.glob("intents/*.py")]:
+    for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/**/*.py"), *ROOM.glob("intents/*.py")]:
         if path.name != "grammar.py":
             asked |= dict.fromkeys(re.findall(r"(?<!\?P)<[a-z_]+>", path.read_text(encoding="utf-8")), path.name)
     assert {tag: name for tag, name in asked.items() if tag not in known and tag not in ("<tag>", "<b>")} == {}
@@ -60,7 +60,7 @@ def test_every_tag_that_code_asks_for_is_given_by_something() -> None:
 def test_every_table_is_asked_for_somewhere() -> None:
     code = "".join(
         path.read_text(encoding="utf-8")
-        for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/*.py"), *ROOM.glob("intents/*.py")]
+        for path in [*ROOM.glob("*.py"), *ROOM.glob("readers/**/*.py"), *ROOM.glob("intents/*.py")]
     )
     assert sorted(tag for tag in tables("en") | tables("es") if f"<{tag}>" not in code) == []
 
