@@ -1,5 +1,6 @@
 """A roast that is done hours before dinner, what is too late, a refrigerator wherever it stands, and a rare wish."""
 
+from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -76,9 +77,12 @@ def test_a_garage_is_none():
     assert any(caution.severity == "stop" for caution in answer("turkey thawed in the garage, 14 lb").cautions)
 
 
-def test_rare_beef_is_planned_as_wished_with_a_warning_but_not_for_people_at_risk():
-    rare = answer("prime rib rare, 6.5 lb, dinner at 8")
+def test_rare_beef_is_planned_as_wished_at_home_with_a_warning_but_not_for_people_at_risk():
+    line = Line("prime rib rare, 6.5 lb, dinner at 8", EVE, kitchen="home")
+    rare, _ = ask(line, None, "id")
     assert "126 °F" in "\n".join(rare.lines)
-    assert {caution.severity for caution in rare.cautions if caution.rule == "beef-lamb-time-table"} == {"warn"}
-    pregnant = answer("prime rib rare, 6.5 lb, dinner at 8, my wife is pregnant")
+    assert {caution.severity for caution in rare.cautions if caution.rule == "meat-145"} == {"warn"}
+    pregnant, _ = ask(replace(line, text=f"{line.text}, my wife is pregnant"), None, "id")
     assert any(caution.severity == "stop" for caution in pregnant.cautions)
+    unstated = answer(line.text)
+    assert any(caution.severity == "stop" for caution in unstated.cautions)

@@ -99,9 +99,10 @@ def test_a_fahrenheit_value_is_refused_with_the_way_out():
         PlanFacts(target_c=165.0)
 
 
-def test_a_rare_wish_is_warned_about_and_refused_for_people_at_risk_or_in_a_licensed_kitchen():
+def test_a_rare_wish_is_warned_about_at_home_and_refused_for_people_at_risk_and_by_the_stricter_kitchen():
     rare = PlanFacts(kind="beef_rib", target_c=52.0)
-    assert check_plan(rare).allowed
-    assert any(found.severity == "warn" for found in check_plan(rare).findings)
-    assert not check_plan(replace(rare, at_risk=True)).allowed
+    assert check_plan(rare, "home").allowed
+    assert any(found.severity == "warn" for found in check_plan(rare, "home").findings)
+    assert not check_plan(replace(rare, at_risk=True), "home").allowed
     assert not check_plan(rare, "licensed").allowed
+    assert not check_plan(rare).allowed

@@ -101,8 +101,7 @@ def check_plan(facts: PlanFacts, kitchen: Kitchen | None = None) -> PlanVerdict:
     found: list[Finding] = []
     nearest = facts
     for check in PLAN_CHECKS:
-        judged = (_judged(facts, check, each, kitchen is not None) for each in kitchens)
-        breaches = [breach for breach in judged if breach is not None]
+        breaches = [breach for each in kitchens if (breach := check(facts, each)) is not None]
         if breaches:
             found.append(max((breach.finding for breach in breaches), key=lambda one: GRADES.index(one.severity)))
         nearest = _mended(nearest, check, kitchens)
@@ -117,21 +116,9 @@ def check_plan(facts: PlanFacts, kitchen: Kitchen | None = None) -> PlanVerdict:
     return PlanVerdict(allowed, (*applied, local_codes(named)), nearest, MappingProxyType(changed))
 
 
-def _judged(facts: PlanFacts, check: PlanCheck, kitchen: Kitchen, stated: bool) -> Breach | None:
-    """What a check finds by the rules of that kitchen.
-
-    Intact beef or lamb that is wished rare is warned about; it is refused where a licensed kitchen was named, and for
-    people at greater risk, who are found by another rule.
-    """
-    breach = check(facts, kitchen)
-    if breach is None or stated or breach.finding.rule != "beef-lamb-time-table":
-        return breach
-    return replace(breach, finding=replace(breach.finding, severity="warn"))
-
-
 def _mended(facts: PlanFacts, check: PlanCheck, kitchens: tuple[Kitchen, ...]) -> PlanFacts:
     for each in kitchens:
-        breach = _judged(facts, check, each, len(kitchens) == 1)
+        breach = check(facts, each)
         if breach is not None and breach.finding.severity == "stop":
             facts = replace(facts, **breach.mended)
     return facts
