@@ -55,7 +55,7 @@ def places_of(scene: Scene, readings: list[Said]) -> list[int | None]:
     for one, other in zip(reversed(readings[:-1]), reversed(readings[1:]), strict=True):
         if not free and one.place not in found and other.place in named and _goes_on(scene, one.place, other.place):
             # "62 and 61 in the breast"
-            found[one.place] = found[other.place]
+            found[one.place] = found.get(other.place)
     return [found.get(said.place) for said in readings]
 
 
